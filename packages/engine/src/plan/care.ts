@@ -1,0 +1,43 @@
+import type { WaterComposition } from './water-composition.ts';
+
+/** Contents of 1 kg of a feed as given [mol/kg]. */
+export interface FeedComposition {
+  readonly id: string;
+  readonly name: string;
+  readonly carbon: number;
+  readonly nitrogen: number;
+  readonly phosphorus: number;
+}
+
+/** Care that repeats every `everyDays`, first on `firstDay` of the run (0 is the first day). */
+export type Routine = RepeatedCare & { readonly everyDays: number; readonly firstDay: number };
+/** Care done once, on `day` of the run. */
+export type Action = SingleCare & { readonly day: number };
+
+export type RepeatedCare =
+  | { readonly kind: 'feed'; readonly feed: FeedComposition; readonly mass: number }
+  | { readonly kind: 'top-off' }
+  | { readonly kind: 'water change'; readonly fraction: number; readonly water: WaterComposition }
+  | { readonly kind: 'trim'; readonly keepCover: number };
+
+export type SingleCare =
+  | RepeatedCare
+  | {
+      readonly kind: 'add animals';
+      readonly population: string;
+      readonly stage: 'juvenile' | 'adult';
+      readonly count: number;
+    }
+  | {
+      readonly kind: 'remove animals';
+      readonly population: string;
+      readonly stage: 'juvenile' | 'adult';
+      readonly count: number;
+    }
+  | { readonly kind: 'add carbonate'; readonly amount: number; readonly grain: number }
+  | {
+      readonly kind: 'add litter';
+      readonly carbon: number;
+      readonly nitrogen: number;
+      readonly phosphorus: number;
+    };

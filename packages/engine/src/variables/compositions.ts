@@ -1,0 +1,24 @@
+import type { Content } from './elements.ts';
+
+/** Molar ratios N:C and P:C of living pools of fixed composition [mol/mol]. */
+export interface Composition {
+  readonly nitrogenPerCarbon: number;
+  readonly phosphorusPerCarbon: number;
+}
+
+/** Content per mol C of organic matter at the oxidation state of carbohydrate, nitrogen as ammonia. */
+export function organicContent({ nitrogenPerCarbon: n, phosphorusPerCarbon: p }: Composition): Content {
+  return { carbon: 1, nitrogen: n, phosphorus: p, oxygen: -1 - 2 * n };
+}
+
+/**
+ * Fixed compositions of the living pools.
+ * @source bacteria: C5H7O2N, the convention of wastewater engineering (Metcalf & Eddy), P one fifth of N by mass (memory).
+ * @source algae: Redfield 1958, C:N:P 106:16:1.
+ * @source submergedPlants: Duarte 1992 median of freshwater angiosperms, C:N:P about 436:20:1 (memory).
+ */
+export const COMPOSITIONS = {
+  bacteria: { nitrogenPerCarbon: 0.2, phosphorusPerCarbon: 0.018 },
+  algae: { nitrogenPerCarbon: 16 / 106, phosphorusPerCarbon: 1 / 106 },
+  submergedPlants: { nitrogenPerCarbon: 20 / 436, phosphorusPerCarbon: 1 / 436 },
+} as const satisfies Record<string, Composition>;

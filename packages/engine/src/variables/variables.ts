@@ -1,0 +1,153 @@
+import { COMPOSITIONS, organicContent } from './compositions.ts';
+import type { Content } from './elements.ts';
+
+export type Compartment = 'water' | 'solid' | 'living' | 'air' | 'glass' | 'ground' | 'room';
+
+/**
+ * state: moved by processes and events, counted in the budgets;
+ * derived: computed from state by a derivation;
+ * driver: set by the climate, the life module or the season before a cycle step.
+ */
+export type VariableKind = 'state' | 'derived' | 'driver';
+
+export interface VariableSpec {
+  readonly name: string;
+  readonly unit: string;
+  readonly compartment: Compartment;
+  readonly kind: VariableKind;
+  readonly content?: Content;
+}
+
+const dissolved = (name: string, content: Content): VariableSpec => ({
+  name,
+  unit: 'mol',
+  compartment: 'water',
+  kind: 'state',
+  content,
+});
+const solid = (name: string, content: Content): VariableSpec => ({
+  name,
+  unit: 'mol',
+  compartment: 'solid',
+  kind: 'state',
+  content,
+});
+const living = (name: string, content: Content): VariableSpec => ({
+  name,
+  unit: 'mol',
+  compartment: 'living',
+  kind: 'state',
+  content,
+});
+const derived = (name: string, unit: string, compartment: Compartment): VariableSpec => ({
+  name,
+  unit,
+  compartment,
+  kind: 'derived',
+});
+const driver = (name: string, unit: string, compartment: Compartment): VariableSpec => ({
+  name,
+  unit,
+  compartment,
+  kind: 'driver',
+});
+
+const ORGANIC_CARBON: Content = { carbon: 1, oxygen: -1 };
+const ORGANIC_NITROGEN: Content = { nitrogen: 1, oxygen: -2 };
+const ORGANIC_PHOSPHORUS: Content = { phosphorus: 1 };
+
+/**
+ * The only authority for a variable's name, unit, compartment, kind and element content.
+ * Amounts are per enclosure, not per litre: evaporation concentrates without touching them.
+ */
+export const VARIABLES = {
+  // Dissolved in the water [mol]
+  dissolvedInorganicCarbon: dissolved('dissolved inorganic carbon', { carbon: 1 }),
+  calcium: dissolved('calcium', { calcium: 1, charge: 2 }),
+  magnesium: dissolved('magnesium', { magnesium: 1, charge: 2 }),
+  sodium: dissolved('sodium', { sodium: 1, charge: 1 }),
+  potassium: dissolved('potassium', { potassium: 1, charge: 1 }),
+  chloride: dissolved('chloride', { chloride: 1, charge: -1 }),
+  sulfate: dissolved('sulfate', { sulfur: 1, charge: -2 }),
+  ammonium: dissolved('total ammonia', { nitrogen: 1, oxygen: -2, charge: 1 }),
+  nitrite: dissolved('nitrite', { nitrogen: 1, oxygen: -0.5, charge: -1 }),
+  nitrate: dissolved('nitrate', { nitrogen: 1, charge: -1 }),
+  phosphate: dissolved('phosphate', { phosphorus: 1, charge: -1 }),
+  oxygen: dissolved('dissolved oxygen', { oxygen: 1 }),
+  dissolvedOrganicCarbon: dissolved('coloured dissolved organic carbon', ORGANIC_CARBON),
+
+  // Dead and mineral [mol]
+  feedCarbon: solid('uneaten feed, carbon', ORGANIC_CARBON),
+  feedNitrogen: solid('uneaten feed, nitrogen', ORGANIC_NITROGEN),
+  feedPhosphorus: solid('uneaten feed, phosphorus', ORGANIC_PHOSPHORUS),
+  detritusCarbon: solid('detritus, carbon', ORGANIC_CARBON),
+  detritusNitrogen: solid('detritus, nitrogen', ORGANIC_NITROGEN),
+  detritusPhosphorus: solid('detritus, phosphorus', ORGANIC_PHOSPHORUS),
+  litterCarbon: solid('leaf litter in the water, carbon', ORGANIC_CARBON),
+  litterNitrogen: solid('leaf litter in the water, nitrogen', ORGANIC_NITROGEN),
+  litterPhosphorus: solid('leaf litter in the water, phosphorus', ORGANIC_PHOSPHORUS),
+  woodLeachable: solid('leachable organic acid left in the wood', ORGANIC_CARBON),
+  carbonateSolid: solid('solid calcium carbonate', { carbon: 1, calcium: 1, charge: 2 }),
+
+  // Living, fixed composition [mol C]
+  ammoniaOxidisers: living('ammonia oxidisers', organicContent(COMPOSITIONS.bacteria)),
+  nitriteOxidisers: living('nitrite oxidisers', organicContent(COMPOSITIONS.bacteria)),
+  attachedAlgae: living('attached algae', organicContent(COMPOSITIONS.algae)),
+  submergedPlants: living('submerged plants', organicContent(COMPOSITIONS.submergedPlants)),
+
+  // Animals, moved once a day by the life module [mol]
+  animalCarbon: living('animals, carbon', ORGANIC_CARBON),
+  animalNitrogen: living('animals, nitrogen', ORGANIC_NITROGEN),
+  animalPhosphorus: living('animals, phosphorus', ORGANIC_PHOSPHORUS),
+  eatenCarbon: living('eaten today, carbon', ORGANIC_CARBON),
+  eatenNitrogen: living('eaten today, nitrogen', ORGANIC_NITROGEN),
+  eatenPhosphorus: living('eaten today, phosphorus', ORGANIC_PHOSPHORUS),
+  excretedCarbon: living('to be respired, carbon', ORGANIC_CARBON),
+  excretedNitrogen: living('to be excreted, nitrogen', ORGANIC_NITROGEN),
+  excretedPhosphorus: living('to be excreted, phosphorus', ORGANIC_PHOSPHORUS),
+
+  // Water chemistry, derived from the dissolved amounts, volume and temperature
+  pH: derived('pH', '1', 'water'),
+  alkalinity: derived('alkalinity', 'mol/m3', 'water'),
+  carbonDioxide: derived('dissolved carbon dioxide, CO2(aq)', 'mol/m3', 'water'),
+  bicarbonate: derived('bicarbonate, ion pairs included', 'mol/m3', 'water'),
+  unionisedAmmonia: derived('un-ionised ammonia', 'mol/m3', 'water'),
+  calciteSaturation: derived('saturation ratio of calcite', '1', 'water'),
+  hydrogenActivity: derived('activity of hydrogen ions', 'mol/kg', 'water'),
+  carbonDioxideSaturation: derived('carbon dioxide in equilibrium with the air', 'mol/m3', 'water'),
+  oxygenSaturation: derived('oxygen in equilibrium with the air', 'mol/m3', 'water'),
+
+  // Light on the water's inhabitants
+  lightOnAlgae: derived('light on attached algae', 'umol/m2/s', 'water'),
+  lightOnPlants: derived('light on submerged plants', 'umol/m2/s', 'water'),
+
+  // Set by climate, season and life before a cycle step
+  waterVolume: driver('water volume', 'm3', 'water'),
+  waterArea: driver('open water surface', 'm2', 'water'),
+  waterDepth: driver('mean depth of the open water', 'm', 'water'),
+  submergedArea: driver('submerged surface', 'm2', 'water'),
+  waterTemperature: driver('water temperature', 'degC', 'water'),
+  lightAtSurface: driver('light at the water surface', 'umol/m2/s', 'water'),
+  roomCarbonDioxide: driver('carbon dioxide in the air, dry', 'umol/mol', 'room'),
+  airPressure: driver('air pressure', 'Pa', 'room'),
+  grazingOnAlgae: driver('clearance of attached algae by animals', '1/s', 'living'),
+  grazingOnDetritus: driver('clearance of detritus by animals', '1/s', 'living'),
+  grazingOnLitter: driver('clearance of leaf litter by animals', '1/s', 'living'),
+  grazingOnFeed: driver('clearance of feed by animals', '1/s', 'living'),
+  grazingOnPlants: driver('clearance of submerged plants by animals', '1/s', 'living'),
+} as const satisfies Record<string, VariableSpec>;
+
+export type VariableId = keyof typeof VARIABLES;
+export const VARIABLE_IDS = Object.keys(VARIABLES) as VariableId[];
+
+/** Position of each variable in a value array; states come first because the list does. */
+export const VARIABLE_INDEX = Object.fromEntries(VARIABLE_IDS.map((id, index) => [id, index])) as Record<
+  VariableId,
+  number
+>;
+
+export function variableSpec(id: VariableId): VariableSpec {
+  return VARIABLES[id];
+}
+
+export const STATE_IDS = VARIABLE_IDS.filter((id) => variableSpec(id).kind === 'state');
