@@ -17,6 +17,7 @@ export interface Plan {
   readonly box: Box;
   readonly zones: readonly Zone[];
   readonly water: PlannedWater;
+  readonly start: LivingStart;
   readonly room: Room;
   readonly devices: Devices;
   readonly hardscape: readonly HardscapePiece[];
@@ -77,6 +78,15 @@ export interface PlannedWater {
   readonly level: number;
   readonly fill: WaterComposition;
   readonly topOff: WaterComposition;
+}
+
+/** Living and dead pools in the water on the first day [mol C], medians; members vary them. */
+export interface LivingStart {
+  /** From a matured filter: biomass = capacity x yield / maximum growth; a new one has a trace. */
+  readonly ammoniaOxidisers: number;
+  readonly nitriteOxidisers: number;
+  readonly attachedAlgae: number;
+  readonly detritusCarbon: number;
 }
 
 /** Room climate: a seasonal course, or hourly series that repeat when the run is longer. */
