@@ -37,6 +37,8 @@ export type SingleCare =
   | { readonly kind: 'add carbonate'; readonly amount: number; readonly grain: number }
   | {
       readonly kind: 'add litter';
+      /** Soluble part that leaves within days [mol C], not contained in `carbon`. */
+      readonly leachable?: number;
       readonly carbon: number;
       readonly nitrogen: number;
       readonly phosphorus: number;

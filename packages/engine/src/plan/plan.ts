@@ -174,6 +174,7 @@ export interface HardscapePiece {
     litterCarbon?: number;
     litterNitrogen?: number;
     litterPhosphorus?: number;
+    litterLeachable?: number;
   }>;
   /** Grain diameter of a carbonate [m]. */
   readonly grain?: number;
