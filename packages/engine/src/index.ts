@@ -1,3 +1,6 @@
+export * from './geometry/check-geometry.ts';
+export * from './geometry/geometry.ts';
+export type { GeometryProblem } from './geometry/section-problems.ts';
 export * from './outlook/document.ts';
 export * from './plan/care.ts';
 export * from './plan/plan.ts';
