@@ -297,7 +297,7 @@ describe('what cannot stand', () => {
       [0.5, 0.1, 0.1],
       [0.5, 0.2, 0.1],
     ] as const;
-    const half = [piece({ id: 'left', volume: 0.05, course }), piece({ id: 'right', volume: 0.04, course })];
+    const half = [piece({ id: 'left', volume: 0.05, course }), piece({ id: 'right', volume: 0.048, course })];
     expect(places({ hardscape: half as never })).toEqual(['hardscape.left']);
   });
   it('no level for less than no water', () =>
