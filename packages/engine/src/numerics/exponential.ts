@@ -1,3 +1,5 @@
+import { LEAST_EXPONENT, POWERS_OF_TWO, scaled } from './powers-of-two.ts';
+
 // The split of the exponent: x = (k/32) ln 2 + r with |r| <= ln 2 / 64, so e^x = 2^(k >> 5) 2^((k & 31)/32) e^r.
 // Constants were computed to 60 digits and rounded; HIGH parts carry 36 bits, so that k HIGH is exact.
 const STEPS_PER_UNIT = 46.16624130844683; // 32 / ln 2
@@ -6,7 +8,7 @@ const STEP_LOW = 5.145609244655338e-14;
 const STEPS_PER_DECADE = 106.30169903639559; // 32 log2(10)
 const DECADE_STEP_HIGH = 0.009407187364331548; // log10(2) / 32
 const DECADE_STEP_LOW = 1.678638989833437e-13;
-const LN10 = 2.302585092994046;
+const LN10 = Math.LN10;
 
 /** Adding and taking away 1.5 * 2^52 rounds to the nearest whole number, ties to even, for |x| < 2^51. */
 const ROUNDER = 6755399441055744;
@@ -16,7 +18,7 @@ const FRACTION_HIGH = Float64Array.of(
   ...[1.0, 1.0218971486541166, 1.0442737824274138, 1.0671404006768237, 1.0905077326652577],
   ...[1.1143867425958924, 1.1387886347566916, 1.1637248587775775, 1.189207115002721, 1.215247359980469],
   ...[1.241857812073484, 1.2690509571917332, 1.2968395546510096, 1.3252366431597413, 1.3542555469368927],
-  ...[1.383909881963832, 1.4142135623730951, 1.4451808069770467, 1.4768261459394993, 1.5091644275934228],
+  ...[1.383909881963832, Math.SQRT2, 1.4451808069770467, 1.4768261459394993, 1.5091644275934228],
   ...[1.5422108254079407, 1.5759808451078865, 1.6104903319492543, 1.645755478153965, 1.681792830507429],
   ...[1.718619298122478, 1.7562521603732995, 1.7947090750031072, 1.8340080864093424, 1.8741676341103],
   ...[1.9152065613971474, 1.9571441241754002],
@@ -31,26 +33,6 @@ const FRACTION_LOW = Float64Array.of(
   ...[-1.851380418263111e-17, 2.960140695448873e-17, 1.8227458427912087e-17, 3.283107224245627e-17],
   ...[-6.122763413004143e-17, -1.0619946056195963e-16, 8.960767791036668e-17],
 );
-
-const LEAST_EXPONENT = -1022;
-const POWERS_OF_TWO = powersOfTwo();
-
-function powersOfTwo(): Float64Array {
-  const powers = new Float64Array(1023 - LEAST_EXPONENT + 1);
-  powers[-LEAST_EXPONENT] = 1;
-  for (let e = 1; e <= 1023; e += 1) powers[e - LEAST_EXPONENT] = powers[e - 1 - LEAST_EXPONENT]! * 2;
-  for (let e = -1; e >= LEAST_EXPONENT; e -= 1) {
-    powers[e - LEAST_EXPONENT] = powers[e + 1 - LEAST_EXPONENT]! / 2;
-  }
-  return powers;
-}
-
-/** m 2^e [1] for m in [0.5, 2] and e in [-1080, 1025], rounded once more only where the result is subnormal. */
-function scaled(m: number, e: number): number {
-  if (e >= LEAST_EXPONENT && e <= 1023) return m * POWERS_OF_TWO[e - LEAST_EXPONENT]!;
-  if (e > 1023) return m * POWERS_OF_TWO[1023 - LEAST_EXPONENT]! * POWERS_OF_TWO[e - 1023 - LEAST_EXPONENT]!;
-  return m * POWERS_OF_TWO[e + 128 - LEAST_EXPONENT]! * POWERS_OF_TWO[-128 - LEAST_EXPONENT]!;
-}
 
 /** e^r - 1 for |r| <= 0.011, by its power series to r^6. */
 function smallGrowth(r: number): number {

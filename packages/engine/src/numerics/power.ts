@@ -1,6 +1,8 @@
 import { expOfSum } from './exponential.ts';
 import { log, logInTwoParts, productError } from './logarithm.ts';
 
+/** Beyond it every power of a base other than 1 is 0 or infinite. */
+const MOST_EXPONENT = 1e290;
 const rest = new Float64Array(1);
 
 function positivePower(base: number, exponent: number): number {
@@ -16,8 +18,8 @@ function isOdd(exponent: number): boolean {
 }
 
 function magnitude(base: number, exponent: number): number {
-  if (Math.abs(exponent) === Number.POSITIVE_INFINITY) {
-    if (base === 1) return Number.NaN;
+  if (Math.abs(exponent) >= MOST_EXPONENT) {
+    if (base === 1) return Number.isFinite(exponent) ? 1 : Number.NaN;
     return base > 1 === exponent > 0 ? Number.POSITIVE_INFINITY : 0;
   }
   if (base === 0 || base === Number.POSITIVE_INFINITY) {
@@ -36,7 +38,7 @@ export function pow(base: number, exponent: number): number {
   if (exponent === 2) return base * base;
   if (exponent === 1) return base;
   if (exponent === 0) return 1;
-  if (base > 0 && base < Number.POSITIVE_INFINITY && Math.abs(exponent) < 1e290) {
+  if (base > 0 && base < Number.POSITIVE_INFINITY && Math.abs(exponent) < MOST_EXPONENT) {
     return exponent === 0.5 ? Math.sqrt(base) : positivePower(base, exponent);
   }
   if (Number.isNaN(base) || Number.isNaN(exponent)) return Number.NaN;
