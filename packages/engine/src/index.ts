@@ -1,6 +1,6 @@
 export * from './geometry/check-geometry.ts';
 export * from './geometry/geometry.ts';
-export type { GeometryProblem } from './geometry/section-problems.ts';
+export * from './life/traits.ts';
 export * from './outlook/document.ts';
 export * from './plan/care.ts';
 export * from './plan/plan.ts';
@@ -17,3 +17,4 @@ export * from './units/units.ts';
 export * from './variables/compositions.ts';
 export * from './variables/elements.ts';
 export * from './variables/variables.ts';
+export type { GeometryProblem } from './geometry/section-problems.ts';
