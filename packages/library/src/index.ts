@@ -1,1 +1,19 @@
-export {};
+import { LIBRARY_DATA } from './generated/library.ts';
+import { libraryOf } from './library.ts';
+
+export * from './library.ts';
+export * from './nearest.ts';
+export { priorOf } from './priors.ts';
+export type { EntryKind, LibraryData } from './schema/entries.ts';
+export type { Feed } from './schema/feed.ts';
+export type { Material, MaterialOf, MaterialUse } from './schema/material.ts';
+export type { LandAnimal, Organism, WaterAnimal } from './schema/organism.ts';
+export type { ProcessParameters } from './schema/parameters.ts';
+export type { Plant } from './schema/plant.ts';
+export type { Quantity } from './schema/quantity.ts';
+export type { Tolerances } from './schema/tolerance.ts';
+export type { Water } from './schema/water.ts';
+
+/** The library that ships with the program. */
+export const library = libraryOf(LIBRARY_DATA);
+export const { organism, plant, feed, material, water, parameterPriors } = library;

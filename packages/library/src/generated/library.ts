@@ -1,0 +1,5267 @@
+// Written by packages/library/build/build-library.ts from packages/library/data; edit the data, not this file.
+import type { LibraryData } from '../schema/entries.ts';
+
+export const LIBRARY_DATA: LibraryData = {
+ "organisms": {
+  "folsomia-candida": {
+   "id": "folsomia-candida",
+   "name": "white springtail",
+   "about": "Lives in litter and soil, eats fungi and mould. Not modelled yet.",
+   "scientificName": "Folsomia candida",
+   "group": "springtail",
+   "leastFounders": {
+    "value": 20,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "trade rule, no source"
+   },
+   "habitat": "land",
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 80,
+      "unit": "%",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   }
+  },
+  "gammarus-pulex": {
+   "id": "gammarus-pulex",
+   "name": "freshwater amphipod",
+   "about": "Clean-up crew of cool water. How well known: good. Growth, incubation at four temperatures and brood output are measured; the answer to warm water is the weakest part that matters, since rooms are warmer than its streams.",
+   "cautions": [
+    "Not for warm rooms: above 20 °C it weakens and dies.",
+    "Takes small shrimp while they moult and its own young.",
+    "Native in most of Europe; do not move it between waters, and do not release it.",
+    "Wash hands after work in the water; keep it away from mouth and open wounds."
+   ],
+   "scientificName": "Gammarus pulex",
+   "group": "amphipod",
+   "leastFounders": {
+    "value": 10,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "traits": {
+    "referenceTemperature": {
+     "value": 15,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Sutcliffe et al. 1981, Freshwater Biology 11: 183-214; via the Add-my-Pet species file"
+    },
+    "dryMassPerCube": {
+     "value": 0.0027,
+     "unit": "mg/mm³",
+     "distribution": "lognormal",
+     "spread": 1.15,
+     "min": 0.002,
+     "max": 0.0037,
+     "basis": "published",
+     "source": "Sutcliffe et al. 1981, Freshwater Biology 11: 183-214; via the Add-my-Pet species file",
+     "note": "Wet 5 mg at 7.2 mm and 51 mg at 15.6 mm, taken as one fifth dry (memory)."
+    },
+    "lengthAtBirth": {
+     "value": 2.15,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 1.8,
+     "max": 2.5,
+     "basis": "published",
+     "source": "Sutcliffe et al. 1981, Freshwater Biology 11: 183-214; via the Add-my-Pet species file",
+     "note": "0.135 mg wet at release; 2.0 mm in McCahon and Pascoe 1988."
+    },
+    "lengthAtPuberty": {
+     "value": 7.2,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.4,
+     "min": 6.2,
+     "max": 8.4,
+     "basis": "published",
+     "source": "Sutcliffe et al. 1981, Freshwater Biology 11: 183-214; via the Add-my-Pet species file",
+     "note": "5 mg wet; 8 mm in McCahon and Pascoe 1988."
+    },
+    "lengthAtEnd": {
+     "value": 19.3,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 16.5,
+     "max": 22,
+     "basis": "published",
+     "source": "Sutcliffe et al. 1981, Freshwater Biology 11: 183-214; via the Add-my-Pet species file",
+     "note": "Line through the cube roots of mass at age 104 to 413 d; males reach 20 mm."
+    },
+    "growthRate": {
+     "value": 0.0038,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.12,
+     "min": 0.0026,
+     "max": 0.0055,
+     "basis": "published",
+     "source": "Sutcliffe et al. 1981, Freshwater Biology 11: 183-214; via the Add-my-Pet species file"
+    },
+    "shareToSoma": {
+     "value": 0.85,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 0.77,
+     "max": 0.92,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "Gives up to 22 young in 30 days at 15 °C (Sutcliffe et al. 1981)."
+    },
+    "eggPerNewborn": {
+     "value": 1.4,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 1.15,
+     "max": 1.8,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.04,
+     "min": 0.35,
+     "max": 0.65,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodTime": {
+     "value": 20.6,
+     "unit": "d",
+     "distribution": "normal",
+     "spread": 1.2,
+     "min": 17,
+     "max": 25,
+     "basis": "published",
+     "source": "Nilsson 1977, Oikos 29: 93-98; via the Add-my-Pet species file"
+    },
+    "broodInterval": {
+     "value": 25,
+     "unit": "d",
+     "distribution": "normal",
+     "spread": 2.5,
+     "min": 18,
+     "max": 35,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "breedingCoolest": {
+     "value": 3,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 0,
+     "max": 6,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "breedingWarmest": {
+     "value": 22,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 19.5,
+     "max": 25,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "activationEnergy": {
+     "value": 0.7,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.08,
+     "min": 0.5,
+     "max": 0.95,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodActivationEnergy": {
+     "value": 0.77,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.04,
+     "min": 0.65,
+     "max": 0.9,
+     "basis": "published",
+     "source": "Nilsson 1977, Oikos 29: 93-98; via the Add-my-Pet species file",
+     "note": "Line through incubation at 1, 5, 10 and 15 °C."
+    },
+    "heatLimit": {
+     "value": 23.5,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 21,
+     "max": 27,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "carbonContent": {
+     "value": 0.4,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 0.33,
+     "max": 0.47,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "nitrogenContent": {
+     "value": 0.085,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.007,
+     "min": 0.06,
+     "max": 0.11,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "phosphorusContent": {
+     "value": 0.012,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.002,
+     "min": 0.006,
+     "max": 0.018,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maxIngestion": {
+     "value": 0.35,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.35,
+     "min": 0.15,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "0.1 to 0.3 of its own dry mass a day in leaves at 15 °C for adults."
+    },
+    "halfSaturation": {
+     "value": 0.05,
+     "unit": "mol/m²",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.015,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A film of 1.4 g dry/m² on all submerged surfaces halves the intake."
+    },
+    "algaeRefuge": {
+     "value": 0.02,
+     "unit": "mol/m²",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.005,
+     "max": 0.06,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "About 0.5 g dry/m² of film stays in pits and as prostrate cells, 10 to 20 % of a usual film."
+    },
+    "preferenceForAlgae": {
+     "value": 0.4,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 1,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Weights for equal amounts on the ground. Feed counts more because animals gather at it."
+    },
+    "preferenceForDetritus": {
+     "value": 0.5,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.2,
+     "max": 1.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForLitter": {
+     "value": 0.3,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.08,
+     "max": 1,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A shredder of softened leaves; much litter lies deep, so its weight per amount is below one."
+    },
+    "preferenceForFeed": {
+     "value": 10,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 3,
+     "max": 30,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForPlants": {
+     "value": 0.02,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.002,
+     "max": 0.1,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnAlgae": {
+     "value": 0.55,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.07,
+     "min": 0.35,
+     "max": 0.75,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "efficiencyOnDetritus": {
+     "value": 0.3,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.12,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "efficiencyOnLitter": {
+     "value": 0.2,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.04,
+     "min": 0.08,
+     "max": 0.35,
+     "basis": "memory",
+     "source": "Marchant and Hynes 1981, Freshwater Biology 11: 27-36; abstract",
+     "note": "0.10 measured on decaying maple in a relative (Gammarus pseudolimnaeus); softened, fungus-rich leaves give more."
+    },
+    "efficiencyOnFeed": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.5,
+     "max": 0.85,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnPlants": {
+     "value": 0.25,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.1,
+     "max": 0.45,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "nutrientEfficiency": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.07,
+     "min": 0.5,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 450,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.12,
+     "min": 320,
+     "max": 620,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "About 470 d at 13 °C, personal communication in the Add-my-Pet collection."
+    },
+    "adultLoss": {
+     "value": 0.002,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.0007,
+     "max": 0.006,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "juvenileLoss": {
+     "value": 0.005,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.002,
+     "max": 0.012,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodLoss": {
+     "value": 0.005,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.001,
+     "max": 0.02,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "starvedUpkeep": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.4,
+     "max": 0.8,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
+    },
+    "starvationCondition": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.45,
+     "max": 0.75,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note"
+    },
+    "starvationHazard": {
+     "value": 0.5,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.2,
+     "max": 1.2,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note"
+    },
+    "temperatureLow": {
+     "value": 0.5,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 0,
+     "max": 1.5,
+     "basis": "published",
+     "source": "Nilsson 1977, Oikos 29: 93-98; via the Add-my-Pet species file"
+    },
+    "temperatureHigh": {
+     "value": 20,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 18,
+     "max": 22.5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Suffers above about 20 °C; dies at 25 °C."
+    },
+    "temperatureMargin": {
+     "value": 3,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 1,
+     "max": 6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "How fast harm grows beyond the limits is not known; the margins are judgement."
+    },
+    "pHLow": {
+     "value": 6.2,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 5.6,
+     "max": 6.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "pHHigh": {
+     "value": 9,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 8.4,
+     "max": 9.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "pHMargin": {
+     "value": 0.8,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 0.3,
+     "max": 1.6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "hardnessLow": {
+     "value": 5,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 3,
+     "max": 7.5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "hardnessHigh": {
+     "value": 25,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 3,
+     "min": 18,
+     "max": 35,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "hardnessMargin": {
+     "value": 3,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 1,
+     "max": 6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "oxygenNeeded": {
+     "value": 4,
+     "unit": "mg/L",
+     "distribution": "normal",
+     "spread": 0.5,
+     "min": 2.8,
+     "max": 5.5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "oxygenMargin": {
+     "value": 2,
+     "unit": "mg/L",
+     "distribution": "normal",
+     "spread": 0.4,
+     "min": 1,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "ammoniaNoEffect": {
+     "value": 0.2,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.07,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "One tenth of the lethal concentration."
+    },
+    "ammoniaMedianLethal": {
+     "value": 2.05,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 1,
+     "max": 4,
+     "basis": "memory",
+     "source": "Williams et al. 1986, Archiv für Hydrobiologie 106: 61-70 (recalled)"
+    },
+    "ammoniaRecovery": {
+     "value": 0.7,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.2,
+     "max": 2.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Damage follows the water within one to two days, usual for small crustaceans."
+    },
+    "crowdingDensity": {
+     "value": 8,
+     "unit": "1/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 2,
+     "max": 30,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Eats its own young and moulting animals; the number is judgement."
+    },
+    "crowdingHazard": {
+     "value": 0.02,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.005,
+     "max": 0.08,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.2,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.2,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "Williams et al. 1986, Archiv für Hydrobiologie 106: 61-70 (recalled)"
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 4,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 2,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   }
+  },
+  "hyalella-azteca": {
+   "id": "hyalella-azteca",
+   "name": "Mexican scud",
+   "about": "Clean-up crew, live food. How well known: good. A test animal of ecotoxicology: growth, maturity, broods, survival and starvation are measured. What it eats of which food and how it answers acid or soft water is judged, not measured.",
+   "cautions": [
+    "Alien in Europe: never release it, its water or plants it was kept with outdoors.",
+    "Hungry groups nibble fine-leaved plants.",
+    "Wash hands after work in the water; keep it away from mouth and open wounds."
+   ],
+   "scientificName": "Hyalella azteca",
+   "group": "amphipod",
+   "leastFounders": {
+    "value": 10,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "traits": {
+    "referenceTemperature": {
+     "value": 22,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Othman and Pascoe 2001, Crustaceana 74: 171-181; via the Add-my-Pet species file"
+    },
+    "dryMassPerCube": {
+     "value": 0.0055,
+     "unit": "mg/mm³",
+     "distribution": "lognormal",
+     "spread": 1.15,
+     "min": 0.004,
+     "max": 0.008,
+     "basis": "published",
+     "source": "Othman and Pascoe 2001, Crustaceana 74: 171-181; via the Add-my-Pet species file",
+     "note": "Wet 7.0 to 8.7 mg at 7.1 mm, taken as one quarter dry (memory)."
+    },
+    "lengthAtBirth": {
+     "value": 1.06,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.9,
+     "max": 1.25,
+     "basis": "published",
+     "source": "Othman and Pascoe 2001, Crustaceana 74: 171-181; via the Add-my-Pet species file"
+    },
+    "lengthAtPuberty": {
+     "value": 3.3,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 2.8,
+     "max": 3.9,
+     "basis": "published",
+     "source": "Ingersoll et al. 1998, Environmental Toxicology and Chemistry 17: 1508-1523; via the Add-my-Pet species file",
+     "note": "2.8 mm is the smallest breeding size; 3.3 mm is reached at the published age of maturity, 23 d."
+    },
+    "lengthAtEnd": {
+     "value": 7.3,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 6.4,
+     "max": 8.4,
+     "basis": "published",
+     "source": "Othman and Pascoe 2001, Crustaceana 74: 171-181; via the Add-my-Pet species file",
+     "note": "Line through the lengths at age 8 to 186 d."
+    },
+    "growthRate": {
+     "value": 0.022,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.12,
+     "min": 0.015,
+     "max": 0.032,
+     "basis": "published",
+     "source": "Othman and Pascoe 2001, Crustaceana 74: 171-181; via the Add-my-Pet species file",
+     "note": "Line through the lengths at age 8 to 186 d."
+    },
+    "shareToSoma": {
+     "value": 0.9,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.015,
+     "min": 0.84,
+     "max": 0.95,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "Gives about one young per female and day in full-grown females (Pedersen et al. 2013; broods of 11 to 17 in Othman and Pascoe 2001)."
+    },
+    "eggPerNewborn": {
+     "value": 1.4,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 1.15,
+     "max": 1.8,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.04,
+     "min": 0.35,
+     "max": 0.65,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodTime": {
+     "value": 10.3,
+     "unit": "d",
+     "distribution": "normal",
+     "spread": 0.6,
+     "min": 8.5,
+     "max": 12.5,
+     "basis": "published",
+     "source": "Cooper 1965, Ecological Monographs 35: 377-394; via the Add-my-Pet species file",
+     "note": "11.3 d at 21 °C, pouch time after hatching included."
+    },
+    "broodInterval": {
+     "value": 11.5,
+     "unit": "d",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 9,
+     "max": 15,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "breedingCoolest": {
+     "value": 10,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1.5,
+     "min": 6,
+     "max": 14,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "breedingWarmest": {
+     "value": 31,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 28.5,
+     "max": 34,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "activationEnergy": {
+     "value": 0.74,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.55,
+     "max": 0.95,
+     "basis": "published",
+     "source": "Mathias 1971, Journal of the Fisheries Research Board of Canada 28: 711-726; via the Add-my-Pet species file",
+     "note": "Adult oxygen use rises 2.8 times per 10 °C between 10 and 22 °C."
+    },
+    "broodActivationEnergy": {
+     "value": 0.7,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.08,
+     "min": 0.5,
+     "max": 0.95,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "heatLimit": {
+     "value": 35,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 32.5,
+     "max": 38,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "carbonContent": {
+     "value": 0.4,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 0.33,
+     "max": 0.47,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "nitrogenContent": {
+     "value": 0.085,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.007,
+     "min": 0.06,
+     "max": 0.11,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "phosphorusContent": {
+     "value": 0.012,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.002,
+     "min": 0.006,
+     "max": 0.018,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maxIngestion": {
+     "value": 0.8,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.35,
+     "min": 0.4,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "Hargrave 1970, Journal of Animal Ecology 39: 427-437 (recalled)",
+     "note": "0.3 to 1.2 of its own dry mass a day in sediment and biofilm at 15 to 20 °C, magnitude recalled."
+    },
+    "halfSaturation": {
+     "value": 0.05,
+     "unit": "mol/m²",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.015,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A film of 1.4 g dry/m² on all submerged surfaces halves the intake."
+    },
+    "algaeRefuge": {
+     "value": 0.02,
+     "unit": "mol/m²",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.005,
+     "max": 0.06,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "About 0.5 g dry/m² of film stays in pits and as prostrate cells, 10 to 20 % of a usual film."
+    },
+    "preferenceForAlgae": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Weights for equal amounts on the ground. Feed counts more because animals gather at it."
+    },
+    "preferenceForDetritus": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.25,
+     "max": 1.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForLitter": {
+     "value": 0.05,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.01,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForFeed": {
+     "value": 10,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 3,
+     "max": 30,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForPlants": {
+     "value": 0.01,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.001,
+     "max": 0.05,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnAlgae": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.4,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "Hargrave 1970, Journal of Animal Ecology 39: 427-437 (recalled)"
+    },
+    "efficiencyOnDetritus": {
+     "value": 0.35,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.15,
+     "max": 0.55,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Digests bacteria well (0.6 to 0.9) and cellulose not at all; detritus is a mixture."
+    },
+    "efficiencyOnLitter": {
+     "value": 0.08,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 0.03,
+     "max": 0.15,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnFeed": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.5,
+     "max": 0.85,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnPlants": {
+     "value": 0.25,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.1,
+     "max": 0.45,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "nutrientEfficiency": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.07,
+     "min": 0.5,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 157,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.12,
+     "min": 110,
+     "max": 220,
+     "basis": "published",
+     "source": "Borgmann et al. 1989, Archives of Environmental Contamination and Toxicology 18: 756-764; via the Add-my-Pet species file",
+     "note": "With the losses below it meets survival at 25 °C; warmth shortens life as it speeds growth."
+    },
+    "adultLoss": {
+     "value": 0.003,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.0012,
+     "max": 0.007,
+     "basis": "published",
+     "source": "Borgmann et al. 1989, Archives of Environmental Contamination and Toxicology 18: 756-764; via the Add-my-Pet species file"
+    },
+    "juvenileLoss": {
+     "value": 0.004,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.0018,
+     "max": 0.009,
+     "basis": "published",
+     "source": "Borgmann et al. 1989, Archives of Environmental Contamination and Toxicology 18: 756-764; via the Add-my-Pet species file"
+    },
+    "broodLoss": {
+     "value": 0.005,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.001,
+     "max": 0.02,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "starvedUpkeep": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.4,
+     "max": 0.8,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
+    },
+    "starvationCondition": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.45,
+     "max": 0.75,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note"
+    },
+    "starvationHazard": {
+     "value": 0.5,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.2,
+     "max": 1.2,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note"
+    },
+    "temperatureLow": {
+     "value": 2,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 0,
+     "max": 5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Overwinters in ponds on the Canadian prairie."
+    },
+    "temperatureHigh": {
+     "value": 33,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 31,
+     "max": 35,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "temperatureMargin": {
+     "value": 3,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 1,
+     "max": 6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "How fast harm grows beyond the limits is not known; the margins are judgement."
+    },
+    "pHLow": {
+     "value": 6,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 5.4,
+     "max": 6.6,
+     "basis": "page",
+     "source": "Hyalella azteca, article of a wiki on closed ecological systems"
+    },
+    "pHHigh": {
+     "value": 9.2,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 8.6,
+     "max": 10,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "pHMargin": {
+     "value": 0.8,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 0.3,
+     "max": 1.6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "hardnessLow": {
+     "value": 4,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 2,
+     "max": 6,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "hardnessHigh": {
+     "value": 25,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 3,
+     "min": 18,
+     "max": 35,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "hardnessMargin": {
+     "value": 3,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 1,
+     "max": 6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "oxygenNeeded": {
+     "value": 1,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.5,
+     "max": 2,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "oxygenMargin": {
+     "value": 0.7,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.35,
+     "max": 1.4,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "ammoniaNoEffect": {
+     "value": 0.2,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.08,
+     "max": 0.4,
+     "basis": "assumed",
+     "source": "Borgmann 1994, Environmental Pollution 86: 329-335; abstract",
+     "note": "Measured as total ammonia, 4.5 mg N/L with reproduction reduced and 14 mg N/L with deaths; shown here as the un-ionised part of such water at pH 8 and 25 °C (5.4 %). In very soft water ten times less suffices, which is not modelled."
+    },
+    "ammoniaMedianLethal": {
+     "value": 1,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.35,
+     "min": 0.5,
+     "max": 2.2,
+     "basis": "assumed",
+     "source": "Borgmann 1994, Environmental Pollution 86: 329-335; abstract"
+    },
+    "ammoniaRecovery": {
+     "value": 0.7,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.2,
+     "max": 2.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Damage follows the water within one to two days, usual for small crustaceans."
+    },
+    "crowdingDensity": {
+     "value": 30,
+     "unit": "1/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 8,
+     "max": 100,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Cultures in jars hold tens per litre."
+    },
+    "crowdingHazard": {
+     "value": 0.02,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.005,
+     "max": 0.08,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Hyalella azteca, article of a wiki on closed ecological systems"
+     },
+     "high": {
+      "value": 9.2,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Hyalella azteca, article of a wiki on closed ecological systems"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.2,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Borgmann 1994, Environmental Pollution 86: 329-335; abstract"
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 2,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   }
+  },
+  "neocaridina-davidi": {
+   "id": "neocaridina-davidi",
+   "name": "cherry shrimp",
+   "about": "Display, clean-up crew. How well known: fair. Egg time and age at maturity are measured near 27 °C, the answer to heat at 24 to 32 °C. Tolerances of pH, hardness, ammonia and oxygen are trade lore; feeding rates are estimates.",
+   "cautions": [
+    "Established from releases in Germany, Hungary, Poland, Slovakia, Japan and Hawaii: never release it outdoors.",
+    "Copper from medicines, fertilisers or pipes kills shrimp at a few hundredths of a milligram per litre.",
+    "Wash hands after work in the water; keep it away from mouth and open wounds."
+   ],
+   "scientificName": "Neocaridina davidi",
+   "group": "shrimp",
+   "leastFounders": {
+    "value": 8,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "traits": {
+    "referenceTemperature": {
+     "value": 27,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Nur and Christianus 2013, Asian Journal of Animal and Veterinary Advances 8: 108-115; abstract"
+    },
+    "dryMassPerCube": {
+     "value": 0.0008,
+     "unit": "mg/mm³",
+     "distribution": "lognormal",
+     "spread": 1.2,
+     "min": 0.0005,
+     "max": 0.0013,
+     "basis": "page",
+     "source": "Cherry shrimp: types, care, feeding, reproduction. Article on an aquaculture news site",
+     "note": "Females weigh 44 mg wet near 23 mm, taken as 22 % dry (memory)."
+    },
+    "lengthAtBirth": {
+     "value": 4,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.25,
+     "min": 3.4,
+     "max": 4.8,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Length that fits the mass of a newborn from eggs 1.2 mm long; measured total length at hatching is 2.3 mm (Nur and Christianus 2013), when the body still holds yolk."
+    },
+    "lengthAtPuberty": {
+     "value": 15,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 13,
+     "max": 17.5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "14 to 17 mm."
+    },
+    "lengthAtEnd": {
+     "value": 26,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 1.2,
+     "min": 23,
+     "max": 30,
+     "basis": "published",
+     "source": "Mahmoud et al. 2020, Biodiversitas 21: 2396-2402; abstract",
+     "note": "23 to 30 mm."
+    },
+    "growthRate": {
+     "value": 0.0092,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.15,
+     "min": 0.006,
+     "max": 0.014,
+     "basis": "published",
+     "source": "Mahmoud et al. 2020, Biodiversitas 21: 2396-2402; abstract",
+     "note": "15 mm at the published age of maturity, 75 d at 25 to 28 °C."
+    },
+    "shareToSoma": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.03,
+     "min": 0.58,
+     "max": 0.82,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "Gives broods of 21 to 51 (Nur and Christianus 2013)."
+    },
+    "eggPerNewborn": {
+     "value": 1.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 1.25,
+     "max": 2.1,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "femaleShare": {
+     "value": 0.505,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.03,
+     "min": 0.4,
+     "max": 0.6,
+     "basis": "published",
+     "source": "Schoolmann and Arndt 2018, Limnologica 71: 1-7; abstract"
+    },
+    "broodTime": {
+     "value": 15,
+     "unit": "d",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 12.5,
+     "max": 18,
+     "basis": "published",
+     "source": "Nur and Christianus 2013, Asian Journal of Animal and Veterinary Advances 8: 108-115; abstract"
+    },
+    "broodInterval": {
+     "value": 24,
+     "unit": "d",
+     "distribution": "normal",
+     "spread": 2.5,
+     "min": 18,
+     "max": 32,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "28 to 35 d at 24 to 26 °C."
+    },
+    "breedingCoolest": {
+     "value": 16,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1.5,
+     "min": 12,
+     "max": 19.5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "breedingWarmest": {
+     "value": 31,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.6,
+     "min": 29.5,
+     "max": 32,
+     "basis": "published",
+     "source": "Tropea et al. 2015, PLoS ONE 10(3): e0119468; abstract",
+     "note": "Best at 28 °C; all broods lost at 32 °C."
+    },
+    "activationEnergy": {
+     "value": 0.6,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.08,
+     "min": 0.4,
+     "max": 0.85,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodActivationEnergy": {
+     "value": 0.65,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.08,
+     "min": 0.45,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "heatLimit": {
+     "value": 34.5,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 32,
+     "max": 37.5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "carbonContent": {
+     "value": 0.4,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 0.33,
+     "max": 0.47,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "nitrogenContent": {
+     "value": 0.085,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.007,
+     "min": 0.06,
+     "max": 0.11,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "phosphorusContent": {
+     "value": 0.012,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.002,
+     "min": 0.006,
+     "max": 0.018,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maxIngestion": {
+     "value": 0.3,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.35,
+     "min": 0.15,
+     "max": 0.6,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "40 to 120 mg dry per g wet and day at 25 °C, estimate."
+    },
+    "halfSaturation": {
+     "value": 0.05,
+     "unit": "mol/m²",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.015,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A film of 1.4 g dry/m² on all submerged surfaces halves the intake."
+    },
+    "algaeRefuge": {
+     "value": 0.02,
+     "unit": "mol/m²",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.005,
+     "max": 0.06,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "About 0.5 g dry/m² of film stays in pits and as prostrate cells, 10 to 20 % of a usual film."
+    },
+    "preferenceForAlgae": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Weights for equal amounts on the ground. Feed counts more because animals gather at it."
+    },
+    "preferenceForDetritus": {
+     "value": 0.4,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.15,
+     "max": 1,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForLitter": {
+     "value": 0.03,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.005,
+     "max": 0.15,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForFeed": {
+     "value": 10,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 3,
+     "max": 30,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForPlants": {
+     "value": 0.002,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.0003,
+     "max": 0.01,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnAlgae": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.4,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "efficiencyOnDetritus": {
+     "value": 0.3,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.12,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnLitter": {
+     "value": 0.08,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 0.03,
+     "max": 0.15,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnFeed": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.5,
+     "max": 0.85,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnPlants": {
+     "value": 0.25,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.1,
+     "max": 0.45,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "nutrientEfficiency": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.07,
+     "min": 0.5,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 430,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.15,
+     "min": 300,
+     "max": 600,
+     "basis": "published",
+     "source": "Schoolmann and Arndt 2018, Limnologica 71: 1-7; abstract",
+     "note": "12 months in a warm stream, up to 21 months in the laboratory."
+    },
+    "adultLoss": {
+     "value": 0.001,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.0003,
+     "max": 0.004,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "juvenileLoss": {
+     "value": 0.003,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.001,
+     "max": 0.01,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "0.7 to 0.9 survive 90 d."
+    },
+    "broodLoss": {
+     "value": 0.008,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.002,
+     "max": 0.03,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "0.7 to 0.95 of the eggs hatch."
+    },
+    "starvedUpkeep": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.4,
+     "max": 0.8,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
+    },
+    "starvationCondition": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.45,
+     "max": 0.75,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note"
+    },
+    "starvationHazard": {
+     "value": 0.5,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.2,
+     "max": 1.2,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note"
+    },
+    "temperatureLow": {
+     "value": 5,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 2.5,
+     "max": 8,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "temperatureHigh": {
+     "value": 32.5,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 31,
+     "max": 34.5,
+     "basis": "published",
+     "source": "Tropea et al. 2015, PLoS ONE 10(3): e0119468; abstract",
+     "note": "Survival is high for 90 d at 24 to 32 °C."
+    },
+    "temperatureMargin": {
+     "value": 3,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 1,
+     "max": 6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "How fast harm grows beyond the limits is not known; the margins are judgement."
+    },
+    "pHLow": {
+     "value": 6.2,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.25,
+     "min": 5.5,
+     "max": 6.8,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "pHHigh": {
+     "value": 8.5,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 8,
+     "max": 9.4,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "pHMargin": {
+     "value": 0.8,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 0.3,
+     "max": 1.6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "hardnessLow": {
+     "value": 3,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 0.6,
+     "min": 1.5,
+     "max": 5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Failed moults are blamed on less than 4 °dGH."
+    },
+    "hardnessHigh": {
+     "value": 20,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 2.5,
+     "min": 14,
+     "max": 28,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "hardnessMargin": {
+     "value": 3,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 1,
+     "max": 6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "oxygenNeeded": {
+     "value": 2.5,
+     "unit": "mg/L",
+     "distribution": "normal",
+     "spread": 0.4,
+     "min": 1.5,
+     "max": 3.5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "oxygenMargin": {
+     "value": 1.3,
+     "unit": "mg/L",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 0.6,
+     "max": 2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "ammoniaNoEffect": {
+     "value": 0.05,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.015,
+     "max": 0.15,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Keepers' limit of 0.02 to 0.05 mg N/L; no measured threshold was found."
+    },
+    "ammoniaMedianLethal": {
+     "value": 0.8,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 2.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No measured value for the species was found."
+    },
+    "ammoniaRecovery": {
+     "value": 0.7,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.2,
+     "max": 2.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Damage follows the water within one to two days, usual for small crustaceans."
+    },
+    "crowdingDensity": {
+     "value": 6,
+     "unit": "1/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 1.5,
+     "max": 25,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Keepers run 1 to 5 adults per litre with filtration."
+    },
+    "crowdingHazard": {
+     "value": 0.01,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.003,
+     "max": 0.04,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 14,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.05,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.3,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Tropea et al. 2015, PLoS ONE 10(3): e0119468; abstract"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Tropea et al. 2015, PLoS ONE 10(3): e0119468; abstract"
+     }
+    }
+   }
+  },
+  "planorbella-duryi": {
+   "id": "planorbella-duryi",
+   "name": "ramshorn snail",
+   "about": "Clean-up crew. How well known: fair. Growth at three temperatures is measured. Egg output, body mass without shell and the need for hardness rest on memory.",
+   "cautions": [
+    "Alien in much of the world: never release it, its eggs or plants that carry them outdoors.",
+    "Wild-collected pond snails can carry trematode larvae; use bred stock and wash hands.",
+    "Water poor in calcium or below pH 6.5 pits and dissolves the shell."
+   ],
+   "scientificName": "Planorbella duryi",
+   "group": "pulmonate snail",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "habitat": "water",
+   "mating": "self-fertile",
+   "brood": "laid",
+   "traits": {
+    "referenceTemperature": {
+     "value": 26,
+     "unit": "°C",
+     "basis": "published",
+     "source": "El-Emam and Madsen 1982, Hydrobiologia 88: 265-275; via the Add-my-Pet species file"
+    },
+    "dryMassPerCube": {
+     "value": 0.0104,
+     "unit": "mg/mm³",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.005,
+     "max": 0.02,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Soft body of about 12 mg dry at 10.5 mm shell diameter."
+    },
+    "lengthAtBirth": {
+     "value": 1,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.8,
+     "max": 1.2,
+     "basis": "published",
+     "source": "El-Emam and Madsen 1982, Hydrobiologia 88: 265-275; via the Add-my-Pet species file"
+    },
+    "lengthAtPuberty": {
+     "value": 5,
+     "unit": "mm",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 4.2,
+     "max": 6,
+     "basis": "published",
+     "source": "El-Emam and Madsen 1982, Hydrobiologia 88: 265-275; via the Add-my-Pet species file"
+    },
+    "lengthAtEnd": {
+     "value": 11.5,
+     "unit": "mm",
+     "distribution": "lognormal",
+     "spread": 1.1,
+     "min": 9.5,
+     "max": 16,
+     "basis": "published",
+     "source": "El-Emam and Madsen 1982, Hydrobiologia 88: 265-275; via the Add-my-Pet species file",
+     "note": "Line through the diameters to 112 d at 26 °C; some strains grow to 20 mm."
+    },
+    "growthRate": {
+     "value": 0.0217,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.12,
+     "min": 0.015,
+     "max": 0.031,
+     "basis": "published",
+     "source": "El-Emam and Madsen 1982, Hydrobiologia 88: 265-275; via the Add-my-Pet species file"
+    },
+    "shareToSoma": {
+     "value": 0.92,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.015,
+     "min": 0.86,
+     "max": 0.96,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "Gives about five eggs a day in full-grown animals, the usual one mass of 10 to 30 eggs every few days (memory)."
+    },
+    "eggPerNewborn": {
+     "value": 1.5,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 1.2,
+     "max": 2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodTime": {
+     "value": 10,
+     "unit": "d",
+     "distribution": "normal",
+     "spread": 1.2,
+     "min": 7,
+     "max": 14,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "8 to 14 d at 25 °C."
+    },
+    "broodInterval": {
+     "value": 3.5,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.25,
+     "min": 2,
+     "max": 7,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "breedingCoolest": {
+     "value": 15,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1.5,
+     "min": 11,
+     "max": 18,
+     "basis": "published",
+     "source": "El-Emam and Madsen 1982, Hydrobiologia 88: 265-275; via the Add-my-Pet species file",
+     "note": "Almost no eggs at 10 °C, few at 18 °C."
+    },
+    "breedingWarmest": {
+     "value": 31,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 28.5,
+     "max": 34,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "activationEnergy": {
+     "value": 0.85,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.65,
+     "max": 1,
+     "basis": "published",
+     "source": "El-Emam and Madsen 1982, Hydrobiologia 88: 265-275; via the Add-my-Pet species file",
+     "note": "Diameter at 56 d is 8.5 mm at 26 °C and 5.1 mm at 18 °C."
+    },
+    "broodActivationEnergy": {
+     "value": 0.65,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.08,
+     "min": 0.45,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "heatLimit": {
+     "value": 34,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 31.5,
+     "max": 37,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "carbonContent": {
+     "value": 0.4,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 0.33,
+     "max": 0.47,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "nitrogenContent": {
+     "value": 0.095,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.008,
+     "min": 0.07,
+     "max": 0.12,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "phosphorusContent": {
+     "value": 0.01,
+     "unit": "g/g",
+     "distribution": "normal",
+     "spread": 0.002,
+     "min": 0.005,
+     "max": 0.016,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maxIngestion": {
+     "value": 0.5,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.35,
+     "min": 0.25,
+     "max": 1,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "20 to 60 mg dry per g wet and day, shell included."
+    },
+    "halfSaturation": {
+     "value": 0.05,
+     "unit": "mol/m²",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.015,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A film of 1.4 g dry/m² on all submerged surfaces halves the intake."
+    },
+    "algaeRefuge": {
+     "value": 0.02,
+     "unit": "mol/m²",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.005,
+     "max": 0.06,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "About 0.5 g dry/m² of film stays in pits and as prostrate cells, 10 to 20 % of a usual film."
+    },
+    "preferenceForAlgae": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Weights for equal amounts on the ground. Feed counts more because animals gather at it."
+    },
+    "preferenceForDetritus": {
+     "value": 0.5,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.2,
+     "max": 1.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForLitter": {
+     "value": 0.05,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.01,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForFeed": {
+     "value": 10,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 3,
+     "max": 30,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "preferenceForPlants": {
+     "value": 0.01,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.001,
+     "max": 0.05,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnAlgae": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.07,
+     "min": 0.4,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "efficiencyOnDetritus": {
+     "value": 0.3,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.12,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnLitter": {
+     "value": 0.1,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.03,
+     "min": 0.03,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnFeed": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.5,
+     "max": 0.85,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "efficiencyOnPlants": {
+     "value": 0.35,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.07,
+     "min": 0.15,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "nutrientEfficiency": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.07,
+     "min": 0.5,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 400,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.15,
+     "min": 280,
+     "max": 560,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLoss": {
+     "value": 0.002,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.0007,
+     "max": 0.006,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "juvenileLoss": {
+     "value": 0.006,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.002,
+     "max": 0.02,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodLoss": {
+     "value": 0.01,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.002,
+     "max": 0.04,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "starvedUpkeep": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.4,
+     "max": 0.8,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
+    },
+    "starvationCondition": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.45,
+     "max": 0.75,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note"
+    },
+    "starvationHazard": {
+     "value": 0.5,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.2,
+     "max": 1.2,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note"
+    },
+    "temperatureLow": {
+     "value": 6,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 3,
+     "max": 9,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "temperatureHigh": {
+     "value": 32,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 29.5,
+     "max": 35,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "temperatureMargin": {
+     "value": 3,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 1,
+     "max": 6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "How fast harm grows beyond the limits is not known; the margins are judgement."
+    },
+    "pHLow": {
+     "value": 6.5,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 5.9,
+     "max": 7,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "pHHigh": {
+     "value": 9,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 8.4,
+     "max": 9.8,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "pHMargin": {
+     "value": 0.8,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 0.3,
+     "max": 1.6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "hardnessLow": {
+     "value": 5,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 3,
+     "max": 7.5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "hardnessHigh": {
+     "value": 30,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 3,
+     "min": 22,
+     "max": 40,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "hardnessMargin": {
+     "value": 3,
+     "unit": "°dGH",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 1,
+     "max": 6,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "oxygenNeeded": {
+     "value": 1,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.5,
+     "max": 2,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Has a lung and haemoglobin."
+    },
+    "oxygenMargin": {
+     "value": 1,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.5,
+     "max": 2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "ammoniaNoEffect": {
+     "value": 0.15,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.05,
+     "max": 0.4,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "About one tenth of the lethal concentration."
+    },
+    "ammoniaMedianLethal": {
+     "value": 1.75,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.8,
+     "max": 3.5,
+     "basis": "page",
+     "source": "Arthur J.W. et al. (1987), as listed in a web table of acute ammonia toxicity normalised to pH 8 and 25 °C",
+     "note": "Helisoma trivolvis, 32.5 mg total N/L at pH 8 and 25 °C, of which 5.4 % un-ionised."
+    },
+    "ammoniaRecovery": {
+     "value": 0.7,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.2,
+     "max": 2.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Damage follows the water within one to two days, usual for small crustaceans."
+    },
+    "crowdingDensity": {
+     "value": 4,
+     "unit": "1/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 1,
+     "max": 15,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    },
+    "crowdingHazard": {
+     "value": 0.01,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.003,
+     "max": 0.04,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 3,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.15,
+      "unit": "mg N/L",
+      "basis": "page",
+      "source": "Arthur J.W. et al. (1987), as listed in a web table of acute ammonia toxicity normalised to pH 8 and 25 °C"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   }
+  },
+  "porcellio-scaber": {
+   "id": "porcellio-scaber",
+   "name": "rough woodlouse",
+   "about": "Clean-up crew of the land half; eats litter, fungi and dead plants. Not modelled yet.",
+   "cautions": [
+    "Woodlice drown in open water without a slope to climb out by."
+   ],
+   "scientificName": "Porcellio scaber",
+   "group": "terrestrial isopod",
+   "leastFounders": {
+    "value": 10,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "trade rule, no source"
+   },
+   "habitat": "land",
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   }
+  }
+ },
+ "plants": {
+  "acorus-gramineus": {
+   "id": "acorus-gramineus",
+   "name": "sweet flag",
+   "scientificName": "Acorus gramineus",
+   "group": "emersed",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 25,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    },
+    "good": {
+     "value": 120,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 50,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "asplenium-scolopendrium": {
+   "id": "asplenium-scolopendrium",
+   "name": "hart's-tongue fern",
+   "scientificName": "Asplenium scolopendrium",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 5,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "general knowledge of the species, recalled"
+    },
+    "good": {
+     "value": 25,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "general knowledge of the species, recalled"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 0,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    }
+   }
+  },
+  "ceratophyllum-demersum": {
+   "id": "ceratophyllum-demersum",
+   "name": "hornwort",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Ceratophyllum demersum",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "general knowledge of the species, recalled"
+    },
+    "good": {
+     "value": 60,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "general knowledge of the species, recalled"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 9.5,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 3,
+      "unit": "°dGH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 4,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    }
+   }
+  },
+  "cryptocoryne-wendtii": {
+   "id": "cryptocoryne-wendtii",
+   "name": "cryptocoryne",
+   "cautions": [
+    "Never release plants or cuttings outdoors.",
+    "Plants of the arum family can irritate mouth and skin when bitten or cut."
+   ],
+   "scientificName": "Cryptocoryne wendtii",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    },
+    "good": {
+     "value": 45,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "elodea-nuttallii": {
+   "id": "elodea-nuttallii",
+   "name": "Nuttall's waterweed",
+   "cautions": [
+    "Never release plants or cuttings outdoors.",
+    "Elodea nuttallii is an invasive species of Union concern: in the European Union it may not be kept or passed on."
+   ],
+   "scientificName": "Elodea nuttallii",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "general knowledge of the species, recalled"
+    },
+    "good": {
+     "value": 60,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "general knowledge of the species, recalled"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 9.5,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 3,
+      "unit": "°dGH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 4,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    }
+   }
+  },
+  "ficus-pumila": {
+   "id": "ficus-pumila",
+   "name": "creeping fig",
+   "cautions": [
+    "The milky sap of figs irritates skin; wash it off."
+   ],
+   "scientificName": "Ficus pumila",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    },
+    "good": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 12,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 55,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "fontinalis-antipyretica": {
+   "id": "fontinalis-antipyretica",
+   "name": "willow moss",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Fontinalis antipyretica",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 6,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 2,
+    "max": 15,
+    "basis": "assumed",
+    "source": "a dense tuft cover of 160 g dry/m² at 0.45 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 5,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "general knowledge of the species, recalled"
+    },
+    "good": {
+     "value": 30,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "general knowledge of the species, recalled"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 8.2,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 2,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     },
+     "high": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the species, recalled"
+     }
+    }
+   }
+  },
+  "hydrocotyle-tripartita": {
+   "id": "hydrocotyle-tripartita",
+   "name": "small pennywort",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Hydrocotyle tripartita",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 20,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    },
+    "good": {
+     "value": 90,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "hygrophila-polysperma": {
+   "id": "hygrophila-polysperma",
+   "name": "dwarf hygrophila",
+   "cautions": [
+    "Never release plants or cuttings outdoors.",
+    "Hygrophila polysperma is a federal noxious weed in the United States."
+   ],
+   "scientificName": "Hygrophila polysperma",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    },
+    "good": {
+     "value": 70,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "hypnum-cupressiforme": {
+   "id": "hypnum-cupressiforme",
+   "name": "plait moss",
+   "scientificName": "Hypnum cupressiforme",
+   "group": "moss",
+   "fullCoverBiomass": {
+    "value": 11,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 25,
+    "basis": "assumed",
+    "source": "a mat of 300 g dry/m² at 0.45 g C/g: order of forest mosses"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+    },
+    "good": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 65,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "lemna-minor": {
+   "id": "lemna-minor",
+   "name": "duckweed",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Lemna minor",
+   "group": "floating",
+   "fullCoverBiomass": {
+    "value": 3.3,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 1.5,
+    "max": 6,
+    "basis": "assumed",
+    "source": "a closed sheet of 100 g dry/m² at 0.4 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 20,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "Lepedus H, Vidakovic-Cifrek Z, Sebalj I, Antunovic Dunic J, Cesar V (2020) Effects of low and high irradiation levels on growth and PSII efficiency in Lemna minor L. Acta Botanica Croatica; engineering estimate from functional type; wide uncertainty, calibrate"
+    },
+    "good": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "Lepedus H, Vidakovic-Cifrek Z, Sebalj I, Antunovic Dunic J, Cesar V (2020) Effects of low and high irradiation levels on growth and PSII efficiency in Lemna minor L. Acta Botanica Croatica; engineering estimate from functional type; wide uncertainty, calibrate"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "author's recollection of the general literature; no single source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "memory",
+      "source": "author's recollection of the general literature; no single source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 10,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "Study of temperature and radiation effects on Lemna minor in the open, east Scotland, four water baths 12.5-27.5 C, 1958-59 (indexed at scilit.com; journal recalled as Annals of Botany, 1970); author's recollection of the general literature; no single source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "Study of temperature and radiation effects on Lemna minor in the open, east Scotland, four water baths 12.5-27.5 C, 1958-59 (indexed at scilit.com; journal recalled as Annals of Botany, 1970); author's recollection of the general literature; no single source"
+     }
+    }
+   }
+  },
+  "leptochilus-pteropus": {
+   "id": "leptochilus-pteropus",
+   "name": "Java fern",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Leptochilus pteropus",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 8,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    },
+    "good": {
+     "value": 40,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "leucobryum-glaucum": {
+   "id": "leucobryum-glaucum",
+   "name": "cushion moss",
+   "cautions": [
+    "Leucobryum and peat mosses are protected in parts of Europe: buy cultivated moss."
+   ],
+   "scientificName": "Leucobryum glaucum",
+   "group": "moss",
+   "fullCoverBiomass": {
+    "value": 11,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 25,
+    "basis": "assumed",
+    "source": "a mat of 300 g dry/m² at 0.45 g C/g: order of forest mosses"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+    },
+    "good": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "sphagnum-palustre": {
+   "id": "sphagnum-palustre",
+   "name": "peat moss",
+   "cautions": [
+    "Peat moss may carry Sporothrix: wear gloves when your skin is broken."
+   ],
+   "scientificName": "Sphagnum palustre",
+   "group": "moss",
+   "fullCoverBiomass": {
+    "value": 11,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 25,
+    "basis": "assumed",
+    "source": "a mat of 300 g dry/m² at 0.45 g C/g: order of forest mosses"
+   },
+   "light": {
+    "least": {
+     "value": 30,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+    },
+    "good": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 75,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "taxiphyllum-barbieri": {
+   "id": "taxiphyllum-barbieri",
+   "name": "Java moss",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Taxiphyllum barbieri",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 8,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    },
+    "good": {
+     "value": 40,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "trade rule or keeper practice, no source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "page",
+      "source": "'Taxiphyllum barbieri', Wikipedia (mirror); trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "page",
+      "source": "'Taxiphyllum barbieri', Wikipedia (mirror); trade rule or keeper practice, no source"
+     }
+    }
+   }
+  },
+  "thuidium-tamariscinum": {
+   "id": "thuidium-tamariscinum",
+   "name": "tamarisk moss",
+   "scientificName": "Thuidium tamariscinum",
+   "group": "moss",
+   "fullCoverBiomass": {
+    "value": 11,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 25,
+    "basis": "assumed",
+    "source": "a mat of 300 g dry/m² at 0.45 g C/g: order of forest mosses"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+    },
+    "good": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 75,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "trade rule or keeper practice, no source"
+     }
+    }
+   }
+  }
+ },
+ "feeds": {
+  "algae-wafer": {
+   "id": "algae-wafer",
+   "name": "algae wafer",
+   "dryMatter": {
+    "value": 90,
+    "unit": "%",
+    "min": 88,
+    "max": 94,
+    "basis": "page",
+    "source": "Boyd CE, Chatvijitkul S, Davis DA, 'Understanding the oxygen demand of aquafeeds', Responsible Seafood Advocate",
+    "note": "feed typically 10% moisture, 10% ash, 80% organic"
+   },
+   "carbon": {
+    "value": 45,
+    "unit": "%",
+    "min": 40,
+    "max": 50,
+    "basis": "page",
+    "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance; Boyd CE, Chatvijitkul S, Davis DA, 'Understanding the oxygen demand of aquafeeds', Responsible Seafood Advocate"
+   },
+   "nitrogen": {
+    "value": 5.44,
+    "unit": "%",
+    "min": 4.48,
+    "max": 6.72,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 1,
+    "unit": "%",
+    "min": 0.7,
+    "max": 1.4,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   }
+  },
+  "bee-pollen": {
+   "id": "bee-pollen",
+   "name": "bee-collected pollen",
+   "dryMatter": {
+    "value": 92,
+    "unit": "%",
+    "min": 80,
+    "max": 95,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "dried trade pollen; fresh 0.70-0.80"
+   },
+   "carbon": {
+    "value": 46,
+    "unit": "%",
+    "min": 43,
+    "max": 50,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 3.2,
+    "unit": "%",
+    "min": 2.08,
+    "max": 4.48,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 0.5,
+    "unit": "%",
+    "min": 0.3,
+    "max": 0.7,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   }
+  },
+  "bloodworm": {
+   "id": "bloodworm",
+   "name": "bloodworm, frozen",
+   "cautions": [
+    "Midge larvae and dried insects can cause allergy in people who handle them."
+   ],
+   "dryMatter": {
+    "value": 13.6,
+    "unit": "%",
+    "min": 6.4,
+    "max": 29,
+    "basis": "published",
+    "source": "Bogut et al. (2007) composition of Chironomus plumosus larvae, as quoted at stopfake.ucoz.com; 'Bloodworms: nature's fish food', aquaponicsmagazine.com",
+    "note": "7.6% protein fresh / 55.7% dry = 13.6% dry matter; moisture 71-93.6% on the page"
+   },
+   "carbon": {
+    "value": 46,
+    "unit": "%",
+    "min": 42,
+    "max": 50,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 8.91,
+    "unit": "%",
+    "min": 7.63,
+    "max": 10,
+    "basis": "page",
+    "source": "Bogut et al. (2007) composition of Chironomus plumosus larvae, as quoted at stopfake.ucoz.com; 'Bloodworms: nature's fish food', aquaponicsmagazine.com",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 1,
+    "unit": "%",
+    "min": 0.7,
+    "max": 1.4,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   }
+  },
+  "brine-shrimp": {
+   "id": "brine-shrimp",
+   "name": "brine shrimp, frozen",
+   "dryMatter": {
+    "value": 10,
+    "unit": "%",
+    "min": 7,
+    "max": 14,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   },
+   "carbon": {
+    "value": 46,
+    "unit": "%",
+    "min": 42,
+    "max": 50,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 9.28,
+    "unit": "%",
+    "min": 8,
+    "max": 10.4,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 1.2,
+    "unit": "%",
+    "min": 0.8,
+    "max": 1.8,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   }
+  },
+  "cucumber": {
+   "id": "cucumber",
+   "name": "cucumber slice, blanched",
+   "dryMatter": {
+    "value": 4.8,
+    "unit": "%",
+    "min": 4,
+    "max": 5.5,
+    "basis": "memory",
+    "source": "USDA FoodData Central SR Legacy values recalled"
+   },
+   "carbon": {
+    "value": 41,
+    "unit": "%",
+    "min": 37,
+    "max": 45,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 2.24,
+    "unit": "%",
+    "min": 1.6,
+    "max": 2.88,
+    "basis": "page",
+    "source": "USDA FoodData Central, SR Legacy (168409 cucumber with peel raw; 169291 zucchini raw), energy and protein as reproduced in public data files",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 0.5,
+    "unit": "%",
+    "min": 0.4,
+    "max": 0.6,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "24 mg per 100 g fresh"
+   }
+  },
+  "dried-insects": {
+   "id": "dried-insects",
+   "name": "dried insects",
+   "cautions": [
+    "Midge larvae and dried insects can cause allergy in people who handle them."
+   ],
+   "dryMatter": {
+    "value": 95,
+    "unit": "%",
+    "min": 93,
+    "max": 97,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   },
+   "carbon": {
+    "value": 52,
+    "unit": "%",
+    "min": 48,
+    "max": 57,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 8.32,
+    "unit": "%",
+    "min": 6.72,
+    "max": 10.4,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 0.9,
+    "unit": "%",
+    "min": 0.6,
+    "max": 1.2,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   }
+  },
+  "flake": {
+   "id": "flake",
+   "name": "flake food",
+   "dryMatter": {
+    "value": 90,
+    "unit": "%",
+    "min": 88,
+    "max": 94,
+    "basis": "page",
+    "source": "Boyd CE, Chatvijitkul S, Davis DA, 'Understanding the oxygen demand of aquafeeds', Responsible Seafood Advocate",
+    "note": "feed typically 10% moisture, 10% ash, 80% organic"
+   },
+   "carbon": {
+    "value": 45,
+    "unit": "%",
+    "min": 40,
+    "max": 50,
+    "basis": "page",
+    "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance; Boyd CE, Chatvijitkul S, Davis DA, 'Understanding the oxygen demand of aquafeeds', Responsible Seafood Advocate"
+   },
+   "nitrogen": {
+    "value": 7.36,
+    "unit": "%",
+    "min": 6.4,
+    "max": 8.32,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 1.2,
+    "unit": "%",
+    "min": 0.9,
+    "max": 1.6,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   }
+  },
+  "shrimp-pellet": {
+   "id": "shrimp-pellet",
+   "name": "sinking shrimp pellet",
+   "dryMatter": {
+    "value": 90,
+    "unit": "%",
+    "min": 88,
+    "max": 94,
+    "basis": "page",
+    "source": "Boyd CE, Chatvijitkul S, Davis DA, 'Understanding the oxygen demand of aquafeeds', Responsible Seafood Advocate",
+    "note": "feed typically 10% moisture, 10% ash, 80% organic"
+   },
+   "carbon": {
+    "value": 45,
+    "unit": "%",
+    "min": 40,
+    "max": 50,
+    "basis": "page",
+    "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance; Boyd CE, Chatvijitkul S, Davis DA, 'Understanding the oxygen demand of aquafeeds', Responsible Seafood Advocate"
+   },
+   "nitrogen": {
+    "value": 5.76,
+    "unit": "%",
+    "min": 4.8,
+    "max": 7.2,
+    "basis": "memory",
+    "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance; author's recollection of the general literature; no single source",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 1.2,
+    "unit": "%",
+    "min": 0.9,
+    "max": 1.5,
+    "basis": "page",
+    "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance",
+    "note": "1.2% in the worked pelleted feed"
+   }
+  },
+  "spinach": {
+   "id": "spinach",
+   "name": "spinach or nettle leaf, blanched",
+   "dryMatter": {
+    "value": 8.6,
+    "unit": "%",
+    "min": 8,
+    "max": 10,
+    "basis": "memory",
+    "source": "USDA FoodData Central SR Legacy values recalled"
+   },
+   "carbon": {
+    "value": 40,
+    "unit": "%",
+    "min": 36,
+    "max": 44,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 5.28,
+    "unit": "%",
+    "min": 4.48,
+    "max": 6.08,
+    "basis": "memory",
+    "source": "USDA FoodData Central SR Legacy values recalled",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 0.57,
+    "unit": "%",
+    "min": 0.5,
+    "max": 0.7,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "49 mg per 100 g fresh"
+   }
+  },
+  "yeast": {
+   "id": "yeast",
+   "name": "baker's yeast",
+   "dryMatter": {
+    "value": 94,
+    "unit": "%",
+    "min": 92,
+    "max": 96,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "instant dry; fresh block 0.28-0.32"
+   },
+   "carbon": {
+    "value": 47,
+    "unit": "%",
+    "min": 44,
+    "max": 50,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 7.2,
+    "unit": "%",
+    "min": 6.08,
+    "max": 8.32,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source",
+    "note": "crude protein / 6.25"
+   },
+   "phosphorus": {
+    "value": 1.2,
+    "unit": "%",
+    "min": 0.9,
+    "max": 1.5,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   }
+  }
+ },
+ "materials": {
+  "alder-litter": {
+   "id": "alder-litter",
+   "name": "alder leaves, air-dried",
+   "density": {
+    "value": 550,
+    "unit": "kg/m³",
+    "min": 400,
+    "max": 800,
+    "basis": "assumed",
+    "source": "soaked leaf: dry mass over displaced volume"
+   },
+   "use": "litter",
+   "carbon": {
+    "value": 49,
+    "unit": "%",
+    "min": 46,
+    "max": 52,
+    "basis": "memory",
+    "source": "leaf litter, general literature"
+   },
+   "nitrogen": {
+    "value": 2.6,
+    "unit": "%",
+    "min": 2,
+    "max": 3.3,
+    "basis": "memory",
+    "source": "leaf litter at leaf fall, general literature"
+   },
+   "phosphorus": {
+    "value": 0.1,
+    "unit": "%",
+    "min": 0.05,
+    "max": 0.18,
+    "basis": "memory",
+    "source": "leaf litter at leaf fall, general literature"
+   },
+   "leachableCarbon": {
+    "value": 18,
+    "unit": "%",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 6,
+    "max": 33,
+    "basis": "memory",
+    "source": "air-dried leaves of 27 species lost 3.6 to 32.8 % of dry mass in three days (Taylor & Bärlocher 1996, abstract); the value of this species judged"
+   }
+  },
+  "alder-wood": {
+   "id": "alder-wood",
+   "name": "alder branch",
+   "cautions": [
+    "Collect no rotten or resinous wood, and none treated with preservative; scrub and soak it before use."
+   ],
+   "density": {
+    "value": 430,
+    "unit": "kg/m³",
+    "min": 390,
+    "max": 480,
+    "basis": "memory",
+    "source": "oven-dry mass over swollen volume, wood handbooks, recalled"
+   },
+   "use": "wood",
+   "leachableCarbon": {
+    "value": 2,
+    "unit": "g/kg",
+    "distribution": "lognormal",
+    "spread": 1.7,
+    "min": 0.3,
+    "max": 8,
+    "basis": "memory",
+    "source": "release by a solid piece over months, 0.3 to 8 mg C/g; order from sawdust tests of Svensson et al. 2014, the value judged"
+   }
+  },
+  "beech-litter": {
+   "id": "beech-litter",
+   "name": "beech leaves, air-dried",
+   "density": {
+    "value": 550,
+    "unit": "kg/m³",
+    "min": 400,
+    "max": 800,
+    "basis": "assumed",
+    "source": "soaked leaf: dry mass over displaced volume"
+   },
+   "use": "litter",
+   "carbon": {
+    "value": 48,
+    "unit": "%",
+    "min": 45,
+    "max": 51,
+    "basis": "memory",
+    "source": "leaf litter, general literature"
+   },
+   "nitrogen": {
+    "value": 0.9,
+    "unit": "%",
+    "min": 0.6,
+    "max": 1.3,
+    "basis": "memory",
+    "source": "leaf litter at leaf fall, general literature"
+   },
+   "phosphorus": {
+    "value": 0.05,
+    "unit": "%",
+    "min": 0.03,
+    "max": 0.1,
+    "basis": "memory",
+    "source": "leaf litter at leaf fall, general literature"
+   },
+   "leachableCarbon": {
+    "value": 9,
+    "unit": "%",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 3.6,
+    "max": 25,
+    "basis": "memory",
+    "source": "air-dried leaves of 27 species lost 3.6 to 32.8 % of dry mass in three days (Taylor & Bärlocher 1996, abstract); the value of this species judged"
+   }
+  },
+  "bog-wood": {
+   "id": "bog-wood",
+   "name": "bog wood, long soaked",
+   "density": {
+    "value": 600,
+    "unit": "kg/m³",
+    "min": 450,
+    "max": 900,
+    "basis": "memory",
+    "source": "oven-dry mass over swollen volume, wood handbooks, recalled"
+   },
+   "use": "wood",
+   "leachableCarbon": {
+    "value": 0.6,
+    "unit": "g/kg",
+    "distribution": "lognormal",
+    "spread": 1.7,
+    "min": 0.1,
+    "max": 3,
+    "basis": "memory",
+    "source": "release by a solid piece over months, 0.3 to 8 mg C/g; order from sawdust tests of Svensson et al. 2014, the value judged"
+   }
+  },
+  "coarse-gravel": {
+   "id": "coarse-gravel",
+   "name": "gravel, 6 to 12 mm",
+   "use": "layer",
+   "layers": [
+    "drainage",
+    "substrate"
+   ],
+   "porosity": {
+    "value": 44,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 34 % and water 10 % of volume"
+   },
+   "filmSurface": {
+    "value": 373,
+    "unit": "m²/m³",
+    "min": 250,
+    "max": 600,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 9 mm"
+   },
+   "bulkDensity": {
+    "value": 1390,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   }
+  },
+  "coarse-sand": {
+   "id": "coarse-sand",
+   "name": "sand, 0.5 to 1 mm, lime-free",
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 37.5,
+    "unit": "%",
+    "min": 35,
+    "max": 40,
+    "basis": "memory",
+    "source": "usual engineering value"
+   },
+   "filmSurface": {
+    "value": 5000,
+    "unit": "m²/m³",
+    "min": 3500,
+    "max": 7500,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 0.75 mm"
+   },
+   "bulkDensity": {
+    "value": 1600,
+    "unit": "kg/m³",
+    "min": 1500,
+    "max": 1700,
+    "basis": "memory",
+    "source": "usual engineering value"
+   }
+  },
+  "coir": {
+   "id": "coir",
+   "name": "coconut coir, fine",
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 87.5,
+    "unit": "%",
+    "min": 85.5,
+    "max": 89.5,
+    "basis": "published",
+    "source": "Evans, Konduru & Stamps 1996, HortScience 31: 965-967, abstract"
+   },
+   "filmSurface": {
+    "value": 2000,
+    "unit": "m²/m³",
+    "min": 500,
+    "max": 5000,
+    "basis": "assumed",
+    "source": "fibrous; films grow on the outside of crumbs of a few millimetres"
+   },
+   "bulkDensity": {
+    "value": 60,
+    "unit": "kg/m³",
+    "min": 40,
+    "max": 80,
+    "basis": "published",
+    "source": "Evans, Konduru & Stamps 1996, HortScience 31: 965-967, abstract"
+   }
+  },
+  "crushed-coral": {
+   "id": "crushed-coral",
+   "name": "crushed coral, 2 to 4 mm",
+   "density": {
+    "value": 2600,
+    "unit": "kg/m³",
+    "min": 2000,
+    "max": 2900,
+    "basis": "assumed",
+    "source": "aragonite 2930 kg/m³ less closed pores"
+   },
+   "use": "carbonate",
+   "carbonate": {
+    "value": 96,
+    "unit": "%",
+    "min": 93,
+    "max": 99,
+    "basis": "memory",
+    "source": "general knowledge"
+   },
+   "mineral": "aragonite",
+   "grain": {
+    "value": 3,
+    "unit": "mm",
+    "min": 1,
+    "max": 6,
+    "basis": "common practice",
+    "source": "sieve sizes of the trade"
+   }
+  },
+  "crushed-limestone": {
+   "id": "crushed-limestone",
+   "name": "crushed limestone, 3 to 5 mm",
+   "density": {
+    "value": 2500,
+    "unit": "kg/m³",
+    "min": 2300,
+    "max": 2700,
+    "basis": "page",
+    "source": "Densities of common rock types, table of 2014"
+   },
+   "use": "carbonate",
+   "carbonate": {
+    "value": 93,
+    "unit": "%",
+    "min": 80,
+    "max": 99,
+    "basis": "memory",
+    "source": "pure limestones; dolomitic stone dissolves far slower"
+   },
+   "mineral": "calcite",
+   "grain": {
+    "value": 4,
+    "unit": "mm",
+    "min": 2,
+    "max": 8,
+    "basis": "common practice",
+    "source": "sieve sizes of the trade"
+   }
+  },
+  "expanded-clay": {
+   "id": "expanded-clay",
+   "name": "expanded clay pellets, 10 to 20 mm",
+   "cautions": [
+    "Expanded clay floats when dry: soak it and weigh it down with the layer above."
+   ],
+   "use": "layer",
+   "layers": [
+    "drainage"
+   ],
+   "porosity": {
+    "value": 42,
+    "unit": "%",
+    "min": 40,
+    "max": 45,
+    "basis": "memory",
+    "source": "void between pellets, usual engineering value"
+   },
+   "filmSurface": {
+    "value": 232,
+    "unit": "m²/m³",
+    "min": 150,
+    "max": 400,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 15 mm"
+   },
+   "bulkDensity": {
+    "value": 265,
+    "unit": "kg/m³",
+    "min": 250,
+    "max": 450,
+    "basis": "published",
+    "source": "Leca UK, LWA characteristics page: loose bulk density"
+   }
+  },
+  "false-bottom": {
+   "id": "false-bottom",
+   "name": "grid plate on feet, open below",
+   "cautions": [
+    "A false bottom carries all that lies on it, wet: support it at least every 15 cm."
+   ],
+   "use": "layer",
+   "layers": [
+    "false bottom"
+   ],
+   "porosity": {
+    "value": 95,
+    "unit": "%",
+    "min": 90,
+    "max": 98,
+    "basis": "assumed",
+    "source": "feet and plate of a louvre grid take up about a twentieth of the height"
+   },
+   "filmSurface": {
+    "value": 12,
+    "unit": "m²/m³",
+    "min": 5,
+    "max": 30,
+    "basis": "assumed",
+    "source": "plate and feet only"
+   },
+   "bulkDensity": {
+    "value": 45,
+    "unit": "kg/m³",
+    "min": 20,
+    "max": 80,
+    "basis": "derived",
+    "source": "grid of 1.8 kg/m² over a height of 4 to 10 cm with feet"
+   }
+  },
+  "filter-foam": {
+   "id": "filter-foam",
+   "name": "open-pore filter foam, about 20 pores per inch",
+   "use": "layer",
+   "layers": [
+    "foam"
+   ],
+   "porosity": {
+    "value": 97,
+    "unit": "%",
+    "min": 95,
+    "max": 98,
+    "basis": "published",
+    "source": "Springer Encyclopedic Dictionary of Polymers: 97 % and more"
+   },
+   "filmSurface": {
+    "value": 450,
+    "unit": "m²/m³",
+    "min": 200,
+    "max": 656,
+    "basis": "published",
+    "source": "Inoac Crest: up to 200 ft² per ft³ (656 m²/m³) for the finest"
+   },
+   "bulkDensity": {
+    "value": 28,
+    "unit": "kg/m³",
+    "min": 25,
+    "max": 32,
+    "basis": "memory",
+    "source": "usual engineering value"
+   }
+  },
+  "fine-gravel": {
+   "id": "fine-gravel",
+   "name": "gravel, 2 to 4 mm",
+   "use": "layer",
+   "layers": [
+    "substrate",
+    "drainage"
+   ],
+   "porosity": {
+    "value": 39,
+    "unit": "%",
+    "min": 36,
+    "max": 42,
+    "basis": "memory",
+    "source": "usual engineering value"
+   },
+   "filmSurface": {
+    "value": 1220,
+    "unit": "m²/m³",
+    "min": 900,
+    "max": 1800,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 3 mm"
+   },
+   "bulkDensity": {
+    "value": 1550,
+    "unit": "kg/m³",
+    "min": 1450,
+    "max": 1650,
+    "basis": "memory",
+    "source": "usual engineering value"
+   }
+  },
+  "forest-soil": {
+   "id": "forest-soil",
+   "name": "leaf mould, sand and coir mixed for a bank",
+   "cautions": [
+    "Soil from outdoors brings animals, seeds and germs with it; heat or buy it, and wash hands after handling."
+   ],
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 60,
+    "unit": "%",
+    "min": 45,
+    "max": 75,
+    "basis": "assumed",
+    "source": "between sand at 37 % and coir at 88 %"
+   },
+   "filmSurface": {
+    "value": 3000,
+    "unit": "m²/m³",
+    "min": 1000,
+    "max": 6000,
+    "basis": "assumed",
+    "source": "between coir and sand"
+   },
+   "bulkDensity": {
+    "value": 700,
+    "unit": "kg/m³",
+    "min": 400,
+    "max": 1100,
+    "basis": "assumed",
+    "source": "between sand at 1600 and coir at 60 kg/m³"
+   }
+  },
+  "granite": {
+   "id": "granite",
+   "name": "granite",
+   "density": {
+    "value": 2650,
+    "unit": "kg/m³",
+    "min": 2600,
+    "max": 2700,
+    "basis": "page",
+    "source": "Densities of common rock types, table of 2014"
+   },
+   "use": "stone"
+  },
+  "lava-gravel": {
+   "id": "lava-gravel",
+   "name": "crushed lava, about 10 mm",
+   "use": "layer",
+   "layers": [
+    "drainage",
+    "substrate"
+   ],
+   "porosity": {
+    "value": 67,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 52 % and water 15 % of volume"
+   },
+   "filmSurface": {
+    "value": 200,
+    "unit": "m²/m³",
+    "min": 150,
+    "max": 600,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 10 mm; pores inside the grains not counted"
+   },
+   "bulkDensity": {
+    "value": 810,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   }
+  },
+  "limestone-lump": {
+   "id": "limestone-lump",
+   "name": "limestone, fist-sized",
+   "density": {
+    "value": 2500,
+    "unit": "kg/m³",
+    "min": 2300,
+    "max": 2700,
+    "basis": "page",
+    "source": "Densities of common rock types, table of 2014"
+   },
+   "use": "carbonate",
+   "carbonate": {
+    "value": 93,
+    "unit": "%",
+    "min": 80,
+    "max": 99,
+    "basis": "memory",
+    "source": "pure limestones; dolomitic stone dissolves far slower"
+   },
+   "mineral": "calcite",
+   "grain": {
+    "value": 70,
+    "unit": "mm",
+    "min": 30,
+    "max": 150,
+    "basis": "common practice",
+    "source": "size of a fist"
+   }
+  },
+  "oak-litter": {
+   "id": "oak-litter",
+   "name": "oak leaves, air-dried",
+   "density": {
+    "value": 550,
+    "unit": "kg/m³",
+    "min": 400,
+    "max": 800,
+    "basis": "assumed",
+    "source": "soaked leaf: dry mass over displaced volume"
+   },
+   "use": "litter",
+   "carbon": {
+    "value": 48,
+    "unit": "%",
+    "min": 45,
+    "max": 51,
+    "basis": "memory",
+    "source": "leaf litter, general literature"
+   },
+   "nitrogen": {
+    "value": 0.9,
+    "unit": "%",
+    "min": 0.6,
+    "max": 1.4,
+    "basis": "memory",
+    "source": "leaf litter at leaf fall, general literature"
+   },
+   "phosphorus": {
+    "value": 0.06,
+    "unit": "%",
+    "min": 0.03,
+    "max": 0.12,
+    "basis": "memory",
+    "source": "leaf litter at leaf fall, general literature"
+   },
+   "leachableCarbon": {
+    "value": 12,
+    "unit": "%",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 4,
+    "max": 30,
+    "basis": "memory",
+    "source": "air-dried leaves of 27 species lost 3.6 to 32.8 % of dry mass in three days (Taylor & Bärlocher 1996, abstract); the value of this species judged"
+   }
+  },
+  "oak-wood": {
+   "id": "oak-wood",
+   "name": "oak branch",
+   "cautions": [
+    "Collect no rotten or resinous wood, and none treated with preservative; scrub and soak it before use."
+   ],
+   "density": {
+    "value": 570,
+    "unit": "kg/m³",
+    "min": 520,
+    "max": 650,
+    "basis": "memory",
+    "source": "oven-dry mass over swollen volume, wood handbooks, recalled"
+   },
+   "use": "wood",
+   "leachableCarbon": {
+    "value": 5,
+    "unit": "g/kg",
+    "distribution": "lognormal",
+    "spread": 1.7,
+    "min": 0.6,
+    "max": 12,
+    "basis": "memory",
+    "source": "release by a solid piece over months, 0.3 to 8 mg C/g; order from sawdust tests of Svensson et al. 2014, the value judged"
+   }
+  },
+  "oyster-shell": {
+   "id": "oyster-shell",
+   "name": "crushed oyster shell, 2 to 6 mm",
+   "density": {
+    "value": 2500,
+    "unit": "kg/m³",
+    "min": 2200,
+    "max": 2700,
+    "basis": "assumed",
+    "source": "calcite 2710 kg/m³ less closed pores"
+   },
+   "use": "carbonate",
+   "carbonate": {
+    "value": 95,
+    "unit": "%",
+    "min": 92,
+    "max": 97,
+    "basis": "memory",
+    "source": "general knowledge"
+   },
+   "mineral": "calcite",
+   "grain": {
+    "value": 4,
+    "unit": "mm",
+    "min": 1,
+    "max": 8,
+    "basis": "common practice",
+    "source": "sieve sizes of the trade"
+   }
+  },
+  "planting-granules": {
+   "id": "planting-granules",
+   "name": "baked clay planting granules",
+   "cautions": [
+    "Some planting granules are sold charged with ammonium; rinse and test before animals go in."
+   ],
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 50,
+    "unit": "%",
+    "min": 45,
+    "max": 55,
+    "basis": "common practice",
+    "source": "trade rule, no source"
+   },
+   "filmSurface": {
+    "value": 1000,
+    "unit": "m²/m³",
+    "min": 700,
+    "max": 1500,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 3 mm"
+   },
+   "bulkDensity": {
+    "value": 950,
+    "unit": "kg/m³",
+    "min": 850,
+    "max": 1050,
+    "basis": "common practice",
+    "source": "trade rule, no source"
+   }
+  },
+  "sandstone": {
+   "id": "sandstone",
+   "name": "sandstone, lime-free",
+   "cautions": [
+    "Drop acid on a hidden face: sandstone bound with lime fizzes and hardens the water."
+   ],
+   "density": {
+    "value": 2400,
+    "unit": "kg/m³",
+    "min": 2200,
+    "max": 2700,
+    "basis": "page",
+    "source": "Densities of common rock types, table of 2014"
+   },
+   "use": "stone"
+  },
+  "screen-mesh": {
+   "id": "screen-mesh",
+   "name": "plastic screen between drainage and substrate",
+   "use": "layer",
+   "layers": [
+    "mesh"
+   ],
+   "porosity": {
+    "value": 60,
+    "unit": "%",
+    "min": 45,
+    "max": 75,
+    "basis": "assumed",
+    "source": "open part of a window screen of glass fibre or plastic"
+   },
+   "filmSurface": {
+    "value": 1500,
+    "unit": "m²/m³",
+    "min": 500,
+    "max": 5000,
+    "basis": "assumed",
+    "source": "threads of 0.3 mm at 40 % solid: 4 x 0.4 / 0.3 mm, partly covered"
+   },
+   "bulkDensity": {
+    "value": 500,
+    "unit": "kg/m³",
+    "basis": "assumed",
+    "source": "40 % polymer of about 1300 kg/m³"
+   }
+  },
+  "slate": {
+   "id": "slate",
+   "name": "slate",
+   "density": {
+    "value": 2750,
+    "unit": "kg/m³",
+    "min": 2700,
+    "max": 2800,
+    "basis": "page",
+    "source": "Densities of common rock types, table of 2014"
+   },
+   "use": "stone"
+  }
+ },
+ "waters": {
+  "distilled": {
+   "id": "distilled",
+   "name": "distilled or reverse osmosis water",
+   "ions": {
+    "calcium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "magnesium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "sodium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "potassium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "chloride": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "sulfate": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "ammonium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "nitrite": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "nitrate": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "phosphate": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    },
+    "dissolvedOrganicCarbon": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "common practice",
+     "source": "fresh distillate holds less than 2 mg/L in all; taken as none"
+    }
+   }
+  },
+  "hard-tap": {
+   "id": "hard-tap",
+   "name": "hard tap water from chalk or limestone",
+   "cautions": [
+    "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
+   ],
+   "ions": {
+    "calcium": {
+     "value": 100,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "magnesium": {
+     "value": 9.7,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "sodium": {
+     "value": 18.4,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "potassium": {
+     "value": 2.3,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "chloride": {
+     "value": 32,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "sulfate": {
+     "value": 43,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "ammonium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "nitrite": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "nitrate": {
+     "value": 18.6,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "phosphate": {
+     "value": 0.3,
+     "unit": "mg P/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    },
+    "dissolvedOrganicCarbon": {
+     "value": 0.8,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of chalk ground water"
+    }
+   }
+  },
+  "rain": {
+   "id": "rain",
+   "name": "clean rain, inland",
+   "cautions": [
+    "Rain off a roof carries what lies on the roof: let the first rain run off, and use none from copper, zinc or lead."
+   ],
+   "ions": {
+    "calcium": {
+     "value": 0.4,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "magnesium": {
+     "value": 0.1,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "sodium": {
+     "value": 0.6,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "potassium": {
+     "value": 0.15,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "chloride": {
+     "value": 1,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "sulfate": {
+     "value": 1.1,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "ammonium": {
+     "value": 0.5,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "nitrite": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "nitrate": {
+     "value": 1.5,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "phosphate": {
+     "value": 0.01,
+     "unit": "mg P/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    },
+    "dissolvedOrganicCarbon": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after the order of magnitude of rain chemistry in northern Europe since 2010"
+    }
+   }
+  },
+  "soft-tap": {
+   "id": "soft-tap",
+   "name": "soft tap water from an upland reservoir",
+   "cautions": [
+    "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
+   ],
+   "ions": {
+    "calcium": {
+     "value": 8,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "magnesium": {
+     "value": 1.5,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "sodium": {
+     "value": 7,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "potassium": {
+     "value": 0.6,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "chloride": {
+     "value": 9,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "sulfate": {
+     "value": 10,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "ammonium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "nitrite": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "nitrate": {
+     "value": 2,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "phosphate": {
+     "value": 0.5,
+     "unit": "mg P/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    },
+    "dissolvedOrganicCarbon": {
+     "value": 1.5,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented after ordinary analyses of treated upland water"
+    }
+   }
+  }
+ },
+ "parameters": {},
+ "enclosures": {},
+ "series": {}
+};

@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { bundleText } from '../build/bundle.ts';
+import { readData } from '../build/read-data.ts';
+import { library, UnknownEntry } from './index.ts';
+import { nearest } from './nearest.ts';
+
+const root = join(import.meta.dirname, '..');
+
+describe('the data folder', () => {
+  it('holds only sound files, and the bundle is made from it', () => {
+    const fresh = bundleText(readData(join(root, 'data')));
+    const kept = readFileSync(join(root, 'src', 'generated', 'library.ts'), 'utf8');
+    expect(kept === fresh, 'run: npm run build, and commit the bundle').toBe(true);
+  });
+});
+
+describe('lookups', () => {
+  it('find what is there', () => {
+    expect(library.material('alder-wood').use).toBe('wood');
+    expect(library.organism('porcellio-scaber').habitat).toBe('land');
+    expect(library.feed('shrimp-pellet').nitrogen.unit).toBe('%');
+  });
+  it('suggest near names for what is not', () => {
+    expect(() => library.organism('hyalela-azteca')).toThrow("Did you mean 'hyalella-azteca'?");
+    expect(() => library.water('Hard Tap')).toThrow("Did you mean 'hard-tap'");
+    expect(() => library.plant('x')).toThrow(UnknownEntry);
+    expect(() => library.feed('__proto__')).toThrow(UnknownEntry);
+    expect(() => library.feed('toString')).toThrow(UnknownEntry);
+  });
+});
+
+describe('nearest', () => {
+  it('puts the fewest edits first and leaves strangers out', () => {
+    expect(nearest('lenght', ['width', 'height', 'length'])).toEqual(['length', 'height']);
+    expect(nearest('zzzz', ['length', 'width', 'height'])).toEqual([]);
+    expect(nearest('top_off', ['top-off', 'fill'])).toEqual(['top-off']);
+  });
+});
