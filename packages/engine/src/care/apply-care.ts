@@ -1,0 +1,95 @@
+import type { SingleCare } from '../plan/care.ts';
+import type { Book } from '../run/book.ts';
+import { fullCover } from '../run/plant-cover.ts';
+import { drain, pour } from '../run/pour.ts';
+import { parameterOf, type World } from '../run/world.ts';
+import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+
+/** Parameters of care that members vary. */
+export const CARE_PARAMETERS = {
+  portionFactor: { unit: '1', min: 0.2, max: 5, meaning: 'feed given over the portion stated' },
+} as const;
+
+function add({ values }: World, id: keyof typeof V, amount: number): void {
+  values[V[id]] = values[V[id]]! + amount;
+}
+
+function topOff(world: World, book: Book): void {
+  const { plan, geometry } = world.setting;
+  const missing = geometry.volumeAt(plan.water.level) - world.volume;
+  if (missing <= 0) return;
+  book.care(world, 'top-off', () =>
+    pour(world, plan.water.topOff, missing, world.climate.state.airTemperature),
+  );
+  book.water('top-off', missing);
+  world.volume += missing;
+}
+
+function changeWater(world: World, book: Book, care: Extract<SingleCare, { kind: 'water change' }>): void {
+  const exchanged = world.volume * care.fraction;
+  book.care(world, 'water change', () => {
+    drain(world, care.fraction);
+    pour(world, care.water, exchanged, world.climate.state.airTemperature);
+  });
+}
+
+function trim(world: World, keepCover: number): void {
+  const most = fullCover(world.setting.plan) * keepCover;
+  if (world.values[V.submergedPlants]! > most) world.values[V.submergedPlants] = most;
+}
+
+function addCarbonate(world: World, { amount, grain }: Extract<SingleCare, { kind: 'add carbonate' }>): void {
+  const { values } = world;
+  const placed = values[V.carbonatePlaced]!;
+  const inverse = (placed > 0 ? placed / values[V.carbonateGrain]! : 0) + amount / grain;
+  values[V.carbonatePlaced] = placed + amount;
+  values[V.carbonateGrain] = (placed + amount) / inverse;
+  add(world, 'carbonateSolid', amount);
+}
+
+/**
+ * Carries out one piece of care and books what it brought and took.
+ * @throws Error for a population the plan does not hold.
+ * @source derived: amounts added and taken; a water change replaces the same share of everything dissolved
+ */
+export function applyCare(world: World, book: Book, care: SingleCare): void {
+  switch (care.kind) {
+    case 'feed': {
+      const mass = care.mass * parameterOf(world.draw.parameters, 'care', 'portionFactor');
+      book.care(world, 'feeding', () => {
+        add(world, 'feedCarbon', care.feed.carbon * mass);
+        add(world, 'feedNitrogen', care.feed.nitrogen * mass);
+        add(world, 'feedPhosphorus', care.feed.phosphorus * mass);
+      });
+      return;
+    }
+    case 'top-off':
+      topOff(world, book);
+      return;
+    case 'water change':
+      changeWater(world, book, care);
+      return;
+    case 'trim':
+      book.care(world, 'trimming', () => trim(world, care.keepCover));
+      return;
+    case 'add animals':
+      book.care(world, 'animals added or taken', () =>
+        world.life.add(care.population, care.stage, care.count, world.values),
+      );
+      return;
+    case 'remove animals':
+      book.care(world, 'animals added or taken', () =>
+        world.life.remove(care.population, care.stage, care.count, world.values),
+      );
+      return;
+    case 'add carbonate':
+      book.care(world, 'carbonate added', () => addCarbonate(world, care));
+      return;
+    case 'add litter':
+      book.care(world, 'litter added', () => {
+        add(world, 'litterCarbon', care.carbon);
+        add(world, 'litterNitrogen', care.nitrogen);
+        add(world, 'litterPhosphorus', care.phosphorus);
+      });
+  }
+}

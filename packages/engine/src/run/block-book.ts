@@ -1,0 +1,41 @@
+import { CARE_TERMS, WATER_TERMS } from './terms.ts';
+
+/** Days summed into one block of the book. */
+export const BLOCK_DAYS = 10;
+
+/**
+ * What was moved by whom, summed over blocks of ten days. Per block, in one row:
+ * extents of the reactions, changes of each state by each kind of care, the states at the block's end,
+ * water moved by each water term [m3], and the water volume at the block's end [m3].
+ */
+export interface BookShape {
+  readonly reactions: number;
+  readonly states: number;
+  readonly rowLength: number;
+  readonly careOffset: number;
+  readonly stateOffset: number;
+  readonly waterOffset: number;
+  readonly volumeOffset: number;
+}
+
+/** The layout of a row [counts]. `derived`: plain concatenation in the order of the interface. */
+export function bookShape(reactions: number, states: number): BookShape {
+  const careOffset = reactions;
+  const stateOffset = careOffset + CARE_TERMS.length * states;
+  const waterOffset = stateOffset + states;
+  const volumeOffset = waterOffset + WATER_TERMS.length;
+  return {
+    reactions,
+    states,
+    careOffset,
+    stateOffset,
+    waterOffset,
+    volumeOffset,
+    rowLength: volumeOffset + 1,
+  };
+}
+
+/** Number of blocks that cover `days`. `derived`. */
+export function blockCount(days: number): number {
+  return Math.ceil(days / BLOCK_DAYS);
+}

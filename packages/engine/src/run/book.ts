@@ -1,0 +1,49 @@
+import { BLOCK_DAYS, type BookShape, blockCount, bookShape } from './block-book.ts';
+import { CARE_TERMS, type CareTerm, WATER_TERMS, type WaterTerm } from './terms.ts';
+import { STATE_COUNT, type World } from './world.ts';
+
+/** Books what was moved by whom; see BookShape for the layout of `rows`. */
+export interface Book {
+  readonly shape: BookShape;
+  readonly rows: Float64Array;
+  /** The extents of the reactions in the block under way, for the integrator to add to. */
+  extents(): Float64Array;
+  /** Runs a change of the pools and books its effect on every state under a kind of care. */
+  care(world: World, term: CareTerm, change: () => void): void;
+  water(term: WaterTerm, volume: number): void;
+  endDay(day: number, world: World): void;
+}
+
+/** Returns an empty book for a run of `days` days. `derived`. */
+export function createBook(days: number, reactions: number): Book {
+  const shape = bookShape(reactions, STATE_COUNT);
+  const rows = new Float64Array(blockCount(days) * shape.rowLength);
+  const before = new Float64Array(STATE_COUNT);
+  let row = rows.subarray(0, shape.rowLength);
+  let extents = row.subarray(0, reactions);
+  const openBlock = (block: number): void => {
+    row = rows.subarray(block * shape.rowLength, (block + 1) * shape.rowLength);
+    extents = row.subarray(0, reactions);
+  };
+  return {
+    shape,
+    rows,
+    extents: () => extents,
+    care({ values }, term, change) {
+      before.set(values.subarray(0, STATE_COUNT));
+      change();
+      const offset = shape.careOffset + CARE_TERMS.indexOf(term) * STATE_COUNT;
+      for (let i = 0; i < STATE_COUNT; i += 1) row[offset + i] = row[offset + i]! + values[i]! - before[i]!;
+    },
+    water(term, volume) {
+      const at = shape.waterOffset + WATER_TERMS.indexOf(term);
+      row[at] = row[at]! + volume;
+    },
+    endDay(day, world) {
+      if ((day + 1) % BLOCK_DAYS !== 0 && day + 1 !== days) return;
+      for (let i = 0; i < STATE_COUNT; i += 1) row[shape.stateOffset + i] = world.values[i]!;
+      row[shape.volumeOffset] = world.volume;
+      if (day + 1 < days) openBlock(Math.floor((day + 1) / BLOCK_DAYS));
+    },
+  };
+}

@@ -1,0 +1,66 @@
+import { netElement } from '../process/stoichiometry.ts';
+import { ELEMENTS, type ElementId } from '../variables/elements.ts';
+import { STATE_IDS, variableSpec } from '../variables/variables.ts';
+import type { Book } from './book.ts';
+import { CARE_TERMS } from './terms.ts';
+import { STATE_COUNT, type World } from './world.ts';
+
+/** Content of each element in each state, per unit of the state: `content[element][state]`. */
+const CONTENT: Readonly<Record<ElementId, Float64Array>> = Object.fromEntries(
+  ELEMENTS.map((element) => [
+    element,
+    Float64Array.from(STATE_IDS, (id) => variableSpec(id).content?.[element] ?? 0),
+  ]),
+) as Record<ElementId, Float64Array>;
+
+/** Total of an element in all states [mol; charge: eq]. `derived`. */
+export function totalOf(element: ElementId, values: Float64Array): number {
+  const content = CONTENT[element];
+  let total = 0;
+  for (let i = 0; i < STATE_COUNT; i += 1) total += content[i]! * values[i]!;
+  return total;
+}
+
+function sizeOf(element: ElementId, values: Float64Array): number {
+  const content = CONTENT[element];
+  let total = 0;
+  for (let i = 0; i < STATE_COUNT; i += 1) total += Math.abs(content[i]! * values[i]!);
+  return total;
+}
+
+/** Net amount of an element that reactions and care brought in, and the gross amount moved. */
+function booked(element: ElementId, book: Book, world: World): { net: number; gross: number } {
+  const { shape, rows } = book;
+  const content = CONTENT[element];
+  const perExtent = world.system.reactions.map(({ stoichiometry }) => netElement(stoichiometry, element));
+  let net = 0;
+  let gross = 0;
+  for (let row = 0; row < rows.length; row += shape.rowLength) {
+    for (let r = 0; r < shape.reactions; r += 1) {
+      const moved = rows[row + r]! * perExtent[r]!;
+      net += moved;
+      gross += Math.abs(moved);
+    }
+    for (let k = 0; k < CARE_TERMS.length; k += 1) {
+      const offset = row + shape.careOffset + k * STATE_COUNT;
+      for (let i = 0; i < STATE_COUNT; i += 1) {
+        const moved = rows[offset + i]! * content[i]!;
+        net += moved;
+        gross += Math.abs(moved);
+      }
+    }
+  }
+  return { net, gross };
+}
+
+/**
+ * Relative closure error of an element over a run: (end - start - booked net input) / (amount present + moved).
+ * For charge this audits alkalinity: its change against what every reaction and care was booked for.
+ * @source derived
+ */
+export function closureError(element: ElementId, start: Float64Array, book: Book, world: World): number {
+  const { net, gross } = booked(element, book, world);
+  const error = totalOf(element, world.values) - totalOf(element, start) - net;
+  const scale = Math.max(sizeOf(element, start), sizeOf(element, world.values)) + gross;
+  return scale > 0 ? error / scale : 0;
+}

@@ -1,0 +1,71 @@
+import { COMPOSITIONS } from '../variables/compositions.ts';
+import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { coverBiomass, poolArea } from './plant-cover.ts';
+import { pour } from './pour.ts';
+import { parameterOf, setConstantDrivers, setWaterDrivers, type World } from './world.ts';
+
+/** Parameters of the start that members vary: factors on what the plan states. */
+export const START_PARAMETERS = {
+  nitrifierFactor: { unit: '1', min: 0.01, max: 100, meaning: 'nitrifiers present over those stated' },
+  algaeFactor: { unit: '1', min: 0.01, max: 100, meaning: 'attached algae present over those stated' },
+  leachableFactor: { unit: '1', min: 0.01, max: 100, meaning: 'leachable acid in the wood over that stated' },
+  plantFactor: { unit: '1', min: 0.1, max: 10, meaning: 'plant biomass at a given cover over that stated' },
+} as const;
+
+function addTo(world: World, id: keyof typeof V, amount: number): void {
+  world.values[V[id]] = world.values[V[id]]! + amount;
+}
+
+function placeHardscape(world: World): void {
+  const leachableFactor = parameterOf(world.draw.parameters, 'start', 'leachableFactor');
+  let surface = 0;
+  let placed = 0;
+  for (const { contents, grain } of world.setting.plan.hardscape) {
+    addTo(world, 'woodLeachable', (contents.woodLeachable ?? 0) * leachableFactor);
+    addTo(world, 'litterCarbon', contents.litterCarbon ?? 0);
+    addTo(world, 'litterNitrogen', contents.litterNitrogen ?? 0);
+    addTo(world, 'litterPhosphorus', contents.litterPhosphorus ?? 0);
+    addTo(world, 'litterLeachable', contents.litterLeachable ?? 0);
+    const carbonate = contents.carbonateSolid ?? 0;
+    addTo(world, 'carbonateSolid', carbonate);
+    if (carbonate > 0 && grain) {
+      placed += carbonate;
+      surface += carbonate / grain;
+    }
+  }
+  world.values[V.carbonatePlaced] = placed;
+  world.values[V.carbonateGrain] = surface > 0 ? placed / surface : 0;
+}
+
+function placeLiving(world: World): void {
+  const { plan } = world.setting;
+  const factor = (key: keyof typeof START_PARAMETERS): number =>
+    parameterOf(world.draw.parameters, 'start', key);
+  addTo(world, 'ammoniaOxidisers', plan.start.ammoniaOxidisers * factor('nitrifierFactor'));
+  addTo(world, 'nitriteOxidisers', plan.start.nitriteOxidisers * factor('nitrifierFactor'));
+  addTo(world, 'attachedAlgae', plan.start.attachedAlgae * factor('algaeFactor'));
+  const { nitrogenPerCarbon, phosphorusPerCarbon } = COMPOSITIONS.algae;
+  addTo(world, 'detritusCarbon', plan.start.detritusCarbon);
+  addTo(world, 'detritusNitrogen', plan.start.detritusCarbon * nitrogenPerCarbon);
+  addTo(world, 'detritusPhosphorus', plan.start.detritusCarbon * phosphorusPerCarbon);
+  for (const planting of plan.plants) {
+    if (planting.group !== 'submerged') continue;
+    addTo(
+      world,
+      'submergedPlants',
+      coverBiomass(planting, poolArea(plan)) * planting.cover * factor('plantFactor'),
+    );
+  }
+}
+
+/** Fills an empty world as the plan says: water, hardscape, living start, plants and founders. `derived`. */
+export function fill(world: World): void {
+  const { plan } = world.setting;
+  const temperature = world.climate.state.waterTemperature;
+  setConstantDrivers(world);
+  setWaterDrivers(world, temperature);
+  pour(world, plan.water.fill, world.volume, temperature);
+  placeHardscape(world);
+  placeLiving(world);
+  world.life.found(world.values);
+}

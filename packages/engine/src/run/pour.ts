@@ -1,0 +1,28 @@
+import { DISSOLVED_IDS, type WaterComposition } from '../plan/water-composition.ts';
+import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { equilibrateWithAir } from '../water/equilibrate-with-air.ts';
+import type { World } from './world.ts';
+
+/**
+ * Pours water of a composition into the pool: adds its dissolved amounts and, in balance with the room's air at
+ * `temperature`, its inorganic carbon and oxygen. Does not change the world's volume.
+ * @param volume [m3], >= 0
+ * @param temperature of the water poured [degC]
+ * @source derived: amount = concentration x volume; the gases as `equilibrateWithAir`
+ */
+export function pour(world: World, water: WaterComposition, volume: number, temperature: number): void {
+  const { values, setting } = world;
+  for (const id of DISSOLVED_IDS) values[V[id]] = values[V[id]]! + water[id] * volume;
+  const { carbonDioxide, pressure } = setting.plan.room;
+  const gases = equilibrateWithAir({ composition: water, temperature, carbonDioxide, pressure });
+  values[V.dissolvedInorganicCarbon] =
+    values[V.dissolvedInorganicCarbon]! + gases.dissolvedInorganicCarbon * volume;
+  values[V.oxygen] = values[V.oxygen]! + gases.oxygen * volume;
+}
+
+const IN_THE_WATER = [...DISSOLVED_IDS, 'dissolvedInorganicCarbon', 'oxygen'] as const;
+
+/** Takes a share [0..1] of everything dissolved out of the pool. Does not change the world's volume. `derived`. */
+export function drain({ values }: World, share: number): void {
+  for (const id of IN_THE_WATER) values[V[id]] = values[V[id]]! * (1 - share);
+}

@@ -1,0 +1,154 @@
+import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { waterReport } from '../water/water-report.ts';
+import { fullCover } from './plant-cover.ts';
+import type { FixedSeriesId } from './series.ts';
+import type { World } from './world.ts';
+
+/** g C per mol, and carbon in dry matter [g/g]. @source Westlake 1963 for algae and plants, 0.45 for litter (memory) */
+const CARBON_MASS = 12.011;
+const CARBON_SHARE = { algae: 0.46, detritus: 0.45, litter: 0.47 } as const;
+/** g CaCO3 per mol. @source IUPAC standard atomic weights */
+const CALCIUM_CARBONATE_MASS = 100.087;
+
+/** Sums over the samples of a day. */
+interface DaySums {
+  weight: number;
+  pH: number;
+  oxygen: number;
+  oxygenLow: number;
+  unionisedAmmonia: number;
+  waterTemperature: number;
+  airTemperature: number;
+  relativeHumidity: number;
+  fogHours: number;
+  topOff: number;
+}
+
+const emptySums = (): DaySums => ({
+  weight: 0,
+  pH: 0,
+  oxygen: 0,
+  oxygenLow: Number.POSITIVE_INFINITY,
+  unionisedAmmonia: 0,
+  waterTemperature: 0,
+  airTemperature: 0,
+  relativeHumidity: 0,
+  fogHours: 0,
+  topOff: 0,
+});
+
+/** Means of the day that the animals live by. */
+export interface DayConditions {
+  waterTemperature: number;
+  /** [mg/L] */
+  oxygenLow: number;
+  /** [mg N/L] */
+  unionisedAmmonia: number;
+  pH: number;
+  /** [°dGH] */
+  generalHardness: number;
+}
+
+export interface Recorder {
+  /** Series by position in `setting.seriesIds`, one value a day. */
+  readonly series: readonly Float64Array[];
+  /** Samples climate after an hour. */
+  hour(world: World): void;
+  /** Samples the water after a stretch of `hours`. */
+  stretch(world: World, hours: number): void;
+  toppedOff(volume: number): void;
+  conditions(world: World): DayConditions;
+  endDay(world: World, day: number): void;
+}
+
+const OXYGEN_MASS = 31.998;
+const NITROGEN_MASS = 14.007;
+
+/** Returns a recorder of the daily series in the keeper's units. `derived`: unit conversions and daily means. */
+export function createRecorder(seriesIds: readonly string[], days: number): Recorder {
+  const series = seriesIds.map(() => new Float64Array(days));
+  const position = new Map(seriesIds.map((id, at) => [id, at]));
+  let sums = emptySums();
+  const write = (id: string, day: number, value: number): void => {
+    const at = position.get(id);
+    if (at !== undefined) series[at]![day] = value;
+  };
+  const writeFixed = (id: FixedSeriesId, day: number, value: number): void => write(id, day, value);
+
+  return {
+    series,
+    hour({ climate }) {
+      sums.waterTemperature += climate.state.waterTemperature / 24;
+      sums.airTemperature += climate.state.airTemperature / 24;
+      sums.relativeHumidity += climate.relativeHumidity / 24;
+      sums.fogHours += climate.fogged;
+    },
+    stretch({ values, system }, hours) {
+      system.derive(values);
+      const oxygen = (values[V.oxygen]! / values[V.waterVolume]!) * OXYGEN_MASS;
+      sums.weight += hours;
+      sums.pH += values[V.pH]! * hours;
+      sums.oxygen += oxygen * hours;
+      sums.oxygenLow = Math.min(sums.oxygenLow, oxygen);
+      sums.unionisedAmmonia += values[V.unionisedAmmonia]! * NITROGEN_MASS * hours;
+    },
+    toppedOff(volume) {
+      sums.topOff += volume;
+    },
+    conditions({ values }) {
+      const hardness = (values[V.calcium]! + values[V.magnesium]!) / values[V.waterVolume]!;
+      return {
+        waterTemperature: sums.waterTemperature,
+        oxygenLow: sums.oxygenLow,
+        unionisedAmmonia: sums.unionisedAmmonia / sums.weight,
+        pH: sums.pH / sums.weight,
+        generalHardness: hardness / MMOL_PER_DEGREE,
+      };
+    },
+    endDay(world, day) {
+      const { values, life, setting, volume } = world;
+      const report = waterReport(values);
+      const litre = 1000;
+      writeFixed('pH', day, sums.pH / sums.weight);
+      writeFixed('KH', day, report.KH);
+      writeFixed('GH', day, report.GH);
+      writeFixed('conductivity', day, report.conductivity);
+      writeFixed('totalAmmonia', day, report.totalAmmonia);
+      writeFixed('unionisedAmmonia', day, sums.unionisedAmmonia / sums.weight);
+      writeFixed('nitrite', day, report.nitrite);
+      writeFixed('nitrate', day, report.nitrate);
+      writeFixed('phosphate', day, report.phosphate);
+      writeFixed('oxygen', day, sums.oxygen / sums.weight);
+      writeFixed('oxygenLow', day, sums.oxygenLow);
+      writeFixed('dissolvedOrganicCarbon', day, report.dissolvedOrganicCarbon);
+      writeFixed('waterTemperature', day, sums.waterTemperature);
+      writeFixed('airTemperature', day, sums.airTemperature);
+      writeFixed('relativeHumidity', day, sums.relativeHumidity * 100);
+      writeFixed('glassFog', day, sums.fogHours);
+      writeFixed('waterVolume', day, volume * litre);
+      writeFixed('waterLevel', day, setting.geometry.levelAt(volume) * 100);
+      writeFixed('topOff', day, sums.topOff * litre);
+      const area = values[V.submergedArea]!;
+      const algae = (values[V.attachedAlgae]! * CARBON_MASS) / CARBON_SHARE.algae;
+      writeFixed('attachedAlgae', day, area > 0 ? algae / area : 0);
+      const full = fullCover(setting.plan);
+      writeFixed('plantCover', day, full > 0 ? Math.min(1, values[V.submergedPlants]! / full) * 100 : 0);
+      writeFixed('detritus', day, (values[V.detritusCarbon]! * CARBON_MASS) / CARBON_SHARE.detritus);
+      writeFixed('litter', day, (values[V.litterCarbon]! * CARBON_MASS) / CARBON_SHARE.litter);
+      writeFixed('carbonateSolid', day, values[V.carbonateSolid]! * CALCIUM_CARBONATE_MASS);
+      for (const [p, population] of life.populations.entries()) {
+        let total = 0;
+        for (const [s, stage] of population.stages.entries()) {
+          const count = life.count(p, s);
+          if (stage !== 'brooded') total += count;
+          write(`population:${population.id}:${stage}`, day, count);
+        }
+        write(`population:${population.id}`, day, total);
+      }
+      sums = emptySums();
+    },
+  };
+}
+
+/** 1 °dGH = 10 mg CaO per litre. @source DIN 38409-6; 0.17833 mmol/L */
+const MMOL_PER_DEGREE = 0.17833;

@@ -1,0 +1,133 @@
+import { applyCare } from '../care/apply-care.ts';
+import { createEaten, readEaten } from '../life/eaten.ts';
+import type { SingleCare } from '../plan/care.ts';
+import type { ElementId } from '../variables/elements.ts';
+import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { type Book, createBook } from './book.ts';
+import { closureError } from './closure.ts';
+import { fill } from './fill.ts';
+import { createRecorder, type Recorder } from './recorder.ts';
+import type { RunSetting } from './setting.ts';
+import { createWorld, type Draw, setWaterDrivers, type World } from './world.ts';
+
+export type ClosureId = Exclude<ElementId, 'charge'> | 'alkalinity';
+
+export interface RunRecord {
+  /** By position in `setting.seriesIds`, one value a day. */
+  readonly series: readonly Float64Array[];
+  readonly bookRows: Float64Array;
+  readonly closure: Readonly<Record<ClosureId, number>>;
+}
+
+const BALANCED = [
+  'nitrogen',
+  'phosphorus',
+  'carbon',
+  'oxygen',
+  'calcium',
+  'magnesium',
+  'sodium',
+  'potassium',
+  'chloride',
+  'sulfur',
+] as const;
+
+interface WaterLedger {
+  brought: number;
+  lost: number;
+}
+
+/** Runs the climate through a day; returns hourly water temperatures and books the water it moved. */
+function climateDay(world: World, day: number, hourly: Float64Array, tools: Tools): void {
+  const { climate } = world;
+  const { book, recorder, ledger } = tools;
+  for (let hour = 0; hour < 24; hour += 1) {
+    climate.step(day * 24 + hour, world.volume);
+    world.volume += climate.returnedToPool - climate.evaporated;
+    ledger.brought += climate.misted;
+    ledger.lost += climate.lostToRoom;
+    book.water('evaporation', -climate.evaporated);
+    book.water('dripping back', climate.returnedToPool);
+    hourly[hour] = climate.state.waterTemperature;
+    recorder.hour(world);
+  }
+}
+
+function meanBetween(hourly: Float64Array, from: number, to: number): number {
+  let sum = 0;
+  for (let hour = Math.floor(from); hour < to; hour += 1) {
+    const overlap = Math.min(to, hour + 1) - Math.max(from, hour);
+    sum += hourly[hour]! * overlap;
+  }
+  return sum / (to - from);
+}
+
+function cycleDay(world: World, hourly: Float64Array, { book, recorder }: Tools): void {
+  for (const { from, to, ppfd } of world.setting.segments) {
+    setWaterDrivers(world, meanBetween(hourly, from, to));
+    world.values[V.lightAtSurface] = ppfd;
+    world.integrator.advance(world.values, (to - from) * 3600, book.extents());
+    recorder.stretch(world, to - from);
+  }
+}
+
+interface Tools {
+  readonly book: Book;
+  readonly recorder: Recorder;
+  readonly ledger: WaterLedger;
+}
+
+function careDay(world: World, due: readonly SingleCare[], { book, recorder, ledger }: Tools): void {
+  for (const care of due) {
+    const before = world.volume;
+    applyCare(world, book, care);
+    if (care.kind !== 'top-off') continue;
+    recorder.toppedOff(world.volume - before);
+    ledger.brought += world.volume - before;
+  }
+}
+
+/**
+ * Runs one enclosure for the days of its setting: care, climate, cycle and life, day by day.
+ * The same setting and draw give the same bits everywhere.
+ * @throws RangeError when a parameter is out of range or the pool runs dry.
+ * @source derived
+ */
+export function run(setting: RunSetting, draw: Draw): RunRecord {
+  const world = createWorld(setting, draw);
+  fill(world);
+  const start = world.values.slice();
+  const startWater = world.volume + world.climate.storedWater();
+  const book = createBook(setting.days, world.system.reactions.length);
+  const recorder = createRecorder(setting.seriesIds, setting.days);
+  const tools: Tools = { book, recorder, ledger: { brought: 0, lost: 0 } };
+  const hourly = new Float64Array(24);
+  const eaten = createEaten(world.system.reactions);
+
+  for (let day = 0; day < setting.days; day += 1) {
+    careDay(world, setting.care[day]!, tools);
+    climateDay(world, day, hourly, tools);
+    setWaterDrivers(world, hourly[0]!);
+    world.life.demand(world.values);
+    eaten.begin(book.extents());
+    cycleDay(world, hourly, tools);
+    world.life.step(world.values, readEaten(eaten, book.extents()), day, recorder.conditions(world));
+    recorder.endDay(world, day);
+    book.endDay(day, world);
+  }
+
+  const { brought, lost } = tools.ledger;
+  const water = world.volume + world.climate.storedWater() - startWater - brought + lost;
+  const closure = Object.fromEntries(
+    BALANCED.map((element) => [element, closureError(element, start, book, world)]),
+  );
+  return {
+    series: recorder.series,
+    bookRows: book.rows,
+    closure: {
+      ...closure,
+      alkalinity: closureError('charge', start, book, world),
+      water: water / (startWater + brought + lost),
+    } as Record<ClosureId, number>,
+  };
+}

@@ -1,0 +1,77 @@
+import { type RoomDrivers, roomDrivers } from '../climate/room-drivers.ts';
+import { type Geometry, geometryOf } from '../geometry/geometry.ts';
+import { type LampSegment, lampSegments } from '../light/surface-light.ts';
+import type { SingleCare } from '../plan/care.ts';
+import type { Plan } from '../plan/plan.ts';
+import { SERIES, type SeriesId } from './series.ts';
+
+/** What all members of an outlook share: computed once per plan and length. */
+export interface RunSetting {
+  readonly plan: Plan;
+  readonly days: number;
+  readonly geometry: Geometry;
+  readonly room: RoomDrivers;
+  /** Stretches of the day between switchings of the lamps, covering 0 to 24 h. */
+  readonly segments: readonly LampSegment[];
+  /** Care due on each day of the run, in the order of the plan. */
+  readonly care: readonly (readonly SingleCare[])[];
+  readonly seriesIds: readonly SeriesId[];
+}
+
+/** Longest stretch the cycle runs before it is sampled [h]. */
+const LONGEST_SEGMENT = 6;
+
+function splitSegments(segments: readonly LampSegment[]): LampSegment[] {
+  return segments.flatMap((segment) => {
+    const parts = Math.max(1, Math.ceil((segment.to - segment.from) / LONGEST_SEGMENT));
+    const length = (segment.to - segment.from) / parts;
+    return Array.from({ length: parts }, (_, part) => ({
+      ...segment,
+      from: segment.from + part * length,
+      to: segment.from + (part + 1) * length,
+    }));
+  });
+}
+
+function careByDay(plan: Plan, days: number): SingleCare[][] {
+  const byDay = Array.from({ length: days }, (): SingleCare[] => []);
+  for (const routine of plan.routines) {
+    for (let day = routine.firstDay; day < days; day += routine.everyDays) byDay[day]?.push(routine);
+  }
+  for (const action of plan.actions) byDay[action.day]?.push(action);
+  return byDay;
+}
+
+function populationSeries(plan: Plan, stages: readonly string[]): SeriesId[] {
+  return plan.populations.flatMap(({ id }) => [
+    `population:${id}` as const,
+    ...stages.map((stage) => `population:${id}:${stage}` as const),
+  ]);
+}
+
+/**
+ * Returns everything a run of `days` days needs beside its parameters.
+ * @throws RangeError when the days are not a whole number from 1 to 3660, or the geometry cannot hold the water.
+ * @source derived
+ */
+export function settingOf(plan: Plan, days: number, stages: readonly string[]): RunSetting {
+  if (!Number.isInteger(days) || days < 1 || days > 3660) {
+    throw new RangeError(`a run takes a whole number of days from 1 to 3660, not ${days}`);
+  }
+  for (const routine of plan.routines) {
+    if (!Number.isInteger(routine.everyDays) || routine.everyDays < 1) {
+      throw new RangeError(
+        `${routine.kind} every ${routine.everyDays} days: give a whole number of at least 1`,
+      );
+    }
+  }
+  return {
+    plan,
+    days,
+    geometry: geometryOf(plan),
+    room: roomDrivers(plan, days),
+    segments: splitSegments(lampSegments(plan)),
+    care: careByDay(plan, days),
+    seriesIds: [...(Object.keys(SERIES) as SeriesId[]), ...populationSeries(plan, stages)],
+  };
+}

@@ -1,0 +1,15 @@
+/** Kinds of care that change pools, booked apart. */
+export const CARE_TERMS = [
+  'feeding',
+  'top-off',
+  'water change',
+  'trimming',
+  'animals added or taken',
+  'carbonate added',
+  'litter added',
+] as const;
+export type CareTerm = (typeof CARE_TERMS)[number];
+
+/** Water moved [m3], positive into the pool. */
+export const WATER_TERMS = ['evaporation', 'dripping back', 'misting', 'top-off', 'water change'] as const;
+export type WaterTerm = (typeof WATER_TERMS)[number];

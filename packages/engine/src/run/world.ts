@@ -1,0 +1,91 @@
+import { type Climate, createClimate } from '../climate/climate.ts';
+import { fallAeration } from '../cycle/fall-aeration.ts';
+import { CYCLE_DERIVATIONS, CYCLE_PROCESSES } from '../cycle/processes.ts';
+import { createLife, type Life } from '../life/life.ts';
+import type { Random } from '../numerics/random.ts';
+import { compose, type ParameterTable, type ReactionSystem } from '../process/compose.ts';
+import { listedDerivation } from '../process/contract.ts';
+import { STATE_IDS, VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
+import { waterChemistry } from '../water/water-chemistry.ts';
+import { createIntegrator, type Integrator } from './integrator.ts';
+import type { RunSetting } from './setting.ts';
+
+export const STATE_COUNT = STATE_IDS.length;
+
+/** What tells one run from another: parameter values, and chance in births and deaths ('expected': means). */
+export interface Draw {
+  readonly parameters: ParameterTable;
+  readonly demography: 'expected' | Random;
+}
+
+/** One enclosure in motion. */
+export interface World {
+  readonly setting: RunSetting;
+  readonly draw: Draw;
+  /** States, derived variables and drivers by VARIABLE_INDEX. */
+  readonly values: Float64Array;
+  readonly system: ReactionSystem;
+  readonly integrator: Integrator;
+  readonly climate: Climate;
+  readonly life: Life;
+  /** Liquid water, pores included [m3]. */
+  volume: number;
+}
+
+/** Value of a parameter that every run needs. @throws Error when the table lacks it. `derived`. */
+export function parameterOf(table: ParameterTable, owner: string, key: string): number {
+  const value = table[owner]?.[key];
+  if (value === undefined) throw new Error(`parameter ${owner}.${key} is missing`);
+  return value;
+}
+
+/** Returns a world with empty pools, ready to be filled. @throws Error or RangeError as `compose` does. `derived`. */
+export function createWorld(setting: RunSetting, draw: Draw): World {
+  const { plan, geometry, room } = setting;
+  const system = compose(
+    CYCLE_PROCESSES,
+    [listedDerivation(waterChemistry), ...CYCLE_DERIVATIONS],
+    draw.parameters,
+  );
+  return {
+    setting,
+    draw,
+    values: new Float64Array(VARIABLE_IDS.length),
+    system,
+    integrator: createIntegrator(system, STATE_COUNT),
+    climate: createClimate(plan, geometry, draw.parameters.climate ?? {}, room),
+    life: createLife(plan.populations, draw.parameters, draw.demography),
+    volume: geometry.volumeAt(plan.water.level),
+  };
+}
+
+/** Share of the water surface stirred when a pump's return breaks it, and when it enters below. @source assumed */
+const STIRRED_BY_FALL = 0.5;
+const STIRRED_BELOW = 0.2;
+
+/** Sets the drivers that follow from the water's volume and temperature [degC]. `derived`. */
+export function setWaterDrivers(world: World, waterTemperature: number): void {
+  const { values, setting, volume } = world;
+  const { geometry, plan } = setting;
+  const level = geometry.levelAt(volume);
+  const submerged = geometry.submergedAreaAt(level);
+  const pump = plan.devices.pump;
+  values[V.waterVolume] = volume;
+  values[V.waterTemperature] = waterTemperature;
+  values[V.waterArea] = geometry.openAreaAt(level);
+  values[V.waterDepth] = geometry.meanDepthAt(level);
+  values[V.submergedArea] = submerged;
+  values[V.darkFilmSurface] = geometry.filmSurfaceAt(level) - submerged + (pump?.filmSurface ?? 0);
+  values[V.fallAeration] = pump
+    ? fallAeration({ flow: pump.flow, height: pump.fallHeight, temperature: waterTemperature })
+    : 0;
+}
+
+/** Sets the drivers that stay as they are all run. `derived`. */
+export function setConstantDrivers({ values, setting }: World): void {
+  const { room, devices } = setting.plan;
+  values[V.roomCarbonDioxide] = room.carbonDioxide;
+  values[V.airPressure] = room.pressure;
+  const stirred = devices.pump && devices.pump.fallHeight > 0 ? STIRRED_BY_FALL : STIRRED_BELOW;
+  values[V.surfaceRenewal] = devices.pump ? stirred : 0;
+}
