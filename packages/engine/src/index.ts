@@ -1,5 +1,9 @@
+export * from './cycle/fall-aeration.ts';
+export * from './cycle/grazing.ts';
+export * from './cycle/processes.ts';
 export * from './geometry/check-geometry.ts';
 export * from './geometry/geometry.ts';
+export type { GeometryProblem } from './geometry/section-problems.ts';
 export * from './life/traits.ts';
 export * from './outlook/document.ts';
 export * from './plan/care.ts';
@@ -17,4 +21,3 @@ export * from './units/units.ts';
 export * from './variables/compositions.ts';
 export * from './variables/elements.ts';
 export * from './variables/variables.ts';
-export type { GeometryProblem } from './geometry/section-problems.ts';

@@ -1,0 +1,48 @@
+import { exp, log } from '../numerics/elementary.ts';
+import { GAS_CONSTANT, ICE_POINT } from './conversions.ts';
+
+/** Multiplies a rate known at a reference temperature [1], at a temperature [degC]. */
+export type TemperatureResponse = (temperature: number) => number;
+
+/**
+ * The same response, computed anew only when the temperature differs from the last call's [unit of `response`].
+ * Between two steps of the climate the water temperature stands still, and a response costs an exponential.
+ * @param response any function of temperature
+ * @source derived: the answer depends on the temperature alone, so keeping the last one changes no bit
+ */
+export function rememberingLast(response: TemperatureResponse): TemperatureResponse {
+  let last = Number.NaN;
+  let value = 0;
+  return (temperature) => {
+    if (temperature !== last) {
+      value = response(temperature);
+      last = temperature;
+    }
+    return value;
+  };
+}
+
+/**
+ * Factor on a rate [1, 1 at the reference]: theta^(T - reference).
+ * @param theta [1], 1 to 1.2
+ * @param reference [degC]
+ * @validity about 5 to 32 degC; heat damage is not in it
+ * @source phelps-1944 (the form); theta comes with each parameter
+ */
+export function thetaResponse(theta: number, reference: number): TemperatureResponse {
+  const slope = log(theta);
+  return rememberingLast((temperature) => exp(slope * (temperature - reference)));
+}
+
+/**
+ * Factor on a rate [1, 1 at the reference]: exp(E/R (1/T_ref - 1/T)), T in K.
+ * @param activationEnergy E [J/mol], 0 to 2e5
+ * @param reference [degC]
+ * @validity 1 to 32 degC for nitrifiers; heat damage is not in it
+ * @source arrhenius-1889
+ */
+export function arrheniusResponse(activationEnergy: number, reference: number): TemperatureResponse {
+  const slope = activationEnergy / GAS_CONSTANT;
+  const inverseReference = 1 / (reference + ICE_POINT);
+  return rememberingLast((temperature) => exp(slope * (inverseReference - 1 / (temperature + ICE_POINT))));
+}
