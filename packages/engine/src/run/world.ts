@@ -2,6 +2,7 @@ import { type Climate, createClimate } from '../climate/climate.ts';
 import { fallAeration } from '../cycle/fall-aeration.ts';
 import { CYCLE_DERIVATIONS, CYCLE_PROCESSES } from '../cycle/processes.ts';
 import { createLife, type Life } from '../life/life.ts';
+import type { TraitValues } from '../life/traits.ts';
 import type { Random } from '../numerics/random.ts';
 import { compose, type ParameterTable, type ReactionSystem } from '../process/compose.ts';
 import { listedDerivation } from '../process/contract.ts';
@@ -15,6 +16,8 @@ export const STATE_COUNT = STATE_IDS.length;
 /** What tells one run from another: parameter values, and chance in births and deaths ('expected': means). */
 export interface Draw {
   readonly parameters: ParameterTable;
+  /** Traits by position of the population in the plan. */
+  readonly traits: readonly TraitValues[];
   readonly demography: 'expected' | Random;
 }
 
@@ -54,7 +57,7 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
     system,
     integrator: createIntegrator(system, STATE_COUNT),
     climate: createClimate(plan, geometry, draw.parameters.climate ?? {}, room),
-    life: createLife(plan.populations, draw.parameters, draw.demography),
+    life: createLife(plan.populations, draw.traits, draw.demography),
     volume: geometry.volumeAt(plan.water.level),
   };
 }
