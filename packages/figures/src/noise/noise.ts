@@ -1,0 +1,38 @@
+/** Repeatable irregularity for hand-drawn strokes: the same seed text always gives the same course. */
+export type Noise = () => number;
+
+/** Numbers in [0, 1) from a seed text (FNV-1a hash, then mulberry32). */
+export function noiseFrom(seed: string): Noise {
+  let state = hashText(seed);
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+/** Smooth course around 0 within -1 to 1, one free value per unit of `position`, joined by cosine-like easing. */
+export function wobbleFrom(seed: string): (position: number) => number {
+  const values = new Map<number, number>();
+  const valueAt = (knot: number): number => {
+    const known = values.get(knot);
+    if (known !== undefined) return known;
+    const value = noiseFrom(`${seed}/${knot}`)() * 2 - 1;
+    values.set(knot, value);
+    return value;
+  };
+  return (position) => {
+    const knot = Math.floor(position);
+    const t = position - knot;
+    const ease = t * t * (3 - 2 * t);
+    return valueAt(knot) * (1 - ease) + valueAt(knot + 1) * ease;
+  };
+}
+
+function hashText(text: string): number {
+  let hash = 0x811c9dc5;
+  for (let index = 0; index < text.length; index++)
+    hash = Math.imul(hash ^ text.charCodeAt(index), 0x01000193);
+  return hash >>> 0;
+}

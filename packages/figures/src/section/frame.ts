@@ -1,0 +1,58 @@
+import type { DayState } from '../day/day-state.ts';
+import type { Palette } from '../palette/palette.ts';
+import type { Point } from '../scene/path.ts';
+import { type Ground, groundOf } from './ground.ts';
+import { type SectionLayout, sectionLayout } from './layout.ts';
+import type { SectionOptions, SectionPlan } from './section-plan.ts';
+
+/** Everything a part of the section drawing needs: the numbers of the day and the map from metres to pixels. */
+export interface SectionFrame {
+  readonly plan: SectionPlan;
+  readonly day: DayState;
+  readonly palette: Palette;
+  readonly labels: boolean;
+  readonly layout: SectionLayout;
+  readonly pixelsPerMetre: number;
+  /** Pixel of a length from the left pane [m] and of a height above the base [m]. */
+  x(metres: number): number;
+  y(metres: number): number;
+  at(x: number, height: number): Point;
+  readonly ground: Ground;
+  /** Height of the water surface on the day [m]. */
+  readonly level: number;
+  /** Element id that is unique to this drawing, and a seed for its irregularities. */
+  id(name: string): string;
+  seed(name: string): string;
+  /** `url(#…)` of an id. */
+  url(name: string): string;
+}
+
+const GROUND_SPACING_PIXELS = 5;
+
+export function sectionFrame({ plan, day, size, palette, labels }: SectionOptions): SectionFrame {
+  const layout = sectionLayout(plan, size, labels);
+  const { inside, pixelsPerMetre } = layout;
+  const x = (metres: number) => inside.left + metres * pixelsPerMetre;
+  const y = (metres: number) => inside.bottom - metres * pixelsPerMetre;
+  const prefix = `${plan.id}-${palette.name}-${Math.round(size.width)}${labels ? 'l' : ''}`.replaceAll(
+    /[^A-Za-z0-9_-]/g,
+    '_',
+  );
+  const levelNow = day.waterLevel === undefined ? plan.water.level : day.waterLevel.median / 100;
+  return {
+    plan,
+    day,
+    palette,
+    labels,
+    layout,
+    pixelsPerMetre,
+    x,
+    y,
+    at: (metres, height) => [x(metres), y(height)],
+    ground: groundOf(plan.zones, plan.box.length, GROUND_SPACING_PIXELS / pixelsPerMetre),
+    level: Math.min(plan.box.height, Math.max(0, levelNow)),
+    id: (name) => `${prefix}-${name}`,
+    seed: (name) => `${plan.id}/${name}`,
+    url: (name) => `url(#${prefix}-${name})`,
+  };
+}
