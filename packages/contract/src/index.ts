@@ -1,1 +1,1 @@
-export {};
+export * from './api/enclosure-routes.ts';

@@ -1,1 +1,1 @@
-export {};
+export { type RunningServer, type ServerOptions, startServer } from './start-server.ts';

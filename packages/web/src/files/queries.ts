@@ -1,0 +1,41 @@
+import type { EnclosureFile, EnclosureWrite } from '@shoreglass/contract';
+import { QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { fetchEnclosure, fetchEnclosures, Refused, saveEnclosure } from './server.ts';
+
+export function queryClient(): QueryClient {
+  return new QueryClient({
+    defaultOptions: {
+      queries: {
+        networkMode: 'always',
+        staleTime: 10_000,
+        retry: (failures, error) => !(error instanceof Refused) && failures < 1,
+        retryDelay: 400,
+      },
+      mutations: { networkMode: 'always' },
+    },
+  });
+}
+
+export function useEnclosures() {
+  return useQuery({ queryKey: ['enclosures'], queryFn: ({ signal }) => fetchEnclosures(signal) });
+}
+
+export function useEnclosure(id: string) {
+  return useQuery({ queryKey: ['enclosure', id], queryFn: ({ signal }) => fetchEnclosure(id, signal) });
+}
+
+interface Saving extends EnclosureWrite {
+  readonly id: string;
+}
+
+/** Saves a text; what the server kept becomes what every place shows. */
+export function useSaveEnclosure() {
+  const client = useQueryClient();
+  return useMutation<EnclosureFile, Error, Saving>({
+    mutationFn: ({ id, ...write }) => saveEnclosure(id, write),
+    onSuccess(file) {
+      client.setQueryData(['enclosure', file.id], file);
+      return client.invalidateQueries({ queryKey: ['enclosures'] });
+    },
+  });
+}

@@ -1,0 +1,50 @@
+import type { LocatedFinding } from '@shoreglass/contract';
+import styles from './finding-list.module.css';
+
+interface FindingListProps {
+  readonly id: string;
+  readonly findings: readonly LocatedFinding[];
+  readonly onChoose: (finding: LocatedFinding) => void;
+}
+
+/** What was found in a text, errors first, each a way to its place. */
+export function FindingList({ id, findings, onChoose }: FindingListProps) {
+  const errors = findings.filter(({ severity }) => severity === 'error');
+  const remarks = findings.filter(({ severity }) => severity === 'warning');
+  return (
+    <div id={id} className={styles.findings} role="status">
+      {findings.length === 0 && <p className={styles.none}>No errors found. It can be run.</p>}
+      {errors.length > 0 && <Findings title={count(errors.length, 'error')} findings={errors} onChoose={onChoose} />}
+      {remarks.length > 0 && <Findings title={count(remarks.length, 'remark')} findings={remarks} onChoose={onChoose} />}
+    </div>
+  );
+}
+
+function Findings({ title, findings, onChoose }: Omit<FindingListProps, 'id'> & { readonly title: string }) {
+  return (
+    <section>
+      <h2>{title}</h2>
+      <ul className={styles.list}>
+        {findings.map((finding) => (
+          <li key={`${finding.line}:${finding.column}:${finding.message}`} data-severity={finding.severity}>
+            {finding.line === undefined ? (
+              <p className={styles.place}>whole file</p>
+            ) : (
+              <button type="button" className={styles.place} onClick={() => onChoose(finding)}>
+                line {finding.line}
+              </button>
+            )}
+            <p>
+              {finding.message}
+              {finding.mend !== undefined && <span className={styles.mend}> {finding.mend}</span>}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function count(number: number, noun: string): string {
+  return `${number} ${noun}${number === 1 ? '' : 's'}`;
+}
