@@ -5,6 +5,7 @@ export * from './geometry/check-geometry.ts';
 export * from './geometry/geometry.ts';
 export type { GeometryProblem } from './geometry/section-problems.ts';
 export * from './life/traits.ts';
+export * from './outlook/ahead.ts';
 export * from './outlook/document.ts';
 export * from './plan/care.ts';
 export * from './plan/plan.ts';

@@ -1,0 +1,153 @@
+import { quantile } from '../numerics/quantiles.ts';
+import { type SeriesId, seriesSpec } from '../run/series.ts';
+import type { CommonBand } from './bands.ts';
+import { addContributions, largestShares } from './because.ts';
+import type { BookReader } from './book-reader.ts';
+import { firstAbove, firstEmpty, firstLeaving, sidesOf } from './crossings.ts';
+import type { TurningPoint, TurningPointKind } from './document.ts';
+import type { Ensemble } from './ensemble.ts';
+import type { PreparedOutlook } from './prepare.ts';
+import { turningSentence } from './sentences.ts';
+import { subjectOf } from './subject.ts';
+
+/** An event that may happen once in a member: its day there, or -1. */
+export interface Event {
+  readonly id: string;
+  readonly subject: SeriesId;
+  readonly kind: TurningPointKind;
+  readonly owner: string;
+  readonly source: string;
+  readonly band: { readonly low?: number; readonly high?: number };
+  readonly limit?: number;
+  /** Whether it ends the time the enclosure can be left to itself. */
+  readonly ends: boolean;
+  readonly days: Int32Array;
+}
+
+/** Below this share of members an event is not worth a line. */
+const LEAST_PROBABILITY = 0.05;
+
+function eventOf(ensemble: Ensemble, base: Omit<Event, 'days'>, dayIn: (member: number) => number): Event {
+  return { ...base, days: Int32Array.from({ length: ensemble.count }, (_, member) => dayIn(member)) };
+}
+
+function bandEvents(prepared: PreparedOutlook, ensemble: Ensemble, bands: readonly CommonBand[]): Event[] {
+  const { seriesIds } = prepared.setting;
+  return bands.flatMap((band) => {
+    const position = seriesIds.indexOf(band.series);
+    if (position < 0) return [];
+    return sidesOf(band).map(({ side, value, owner, source }) =>
+      eventOf(
+        ensemble,
+        {
+          id: `${band.series}-${side}`,
+          subject: band.series,
+          kind: side === 'low' ? 'falls below' : 'rises above',
+          owner,
+          source,
+          band: { ...(band.low && { low: band.low.value }), ...(band.high && { high: band.high.value }) },
+          limit: value,
+          ends: true,
+        },
+        (member) => firstLeaving(ensemble.series(member, position), value, side),
+      ),
+    );
+  });
+}
+
+function populationEvents(prepared: PreparedOutlook, ensemble: Ensemble): Event[] {
+  const { plan, setting } = prepared;
+  return plan.populations.flatMap((population) => {
+    const total = setting.seriesIds.indexOf(`population:${population.id}`);
+    const young = setting.seriesIds.indexOf(`population:${population.id}:juvenile`);
+    const founders = population.founders
+      .filter(({ stage }) => stage === 'juvenile')
+      .reduce((sum, { count }) => sum + count, 0);
+    const about = {
+      subject: `population:${population.id}` as const,
+      owner: population.name,
+      source: 'population run',
+      band: {},
+    };
+    return [
+      eventOf(
+        ensemble,
+        { ...about, id: `${population.id}-first-young`, kind: 'first young', ends: false },
+        (member) => firstAbove(ensemble.series(member, young), founders + 0.5),
+      ),
+      eventOf(
+        ensemble,
+        { ...about, id: `${population.id}-dies-out`, kind: 'dies out', ends: true },
+        (member) => firstEmpty(ensemble.series(member, total)),
+      ),
+    ];
+  });
+}
+
+/** Returns every event of every member, rare ones included. `derived`. */
+export function eventsOf(
+  prepared: PreparedOutlook,
+  ensemble: Ensemble,
+  bands: readonly CommonBand[],
+): Event[] {
+  return [...bandEvents(prepared, ensemble, bands), ...populationEvents(prepared, ensemble)];
+}
+
+/** Name a series is spoken of by: the population's own name, else the series' name. `derived`. */
+export function subjectName(prepared: PreparedOutlook, id: SeriesId): string {
+  const [kind, population, stage] = id.split(':');
+  if (kind !== 'population') return seriesSpec(id).name;
+  const name = prepared.plan.populations.find((p) => p.id === population)?.name ?? population ?? id;
+  return stage ? `${name}, ${stage}` : name;
+}
+
+function sharesBehind(
+  event: Event,
+  ensemble: Ensemble,
+  reader: BookReader,
+): { term: string; share: number }[] {
+  const subject = subjectOf(event.subject);
+  if (!subject) return [];
+  const totals = new Map<string, number>();
+  for (let member = 0; member < ensemble.count; member += 1) {
+    const day = event.days[member]!;
+    if (day >= 0) addContributions(totals, { ...reader, rows: ensemble.book(member) }, subject, day);
+  }
+  return largestShares(totals, event.kind === 'falls below' ? -1 : 1);
+}
+
+/**
+ * Returns the turning points worth a line (5 % of members or more), by median day: probability, 10-50-90 % window
+ * among the members in which it happens, band and owner, and the budget terms that push that way.
+ * @source derived
+ */
+export function turningPoints(
+  prepared: PreparedOutlook,
+  ensemble: Ensemble,
+  events: readonly Event[],
+  reader: BookReader,
+): TurningPoint[] {
+  const points: TurningPoint[] = [];
+  for (const event of events) {
+    const days = Float64Array.from(event.days.filter((day) => day >= 0)).sort();
+    const probability = days.length / ensemble.count;
+    if (probability < LEAST_PROBABILITY) continue;
+    const because = sharesBehind(event, ensemble, reader);
+    points.push({
+      id: event.id,
+      subject: event.subject,
+      kind: event.kind,
+      probability,
+      window: { early: quantile(days, 0.1), median: quantile(days, 0.5), late: quantile(days, 0.9) },
+      band: { ...event.band, unit: seriesSpec(event.subject).unit, owner: event.owner, source: event.source },
+      because,
+      sentence: turningSentence({
+        ...event,
+        subjectName: subjectName(prepared, event.subject),
+        probability,
+        because,
+      }),
+    });
+  }
+  return points.sort((a, b) => a.window.median - b.window.median || (a.id < b.id ? -1 : 1));
+}
