@@ -1,4 +1,4 @@
-import { quantile } from '../numerics/quantiles.ts';
+import { quantiles } from '../numerics/quantiles.ts';
 import { type RunRecord, run } from '../run/run.ts';
 import { expectedDraw, memberDraw, type PreparedOutlook } from './prepare.ts';
 
@@ -89,8 +89,7 @@ export function dailyQuantiles(
   for (let day = 0; day < days; day += 1) {
     for (let member = 0; member < ensemble.count; member += 1)
       sample[member] = ensemble.series(member, position)[day]!;
-    sample.sort();
-    for (const [p, probability] of probabilities.entries()) rows[p]![day] = quantile(sample, probability);
+    for (const [p, value] of quantiles(sample, probabilities).entries()) rows[p]![day] = value;
   }
   return rows;
 }

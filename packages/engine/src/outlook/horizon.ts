@@ -1,4 +1,4 @@
-import { quantile } from '../numerics/quantiles.ts';
+import { quantileOfSorted } from '../numerics/quantiles.ts';
 import type { HandsOffHorizon } from './document.ts';
 import type { Event } from './turning-points.ts';
 
@@ -27,9 +27,9 @@ export function handsOffHorizon(events: readonly Event[], members: number, days:
   }
   horizon.sort();
   return {
-    q10: quantile(horizon, 0.1),
-    q50: quantile(horizon, 0.5),
-    q90: quantile(horizon, 0.9),
+    q10: quantileOfSorted(horizon, 0.1),
+    q50: quantileOfSorted(horizon, 0.5),
+    q90: quantileOfSorted(horizon, 0.9),
     unbroken: unbroken / members,
     limitedBy: [...limitedBy]
       .map(([{ subject, kind, owner }, count]) => ({ subject, kind, owner, share: count / members }))

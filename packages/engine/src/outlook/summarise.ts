@@ -1,4 +1,4 @@
-import { CYCLE_NOT_MODELLED } from '../cycle/not-modelled.ts';
+import { CYCLE_NOT_MODELLED } from '../cycle/processes.ts';
 import type { RunRecord } from '../run/run.ts';
 import { seriesSpec } from '../run/series.ts';
 import { ENGINE_VERSION } from '../version.ts';

@@ -1,4 +1,4 @@
-import { quantile } from '../numerics/quantiles.ts';
+import { quantileOfSorted } from '../numerics/quantiles.ts';
 import { type SeriesId, seriesSpec } from '../run/series.ts';
 import type { CommonBand } from './bands.ts';
 import { addContributions, largestShares } from './because.ts';
@@ -138,7 +138,11 @@ export function turningPoints(
       subject: event.subject,
       kind: event.kind,
       probability,
-      window: { early: quantile(days, 0.1), median: quantile(days, 0.5), late: quantile(days, 0.9) },
+      window: {
+        early: quantileOfSorted(days, 0.1),
+        median: quantileOfSorted(days, 0.5),
+        late: quantileOfSorted(days, 0.9),
+      },
       band: { ...event.band, unit: seriesSpec(event.subject).unit, owner: event.owner, source: event.source },
       because,
       sentence: turningSentence({

@@ -1,10 +1,10 @@
 import { applyCare } from '../care/apply-care.ts';
-import { createEaten, readEaten } from '../life/eaten.ts';
 import type { SingleCare } from '../plan/care.ts';
 import type { ElementId } from '../variables/elements.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { type Book, createBook } from './book.ts';
 import { closureError } from './closure.ts';
+import { createEatenReader } from './eaten.ts';
 import { fill } from './fill.ts';
 import { createRecorder, type Recorder } from './recorder.ts';
 import type { RunSetting } from './setting.ts';
@@ -102,7 +102,7 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
   const recorder = createRecorder(setting.seriesIds, setting.days);
   const tools: Tools = { book, recorder, ledger: { brought: 0, lost: 0 } };
   const hourly = new Float64Array(24);
-  const eaten = createEaten(world.system.reactions);
+  const eaten = createEatenReader(world.system.reactions);
 
   for (let day = 0; day < setting.days; day += 1) {
     careDay(world, setting.care[day]!, tools);
@@ -111,7 +111,7 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
     world.life.demand(world.values);
     eaten.begin(book.extents());
     cycleDay(world, hourly, tools);
-    world.life.step(world.values, readEaten(eaten, book.extents()), day, recorder.conditions(world));
+    world.life.step(world.values, eaten.read(book.extents()), day, recorder.conditions(world));
     recorder.endDay(world, day);
     book.endDay(day, world);
   }

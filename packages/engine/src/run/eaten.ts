@@ -1,0 +1,59 @@
+import { EATEN_BY_FOOD } from '../cycle/grazing.ts';
+import { type EatenByFood, FOODS, nothingEaten } from '../life/foods.ts';
+import type { BookedReaction } from '../process/compose.ts';
+
+/** Reads what animals ate in a day from the extents of the grazing reactions. */
+export interface EatenReader {
+  /** Marks the extents at the start of a day. */
+  begin(extents: Float64Array): void;
+  /** Amounts eaten since then [mol], by food in the order of FOODS; the same arrays every day. */
+  read(extents: Float64Array): EatenByFood;
+}
+
+interface FoodReactions {
+  readonly carbon: number;
+  readonly nitrogen: number;
+  readonly phosphorus: number;
+  /** Amounts per unit of extent. */
+  readonly nitrogenShare: number;
+  readonly phosphorusShare: number;
+}
+
+function reactionsOf(reactions: readonly BookedReaction[]): FoodReactions[] {
+  const position = (name: string): number => {
+    const at = reactions.findIndex((reaction) => reaction.process === 'grazing' && reaction.name === name);
+    if (at < 0) throw new Error(`no grazing reaction is named ${name}`);
+    return at;
+  };
+  return FOODS.map((food) => {
+    const { carbon, nitrogen, phosphorus, composition } = EATEN_BY_FOOD[food];
+    return {
+      carbon: position(carbon),
+      nitrogen: position(nitrogen ?? carbon),
+      phosphorus: position(phosphorus ?? carbon),
+      nitrogenShare: composition?.nitrogenPerCarbon ?? 1,
+      phosphorusShare: composition?.phosphorusPerCarbon ?? 1,
+    };
+  });
+}
+
+/** Returns a reader for a system. @throws Error when a grazing reaction is missing. `derived`. */
+export function createEatenReader(reactions: readonly BookedReaction[]): EatenReader {
+  const foods = reactionsOf(reactions);
+  const start = new Float64Array(reactions.length);
+  const eaten = nothingEaten();
+  return {
+    begin(extents) {
+      start.set(extents);
+    },
+    read(extents) {
+      const moved = (reaction: number): number => extents[reaction]! - start[reaction]!;
+      for (const [f, food] of foods.entries()) {
+        eaten.carbon[f] = moved(food.carbon);
+        eaten.nitrogen[f] = moved(food.nitrogen) * food.nitrogenShare;
+        eaten.phosphorus[f] = moved(food.phosphorus) * food.phosphorusShare;
+      }
+      return eaten;
+    },
+  };
+}
