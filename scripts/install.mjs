@@ -17,8 +17,12 @@ export function requireNode() {
 }
 
 function installKey() {
-  const hash = createHash('sha256').update(process.versions.modules).update(process.platform).update(process.arch);
-  for (const name of ['package.json', 'package-lock.json', '.npmrc']) hash.update(readFileSync(join(ROOT, name)));
+  const hash = createHash('sha256')
+    .update(process.versions.modules)
+    .update(process.platform)
+    .update(process.arch);
+  for (const name of ['package.json', 'package-lock.json', '.npmrc'])
+    hash.update(readFileSync(join(ROOT, name)));
   return hash.digest('hex');
 }
 
@@ -28,7 +32,11 @@ export function installPackages() {
   const key = installKey();
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === key) return;
   console.log('Installing packages (npm ci) ...');
-  execFileSync('npm', ['ci', '--no-audit', '--no-fund'], { cwd: ROOT, stdio: 'inherit', shell: process.platform === 'win32' });
+  execFileSync('npm', ['ci', '--no-audit', '--no-fund'], {
+    cwd: ROOT,
+    stdio: 'inherit',
+    shell: process.platform === 'win32',
+  });
   mkdirSync(CACHE, { recursive: true });
   writeFileSync(stamp, key);
 }
@@ -58,8 +66,14 @@ export function provideChromium() {
   }
   console.log('Installing Chromium through apt ...');
   const environment = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  for (const args of [['update', '-q'], ['install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-liberation']]) {
-    const { status } = spawnSync('apt-get', args, { stdio: ['ignore', 'ignore', 'inherit'], env: environment });
+  for (const args of [
+    ['update', '-q'],
+    ['install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-liberation'],
+  ]) {
+    const { status } = spawnSync('apt-get', args, {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env: environment,
+    });
     if (status !== 0) return undefined;
   }
   return findChromium();

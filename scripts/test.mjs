@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { CACHE, installPackages, provideChromium, requireNode, ROOT } from './install.mjs';
+import { CACHE, installPackages, provideChromium, ROOT, requireNode } from './install.mjs';
 
 requireNode();
 installPackages();
@@ -41,11 +41,21 @@ const countFile = join(CACHE, 'test-count.json');
 rmSync(countFile, { force: true });
 const vitest = spawnSync(
   node,
-  [bin('vitest/vitest.mjs'), 'run', '--reporter=default', `--reporter=${join(ROOT, 'scripts/test-count.mjs')}`, ...filters],
+  [
+    bin('vitest/vitest.mjs'),
+    'run',
+    '--reporter=default',
+    `--reporter=${join(ROOT, 'scripts/test-count.mjs')}`,
+    ...filters,
+  ],
   {
     cwd: ROOT,
     stdio: 'inherit',
-    env: { ...process.env, SHOREGLASS_TEST_COUNT: countFile, ...(chromium ? { CHROMIUM_PATH: chromium } : {}) },
+    env: {
+      ...process.env,
+      SHOREGLASS_TEST_COUNT: countFile,
+      ...(chromium ? { CHROMIUM_PATH: chromium } : {}),
+    },
   },
 );
 if (existsSync(countFile)) {
