@@ -45,14 +45,15 @@ export function keyOfSeed(seed: number): Int32Array {
 
 /** The key of a named stream below another key; it does not depend on what was drawn from that one. */
 export function keyOfStream(key: Int32Array, name: string): Int32Array {
-  const child = Int32Array.from(key);
+  const child = key.slice();
   absorb(child, name);
   return child;
 }
 
 /** The start state of a key; never all zero, which would stay zero for ever. */
 export function stateOfKey(key: Int32Array): Int32Array {
-  const state = Int32Array.from(key, (word, w) => mixed(word + Math.imul(w + 1, 0x9e3779b9)));
+  const state = new Int32Array(4);
+  for (let w = 0; w < 4; w += 1) state[w] = mixed(key[w]! + Math.imul(w + 1, 0x9e3779b9));
   if ((state[0]! | state[1]! | state[2]! | state[3]!) === 0) state[0] = 1;
   return state;
 }

@@ -1,0 +1,28 @@
+/**
+ * Quantile of sorted values [their unit], by linear interpolation between order statistics (type 7).
+ * @param sorted ascending, at least one value
+ * @param probability 0 to 1 [1]
+ * @throws RangeError when there is no value or the probability lies outside 0 to 1
+ * @source Hyndman & Fan 1996, definition 7 (memory)
+ */
+export function quantileOfSorted(sorted: Float64Array, probability: number): number {
+  if (sorted.length === 0) throw new RangeError('quantile of no values');
+  if (!(probability >= 0 && probability <= 1)) throw new RangeError(`quantile at probability ${probability}`);
+  const position = probability * (sorted.length - 1);
+  const below = Math.floor(position);
+  const low = sorted[below]!;
+  if (position === below) return low;
+  return low + (position - below) * (sorted[below + 1]! - low);
+}
+
+/**
+ * Quantiles of values [their unit] at several probabilities (type 7), in their order. Sorts `values` in place.
+ * @param values at least one, finite
+ * @param probabilities 0 to 1 each [1]
+ * @throws RangeError when there is no value or a probability lies outside 0 to 1
+ * @source Hyndman & Fan 1996, definition 7 (memory)
+ */
+export function quantiles(values: Float64Array, probabilities: readonly number[]): number[] {
+  values.sort();
+  return probabilities.map((probability) => quantileOfSorted(values, probability));
+}
