@@ -1,0 +1,9 @@
+#!/usr/bin/env node
+import { existsSync } from 'node:fs';
+
+const main = new URL('../dist/main.js', import.meta.url);
+if (existsSync(main)) await import(main.href);
+else {
+  console.error('shoreglass is not built yet: run "npm run build" in the project first.');
+  process.exitCode = 2;
+}

@@ -1,0 +1,8 @@
+/** Exit codes of every command. */
+export const EXIT = { done: 0, blocked: 1, badInput: 2 } as const;
+
+/** What the user gave cannot be used; the message says what, where and the mend. */
+export class BadInput extends Error {}
+
+/** The enclosure has problems that keep it from being run. */
+export class Blocked extends Error {}
