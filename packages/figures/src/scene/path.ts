@@ -1,5 +1,3 @@
-import { hundredth } from './scene.ts';
-
 export type Point = readonly [x: number, y: number];
 
 /** Straight path through the points. */
@@ -35,5 +33,11 @@ export function areaBetween(upper: readonly Point[], lower: readonly Point[]): s
 function pair(x: number, y: number): string {
   if (!Number.isFinite(x) || !Number.isFinite(y))
     throw new RangeError(`a path has no finite point: ${x}, ${y}`);
-  return `${hundredth(x)} ${hundredth(y)}`;
+  return `${tenth(x)} ${tenth(y)}`;
+}
+
+/** Courses are kept to a tenth of a pixel: finer than a pen, and a third shorter as text. */
+function tenth(value: number): number {
+  const rounded = Math.round(value * 10) / 10;
+  return rounded === 0 ? 0 : rounded;
 }

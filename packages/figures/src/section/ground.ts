@@ -28,8 +28,13 @@ export function groundOf(zones: readonly Zone[], length: number, spacing: number
   };
 }
 
-export function zoneAt(zones: readonly Zone[], x: number): Zone | undefined {
-  return zones.find((zone) => x >= zone.from && x <= zone.to);
+/** The zone at x, or the nearest one where x falls between two or past the last. */
+function zoneAt(zones: readonly Zone[], x: number): Zone | undefined {
+  const distance = (zone: Zone) => Math.max(zone.from - x, x - zone.to, 0);
+  return zones.reduce<Zone | undefined>(
+    (nearest, zone) => (nearest === undefined || distance(zone) < distance(nearest) ? zone : nearest),
+    undefined,
+  );
 }
 
 /** Mean of the planned height over a small window, cut off at the panes. */
@@ -47,6 +52,6 @@ function slumped(zones: readonly Zone[], x: number, length: number): number {
 function plannedHeight(zones: readonly Zone[], x: number): number {
   const zone = zoneAt(zones, x);
   if (!zone) return 0;
-  const share = zone.to > zone.from ? (x - zone.from) / (zone.to - zone.from) : 0;
+  const share = zone.to > zone.from ? Math.min(1, Math.max(0, (x - zone.from) / (zone.to - zone.from))) : 0;
   return zone.groundStart + (zone.groundEnd - zone.groundStart) * share;
 }

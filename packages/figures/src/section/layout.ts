@@ -1,5 +1,6 @@
 import { roundStep } from '../scale/ticks.ts';
 import type { Size } from '../scene/scene.ts';
+import { textWidth } from '../type/text-width.ts';
 import type { SectionPlan } from './section-plan.ts';
 
 export interface SectionLayout {
@@ -60,7 +61,7 @@ export function sectionLayout(plan: SectionPlan, size: Size, labels: boolean): S
       bottom: inside.bottom + margins.bottom - 4,
     },
     laneTop: inside.bottom + 30,
-    rulerStep: roundStep((labels ? 34 : 26) / (pixelsPerMetre / 100)),
+    rulerStep: roundStep((labels ? 46 : 30) / (pixelsPerMetre / 100)),
   };
 }
 
@@ -83,7 +84,14 @@ export function sectionHeight({
 function marginsFor(plan: SectionPlan, width: number, labels: boolean): Margins {
   const lamp = plan.devices.lamps.length > 0;
   if (!labels) return { left: 26, right: 10, top: lamp ? 38 : 22, bottom: 24 };
-  const column = Math.min(270, Math.max(170, width * 0.27));
+  const column = labelColumnWidth(plan, width);
   const lanes = plan.populations.length + 3;
   return { left: 36, right: column + GUTTER, top: lamp ? 54 : 30, bottom: 40 + lanes * LANE_SPACING };
+}
+
+/** Room for the longest name with a number before it, within reason; fixed by the plan, so that days do not move it. */
+function labelColumnWidth(plan: SectionPlan, width: number): number {
+  const names = [...plan.populations, ...plan.plants].map(({ name }) => name);
+  const widest = [...names, 'attached algae'].reduce((most, name) => Math.max(most, textWidth(name, 15)), 0);
+  return Math.min(width * 0.29, Math.max(150, widest + textWidth('~8800 g/m²', 15, 'strong')));
 }

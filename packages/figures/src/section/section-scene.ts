@@ -5,7 +5,7 @@ import { materialPatterns } from './materials.ts';
 import { airCaption, glassFog, mist } from './parts/air.ts';
 import { animals } from './parts/animals.ts';
 import { layerNames, levelCaption } from './parts/captions.ts';
-import { equipment } from './parts/equipment.ts';
+import { equipment, trickle } from './parts/equipment.ts';
 import { glass, glassDefinitions, lamps } from './parts/glass.ts';
 import { groundLayers } from './parts/ground-layers.ts';
 import { groundLine } from './parts/ground-line.ts';
@@ -14,7 +14,7 @@ import { bankPlants, waterPlants } from './parts/plants.ts';
 import { attachedAlgae, litterOnFloor } from './parts/pool-floor.ts';
 import { rulers } from './parts/rulers.ts';
 import { stones } from './parts/stones.ts';
-import { wood } from './parts/wood.ts';
+import { aboveGroundDefinition, wood } from './parts/wood.ts';
 import type { SectionOptions } from './section-plan.ts';
 import { sectionSentence } from './sentence.ts';
 
@@ -30,8 +30,9 @@ const INSIDE: readonly Part[] = [
   attachedAlgae,
   litterOnFloor,
   equipment,
-  bankPlants,
   groundLine,
+  trickle,
+  bankPlants,
   levelLine,
   animals,
   mist,
@@ -44,7 +45,12 @@ const AROUND: readonly Part[] = [glass, lamps, rulers, layerNames, airCaption, l
 /** The enclosure to scale, cut along its length and seen from the front, as it would be on one day. */
 export function sectionScene(options: SectionOptions): Scene {
   const frame = sectionFrame(options);
-  const definitions = [...glassDefinitions(frame), ...waterDefinitions(frame), ...materialPatterns(frame)];
+  const definitions = [
+    ...glassDefinitions(frame),
+    ...waterDefinitions(frame),
+    aboveGroundDefinition(frame),
+    ...materialPatterns(frame),
+  ];
   return sceneOf(options.size, sectionSentence(options.plan, options.day), [
     element('defs', {}, ...definitions),
     group(

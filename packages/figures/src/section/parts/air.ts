@@ -4,8 +4,8 @@ import { quantityText } from '../../type/number-text.ts';
 import { textAt } from '../../type/text.ts';
 import type { SectionFrame } from '../frame.ts';
 
-const DROPS_PER_HOUR = 11;
-const MOST_DROPS = 200;
+const DROPS_PER_HOUR = 42;
+const MOST_DROPS = 420;
 
 /** Fog on the front glass: a stippled patch in the upper corner over the water that grows with its hours a day. */
 export function glassFog(frame: SectionFrame): SceneNode | undefined {
@@ -15,12 +15,9 @@ export function glassFog(frame: SectionFrame): SceneNode | undefined {
   const { corner, width, height } = fogPatch(frame, hours);
   const scale = Math.max(0.6, Math.min(1, frame.pixelsPerMetre / 700));
   const drops = Array.from({ length: Math.min(MOST_DROPS, Math.round(hours * DROPS_PER_HOUR)) }, () => {
-    const [across, down, size] = [noise(), noise(), noise()];
-    return element('circle', {
-      cx: corner.x + corner.inwards * width * across,
-      cy: corner.y + height * down * (1 - 0.35 * across),
-      r: (0.7 + 1.5 * size * size) * scale,
-    });
+    const [across, down, size] = [noise() * noise(), noise(), noise()];
+    const x = corner.x + corner.inwards * width * (across + 0.12 * noise());
+    return dropPath(x, corner.y + height * down * (1 - 0.5 * across), (0.5 + 1.5 * size ** 4) * scale);
   });
   const label = `fog ${quantityText(hours, 'h/d', 1)}`;
   const style = {
@@ -30,12 +27,20 @@ export function glassFog(frame: SectionFrame): SceneNode | undefined {
     halo: frame.palette.paper,
   } as const;
   return group({ 'data-part': 'fog' }, [
-    group(
-      { fill: 'none', stroke: frame.palette.softInk, 'stroke-width': 0.6, 'stroke-opacity': 0.75 },
-      drops,
-    ),
+    element('path', {
+      d: drops.join(''),
+      fill: 'none',
+      stroke: frame.palette.softInk,
+      'stroke-width': 0.6,
+      'stroke-opacity': 0.8,
+    }),
     frame.labels ? textAt(corner.x, corner.y + height + 16, label, style) : undefined,
   ]);
+}
+
+function dropPath(x: number, y: number, radius: number): string {
+  const [across, r] = [(2 * radius).toFixed(1), radius.toFixed(1)];
+  return `M${(x - radius).toFixed(1)} ${y.toFixed(1)}a${r} ${r} 0 1 0 ${across} 0a${r} ${r} 0 1 0 -${across} 0`;
 }
 
 /** Air temperature and humidity, written under the cover on the side of the water. */

@@ -4,7 +4,7 @@ import { element, group, type SceneNode } from '../../scene/scene.ts';
 import { type Anchor, anchorsOf } from '../anchors.ts';
 import type { SectionFrame } from '../frame.ts';
 import { subjectsOf } from '../subjects.ts';
-import { silhouetteOf } from './silhouettes.ts';
+import { type Silhouette, silhouetteOf } from './silhouettes.ts';
 
 const MOST_FIGURES = 11;
 
@@ -26,25 +26,23 @@ export function animals(frame: SectionFrame): SceneNode {
         { 'data-population': population.id },
         spots(frame, { anchor, zone, count: look.figures }).map(({ x, y, turn }) => {
           const scale =
-            Math.max(0.75, Math.min(1.15, frame.pixelsPerMetre / 680)) * (0.8 + 0.4 * Math.abs(turn));
+            Math.max(0.7, Math.min(1.05, frame.pixelsPerMetre / 720)) * (0.8 + 0.4 * Math.abs(turn));
           const place = `translate(${x.toFixed(1)} ${y.toFixed(1)}) scale(${(turn > 0.1 ? -scale : scale).toFixed(2)} ${scale.toFixed(2)})`;
-          return group({ transform: place }, [
-            look.shape.stroke === ''
-              ? undefined
-              : element('path', {
-                  d: look.shape.stroke,
-                  fill: 'none',
-                  stroke: frame.palette.ink,
-                  'stroke-width': 0.7,
-                }),
-            look.shape.fill === ''
-              ? undefined
-              : element('path', { d: look.shape.fill, fill: frame.palette.ink }),
-          ]);
+          return group({ transform: place }, silhouetteNodes(frame, look.shape));
         }),
       );
     }),
   );
+}
+
+function silhouetteNodes({ palette }: SectionFrame, { solid, hollow, line }: Silhouette): SceneNode[] {
+  const ink = { stroke: palette.ink, 'stroke-width': 0.75 };
+  const nodes = [
+    line === '' ? undefined : element('path', { ...ink, d: line, fill: 'none' }),
+    solid === '' ? undefined : element('path', { d: solid, fill: palette.ink }),
+  ];
+  const shell = hollow === '' ? undefined : element('path', { ...ink, d: hollow, fill: palette.raised });
+  return [shell, ...nodes].filter((node) => node !== undefined);
 }
 
 /** One figure for a single animal, then about four more for every factor of ten. */

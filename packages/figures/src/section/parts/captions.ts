@@ -2,8 +2,10 @@ import { group, type SceneNode } from '../../scene/scene.ts';
 import { quantityText } from '../../type/number-text.ts';
 import { type TextStyle, textAt } from '../../type/text.ts';
 import { textWidth } from '../../type/text-width.ts';
+import { anchorsOf } from '../anchors.ts';
 import type { SectionFrame } from '../frame.ts';
-import { layerBodies } from '../layer-bodies.ts';
+import { type LayerBody, layerBodies } from '../layer-bodies.ts';
+import { subjectsOf } from '../subjects.ts';
 import { waterBodies } from '../water-body.ts';
 
 /** The level's figures, standing on the water line: cm, L and °C; on as many lines as the room beside the bank asks. */
@@ -37,35 +39,54 @@ export function levelCaption(frame: SectionFrame): SceneNode | undefined {
 }
 
 function linesWithin(parts: readonly string[], room: number, size: number): string[] {
-  return parts.reduce<string[]>((lines, part) => {
-    const last = lines[lines.length - 1];
+  const lines: string[] = [];
+  for (const part of parts) {
+    const last = lines.pop();
     const joined = last === undefined ? part : `${last} · ${part}`;
-    if (last !== undefined && textWidth(joined, size) > room) return [...lines, part];
-    return [...lines.slice(0, -1), joined];
-  }, []);
+    if (last === undefined || textWidth(joined, size) <= room) lines.push(joined);
+    else lines.push(last, part);
+  }
+  return lines;
 }
 
-/** Names of the layers, written into those that have room for them. */
+/** Names of the layers, written into those that have room for them and clear of the leaders that pass through. */
 export function layerNames(frame: SectionFrame): SceneNode | undefined {
   if (!frame.labels) return undefined;
-  const size = 12;
+  const leaders = anchorsOf(frame, subjectsOf(frame.plan, frame.day))
+    .filter((anchor) => anchor.way === 'base')
+    .map((anchor) => frame.x(anchor.x));
+  const names = layerBodies(frame).map((body) => layerName(frame, body, leaders));
+  return group({ 'data-part': 'layer-names' }, names);
+}
+
+const NAME_SIZE = 12;
+
+function layerName(
+  frame: SectionFrame,
+  { layer, columns }: LayerBody,
+  leaders: readonly number[],
+): SceneNode | undefined {
+  const half = textWidth(layer.name, NAME_SIZE, 'italic') / 2 + 6;
+  const thick = columns.filter(({ low, high }) => (high - low) * frame.pixelsPerMetre >= NAME_SIZE + 5);
+  const [first, last] = [thick[0], thick[thick.length - 1]];
+  if (!first || !last) return undefined;
+  const spot = [0.5, 0.62, 0.38, 0.74, 0.26, 0.86, 0.14]
+    .map((share) => thick[Math.floor(thick.length * share)])
+    .find((column) => {
+      if (!column) return false;
+      const x = frame.x(column.x);
+      const inside = x - half >= frame.x(first.x) && x + half <= frame.x(last.x);
+      return inside && leaders.every((leader) => Math.abs(leader - x) > half);
+    });
+  if (!spot) return undefined;
   const style: TextStyle = {
-    size,
+    size: NAME_SIZE,
     face: 'italic',
     fill: frame.palette.ink,
     anchor: 'middle',
     halo: frame.palette.paper,
-    haloWidth: 3.2,
+    haloWidth: 2.2,
   };
-  const names = layerBodies(frame).flatMap(({ layer, columns }) => {
-    const thick = columns.filter(({ low, high }) => (high - low) * frame.pixelsPerMetre >= size + 5);
-    const [first, last] = [thick[0], thick[thick.length - 1]];
-    if (!first || !last) return [];
-    const width = textWidth(layer.name, size, 'italic');
-    if ((last.x - first.x) * frame.pixelsPerMetre < width + 24) return [];
-    const middle = thick[Math.floor(thick.length * 0.5)] ?? first;
-    const height = (middle.low + middle.high) / 2;
-    return [textAt(frame.x(middle.x), frame.y(height) + size * 0.33, layer.name, style)];
-  });
-  return group({ 'data-part': 'layer-names' }, names);
+  const middle = frame.y((spot.low + spot.high) / 2);
+  return textAt(frame.x(spot.x), middle + NAME_SIZE * 0.33, layer.name, style);
 }

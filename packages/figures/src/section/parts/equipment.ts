@@ -57,7 +57,6 @@ function pump(frame: SectionFrame, seat: Seat): SceneNode {
     element('path', { ...line, stroke: palette.paper, 'stroke-width': 2.4 }),
     element('path', { ...line, stroke: palette.waterDeep, 'stroke-width': 1.6, 'stroke-dasharray': '5 4' }),
     spout(frame, x, outlet.height),
-    trickle(frame, seat.x),
     element('rect', { ...body, rx: 2.5, fill: palette.raised, stroke: palette.ink, 'stroke-width': 1.2 }),
     element('path', { d: slits, stroke: palette.ink, 'stroke-width': 0.8, fill: 'none' }),
   ]);
@@ -84,8 +83,10 @@ function spout(frame: SectionFrame, x: number, height: number): SceneNode {
   ]);
 }
 
-/** Water that runs over the ground from the return to the open water; it follows the surface it wets. */
-function trickle(frame: SectionFrame, start: number): SceneNode | undefined {
+/** Water that runs over the ground from the return of the pump to the open water. */
+export function trickle(frame: SectionFrame): SceneNode | undefined {
+  if (!frame.plan.devices.pump) return undefined;
+  const start = pumpSeat(frame).x;
   const way = towardsWater(frame, start);
   const course: Point[] = [];
   const samples = way > 0 ? frame.ground.samples : [...frame.ground.samples].reverse();
@@ -93,7 +94,7 @@ function trickle(frame: SectionFrame, start: number): SceneNode | undefined {
     if ((x - start) * way < 0.012) continue;
     const height = frame.ground.heightAt(x);
     const [px, py] = frame.at(x, height);
-    course.push([px, py - 1.6]);
+    course.push([px, py - 2]);
     if (height < frame.level) break;
   }
   if (course.length < 3) return undefined;

@@ -41,7 +41,7 @@ function poreWater(frame: SectionFrame, { columns, layer }: LayerBody): SceneNod
   return element('path', {
     d: areaBetween(upper, lower),
     fill: frame.palette.waterDeep,
-    'fill-opacity': 0.12 + 0.3 * layer.porosity,
+    'fill-opacity': 0.12 + 0.2 * layer.porosity,
     'data-part': 'pore-water',
   });
 }

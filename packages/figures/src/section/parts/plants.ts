@@ -152,7 +152,7 @@ function land({ frame, zone, cover, noise, scale }: Stand): SceneNode[] {
     return element('path', {
       d: fronds.join(''),
       stroke: noise() > 0.5 ? frame.palette.moss : frame.palette.mossDeep,
-      'stroke-width': Math.max(0.7, 1.25 * scale),
+      'stroke-width': Math.max(0.6, 1.05 * scale),
     });
   });
 }

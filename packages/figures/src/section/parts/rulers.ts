@@ -13,27 +13,17 @@ export function rulers(frame: SectionFrame): SceneNode {
   const heights = marks(plan.box.height);
   const lengths = marks(plan.box.length);
   const tick = (d: string) => element('path', { d, stroke: palette.softInk, 'stroke-width': 0.8 });
+  const figure = (x: number, y: number, content: string, anchor: 'middle' | 'end') =>
+    textAt(x, y, content, { size, fill: palette.softInk, anchor });
   return group({ 'data-part': 'rulers' }, [
-    ...heights.flatMap((cm) => {
+    figure(left - 9, bottom + 9 + size, 'cm', 'end'),
+    ...heights.slice(1).flatMap((cm) => {
       const y = frame.y(cm / 100);
-      const style = { size, fill: palette.softInk, anchor: 'end' } as const;
-      return [tick(`M${left - 8} ${y}H${left - 3}`), textAt(left - 11, y + size * 0.34, String(cm), style)];
+      return [tick(`M${left - 8} ${y}H${left - 3}`), figure(left - 11, y + size * 0.34, String(cm), 'end')];
     }),
-    ...lengths.flatMap((cm, index) => {
+    ...lengths.flatMap((cm) => {
       const x = frame.x(cm / 100);
-      const last = index === lengths.length - 1;
-      const style = { size, fill: palette.softInk, anchor: 'middle' } as const;
-      const content = last ? `${cm} cm` : String(cm);
-      const shift = last ? size * 0.9 : 0;
-      return [
-        tick(`M${x} ${bottom + 3}V${bottom + 8}`),
-        textAt(
-          last && !labels ? layout.inside.right : x + shift,
-          bottom + 9 + size,
-          content,
-          last && !labels ? { ...style, anchor: 'end' } : style,
-        ),
-      ];
+      return [tick(`M${x} ${bottom + 3}V${bottom + 8}`), figure(x, bottom + 9 + size, String(cm), 'middle')];
     }),
   ]);
 }

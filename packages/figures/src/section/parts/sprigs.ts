@@ -3,26 +3,32 @@ import { type Point, polyline, smoothLine } from '../../scene/path.ts';
 
 /** Path of a fern frond that rises from a point and bends over, with leaflets that shorten towards the tip. */
 export function frondPath(base: Point, length: number, lean: number): string {
-  const midrib: Point[] = Array.from({ length: 9 }, (_, index) => {
-    const t = index / 8;
+  const knots = Math.max(6, Math.round(length / 4.2));
+  const midrib: Point[] = Array.from({ length: knots + 1 }, (_, index) => {
+    const t = index / knots;
     return [
-      base[0] + lean * length * (0.35 * t + 0.65 * t * t),
-      base[1] - length * (t - 0.3 * Math.abs(lean) * t * t),
+      base[0] + lean * length * (0.3 * t + 0.7 * t * t),
+      base[1] - length * (t - 0.42 * Math.abs(lean) * t * t),
     ];
   });
-  const leaflets = midrib.slice(2).flatMap(([x, y], index) => {
-    const t = (index + 2) / 8;
-    const reach = length * 0.2 * (1.12 - t);
-    return [
-      polyline([
-        [x, y],
-        [x - reach * (1 - 0.35 * lean), y - reach * 0.32],
-      ]),
-      polyline([
-        [x, y],
-        [x + reach * (1 + 0.35 * lean), y - reach * 0.32 + reach * 0.5 * lean],
-      ]),
-    ];
+  const leaflets = midrib.map((point, index) => {
+    const [before, t] = [midrib[index - 1], index / knots];
+    if (!before || t < 0.22) return '';
+    const reach = length * 0.23 * Math.sqrt(Math.max(0, 1.04 - t));
+    const [dx, dy] = [point[0] - before[0], point[1] - before[1]];
+    const step = Math.hypot(dx, dy) || 1;
+    const [ux, uy] = [dx / step, dy / step];
+    return [1, -1]
+      .map((hand) =>
+        polyline([
+          point,
+          [
+            point[0] + reach * (0.45 * ux - 0.85 * hand * uy),
+            point[1] + reach * (0.45 * uy + 0.85 * hand * ux),
+          ],
+        ]),
+      )
+      .join('');
   });
   return smoothLine(midrib) + leaflets.join('');
 }

@@ -1,6 +1,6 @@
 import type { HardscapePiece } from '@shoreglass/engine';
 import { noiseFrom } from '../../noise/noise.ts';
-import { type Point, smoothLine } from '../../scene/path.ts';
+import { type Point, polyline, smoothLine } from '../../scene/path.ts';
 import { element, group, type SceneNode } from '../../scene/scene.ts';
 import type { SectionFrame } from '../frame.ts';
 import { strayed, washOf } from '../shapes.ts';
@@ -18,35 +18,67 @@ const STEPS_PER_SEGMENT = 7;
 export function wood(frame: SectionFrame): SceneNode | undefined {
   const pieces = frame.plan.hardscape.filter((piece) => piece.kind === 'wood' && piece.course.length >= 2);
   if (pieces.length === 0) return undefined;
-  return group(
-    { 'data-part': 'wood' },
-    pieces.map((piece) => branch(frame, piece)),
+  const forks = pieces.filter((piece) => growsFrom(piece, pieces));
+  const stems = pieces.filter((piece) => !forks.includes(piece));
+  return group({ 'data-part': 'wood', 'clip-path': frame.url('above-ground') }, [
+    ...forks.map((piece) => branch(frame, piece, false)),
+    ...stems.map((piece) => branch(frame, piece, true)),
+  ]);
+}
+
+/** Everything above the ground surface, so that what is sunk into the ground does not show. */
+export function aboveGroundDefinition(frame: SectionFrame): SceneNode {
+  const { left, right, top } = frame.layout.inside;
+  const surface = frame.ground.samples.map((x) => frame.at(x, frame.ground.heightAt(x)));
+  const outline: Point[] = [...surface, [right, top], [left, top]];
+  return element(
+    'clipPath',
+    { id: frame.id('above-ground') },
+    element('path', { d: polyline(outline, true) }),
   );
 }
 
-function branch(frame: SectionFrame, piece: HardscapePiece): SceneNode {
+/** Whether the piece starts inside another one: a fork, drawn behind the stem it grows from. */
+function growsFrom(piece: HardscapePiece, pieces: readonly HardscapePiece[]): boolean {
+  const [start] = piece.course;
+  if (!start) return false;
+  return pieces.some(
+    (other) =>
+      other !== piece &&
+      other.course.some((to, index) => {
+        const from = other.course[index - 1];
+        return from !== undefined && distanceToLine(start, from, to) < Math.max(from[2], to[2]) / 2;
+      }),
+  );
+}
+
+/** Distance of a point from the straight between two others [m]. */
+function distanceToLine(point: CoursePoint, from: CoursePoint, to: CoursePoint): number {
+  const [dx, dz] = [to[0] - from[0], to[1] - from[1]];
+  const squared = dx * dx + dz * dz;
+  const along = squared === 0 ? 0 : ((point[0] - from[0]) * dx + (point[1] - from[1]) * dz) / squared;
+  const share = Math.min(1, Math.max(0, along));
+  return Math.hypot(point[0] - from[0] - share * dx, point[1] - from[1] - share * dz);
+}
+
+function branch(frame: SectionFrame, piece: HardscapePiece, stem: boolean): SceneNode {
   const { palette } = frame;
   const seed = frame.seed(piece.id);
-  const spine = spineOf(frame, piece.course);
+  const spine = stem ? spineOf(frame, piece.course) : slimBase(spineOf(frame, piece.course));
   const left = strayed(side(spine, 1), `${seed}/left`, 1.1);
   const right = strayed(side(spine, -1), `${seed}/right`, 1.1);
   const outline = [...left, ...[...right].reverse()];
   const shade = [...side(spine, -0.15), ...[...right].reverse()];
   const body = smoothLine(outline, true);
+  const ink = { fill: 'none', stroke: palette.ink, 'stroke-linecap': 'round' };
   return group({ 'data-piece': piece.id }, [
     element('path', { d: body, fill: palette.paper }),
     washOf({ points: outline, fill: palette.wood, opacity: 0.85, seed, bleed: 0.9 }),
     element('path', { d: smoothLine(shade, true), fill: palette.soilDeep, 'fill-opacity': 0.24 }),
     ...grain(frame, spine, seed),
-    element('path', { d: smoothLine(left), fill: 'none', stroke: palette.ink, 'stroke-width': 0.8 }),
-    element('path', {
-      d: smoothLine(right),
-      fill: 'none',
-      stroke: palette.ink,
-      'stroke-width': 1.3,
-      'stroke-linecap': 'round',
-    }),
-    cutEnd(frame, spine[0]),
+    element('path', { ...ink, d: smoothLine(left), 'stroke-width': 0.8 }),
+    element('path', { ...ink, d: smoothLine(right), 'stroke-width': 1.3 }),
+    stem ? cutEnd(frame, spine[0]) : undefined,
     tip(frame, left, right),
     element('path', {
       d: body,
@@ -74,6 +106,11 @@ function spineOf(frame: SectionFrame, course: HardscapePiece['course']): Spine[]
     const length = Math.hypot(dx, dy) || 1;
     return { at, half, normal: [dy / length, -dx / length] };
   });
+}
+
+/** A fork starts slim, so that its end stays inside the stem. */
+function slimBase(spine: readonly Spine[]): Spine[] {
+  return spine.map((knot, index) => ({ ...knot, half: knot.half * Math.min(1, 0.35 + 0.11 * index) }));
 }
 
 type CoursePoint = readonly [x: number, z: number, thickness: number];
