@@ -1,0 +1,32 @@
+import { exp } from '../numerics/elementary.ts';
+
+const BOLTZMANN_EV = 8.617333262e-5;
+const ZERO_CELSIUS = 273.15;
+/** Steepness with which heat stops an enzyme-limited rate [eV]; 2 to 5 eV are usual. */
+const DEACTIVATION_ENERGY = 3;
+
+/**
+ * Factor on a biological rate relative to the reference temperature [1], > 0.
+ * c = exp(E/k (1/Tref - 1/T)), temperatures in kelvin.
+ * @param temperature [degC], -10 to 60
+ * @param reference [degC], -10 to 60
+ * @param energy activation energy E [eV], 0 to 2
+ * @validity between the coolest and the warmest temperature at which the rate was measured
+ * @source brown2004 Box 1; k CODATA 2018
+ */
+export function arrheniusFactor(temperature: number, reference: number, energy: number): number {
+  const cold = 1 / (reference + ZERO_CELSIUS);
+  const warm = 1 / (temperature + ZERO_CELSIUS);
+  return exp((energy / BOLTZMANN_EV) * (cold - warm));
+}
+
+/**
+ * Part of a rate that heat leaves working [1], 0 to 1; one half at the heat limit.
+ * h = 1 / (1 + exp(Ed/k (1/Tlimit - 1/T))), Ed = 3 eV (assumed).
+ * @param temperature [degC], -10 to 60
+ * @param limit temperature of one half [degC]
+ * @source schoolfield1981 eq. 4, high-temperature term
+ */
+export function workingPart(temperature: number, limit: number): number {
+  return 1 / (1 + arrheniusFactor(temperature, limit, DEACTIVATION_ENERGY));
+}

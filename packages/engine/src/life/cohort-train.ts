@@ -1,0 +1,143 @@
+import { type Energetics, lengthOf, structureOf } from './energetics.ts';
+
+/** Most free-living cohorts of one population; further ones are merged into their nearest neighbours. */
+export const COHORT_LIMIT = 24;
+
+/**
+ * The free-living cohorts of one population, oldest first, as one array per property. Each cohort stands for
+ * `count` animals alike; total carbon is sum count (c length^3 + buffer).
+ * @source deroos1988 (escalator boxcar train); merging in place of fixed boxes is derived
+ */
+export interface CohortTrain {
+  size: number;
+  readonly count: Float64Array;
+  /** Length of the structure [mm]; falls when an animal starves. */
+  readonly length: Float64Array;
+  /** Longest length reached [mm]. */
+  readonly peak: Float64Array;
+  /** Length in the middle of the coming day [mm]. */
+  readonly middle: Float64Array;
+  /** Egg buffer [mol C per animal]. */
+  readonly buffer: Float64Array;
+  /** Age since release in days at the reference temperature [d]. */
+  readonly age: Float64Array;
+  /** 1 once puberty is reached. */
+  readonly adult: Uint8Array;
+}
+
+export interface NewCohort {
+  readonly count: number;
+  readonly length: number;
+  readonly age: number;
+  readonly isAdult: boolean;
+}
+
+export function emptyTrain(): CohortTrain {
+  const property = () => new Float64Array(COHORT_LIMIT + 1);
+  return {
+    size: 0,
+    count: property(),
+    length: property(),
+    peak: property(),
+    middle: property(),
+    buffer: property(),
+    age: property(),
+    adult: new Uint8Array(COHORT_LIMIT + 1),
+  };
+}
+
+function move(train: CohortTrain, from: number, to: number): void {
+  train.count[to] = train.count[from]!;
+  train.length[to] = train.length[from]!;
+  train.peak[to] = train.peak[from]!;
+  train.middle[to] = train.middle[from]!;
+  train.buffer[to] = train.buffer[from]!;
+  train.age[to] = train.age[from]!;
+  train.adult[to] = train.adult[from]!;
+}
+
+/** Carbon in the living bodies of the train [mol], >= 0. @source derived: sum count (c length^3 + buffer). */
+export function trainCarbon(train: CohortTrain, energetics: Energetics): number {
+  let carbon = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    carbon += train.count[i]! * (structureOf(energetics, train.length[i]!) + train.buffer[i]!);
+  }
+  return carbon;
+}
+
+/** Takes out cohorts of fewer than `least` animals, which must be booked before; order is kept. */
+export function dropEmpty(train: CohortTrain, least: number): void {
+  let kept = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    if (train.count[i]! < least) continue;
+    if (kept !== i) move(train, i, kept);
+    kept += 1;
+  }
+  train.size = kept;
+}
+
+/** Puts a cohort in its place by age, merging two others first when the train is full. */
+export function addCohort(train: CohortTrain, energetics: Energetics, cohort: NewCohort): void {
+  let place = train.size;
+  while (place > 0 && train.age[place - 1]! < cohort.age) {
+    move(train, place - 1, place);
+    place -= 1;
+  }
+  train.count[place] = cohort.count;
+  train.length[place] = cohort.length;
+  train.peak[place] = cohort.length;
+  train.middle[place] = cohort.length;
+  train.buffer[place] = 0;
+  train.age[place] = cohort.age;
+  train.adult[place] = cohort.isAdult ? 1 : 0;
+  train.size += 1;
+  if (train.size > COHORT_LIMIT) mergeNearest(train, energetics);
+}
+
+/**
+ * Merges the two neighbours of one stage whose merging loses least: n1 n2/(n1 + n2) times the squared distance in
+ * length and age, both relative. Count, structure, best structure and buffer are conserved, age is averaged.
+ * @source derived: the increase of the sum of squares when two groups are joined
+ */
+function mergeNearest(train: CohortTrain, energetics: Energetics): void {
+  let best = -1;
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < train.size; i += 1) {
+    if (train.adult[i] !== train.adult[i - 1]) continue;
+    const loss = mergingLoss(train, energetics, i);
+    if (loss < least) {
+      least = loss;
+      best = i;
+    }
+  }
+  if (best > 0) mergeIntoOlder(train, energetics, best);
+}
+
+function mergingLoss(train: CohortTrain, energetics: Energetics, younger: number): number {
+  const a = train.count[younger - 1]!;
+  const b = train.count[younger]!;
+  const apart = (train.length[younger - 1]! - train.length[younger]!) / energetics.end;
+  const older = (train.age[younger - 1]! - train.age[younger]!) * energetics.growthRate;
+  return ((a * b) / (a + b)) * (apart * apart + older * older);
+}
+
+function mergeIntoOlder(train: CohortTrain, energetics: Energetics, younger: number): void {
+  const older = younger - 1;
+  const a = train.count[older]!;
+  const b = train.count[younger]!;
+  const share = b / (a + b);
+  const mixed = (values: Float64Array): number =>
+    values[older]! + share * (values[younger]! - values[older]!);
+  const mixedLength = (values: Float64Array): number => {
+    const first = structureOf(energetics, values[older]!);
+    return lengthOf(energetics, first + share * (structureOf(energetics, values[younger]!) - first));
+  };
+  train.length[older] = mixedLength(train.length);
+  train.peak[older] = mixedLength(train.peak);
+  train.middle[older] = mixedLength(train.middle);
+  train.buffer[older] = mixed(train.buffer);
+  train.age[older] = mixed(train.age);
+  train.count[older] = a + b;
+  for (let i = younger + 1; i < train.size; i += 1) move(train, i, i - 1);
+  train.size -= 1;
+}

@@ -1,0 +1,130 @@
+import { expm1 } from '../numerics/elementary.ts';
+import { dropEmpty } from './cohort-train.ts';
+import type { Demography } from './demography.ts';
+import { structureOf } from './energetics.ts';
+import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
+import { nextBurden, toleranceHazard, type WaterConditions } from './water-stress.ts';
+
+const STARVATION = DEATH_CAUSES.indexOf('starvation');
+const AGE = DEATH_CAUSES.indexOf('age');
+const WATER = DEATH_CAUSES.indexOf('water');
+const CROWDING = DEATH_CAUSES.indexOf('crowding');
+const BACKGROUND = DEATH_CAUSES.indexOf('background');
+
+const LITRES_PER_CUBIC_METRE = 1000;
+const hazard = new Float64Array(DEATH_CAUSES.length);
+
+/**
+ * Hazard of starving [1/d], >= 0: b (limit / condition - 1) below the limit, endless as the body is used up.
+ * @param condition structure over the best it has been [0..1]
+ * @param limit below which starvation may kill [0..1]
+ * @param b at half the limit [1/d]
+ * @source assumed: form chosen to meet the survival of starved Hyalella azteca (soucek2013)
+ */
+export function starvationHazard(condition: number, limit: number, b: number): number {
+  return condition < limit ? b * (limit / condition - 1) : 0;
+}
+
+/**
+ * Mean hazard of old age over a day [1/d], >= 0: Weibull of shape 3, S(age) = exp(-(age/lifespan)^3).
+ * @param age at the start of the day, in days at the reference temperature [d]
+ * @param step by which age rises today [d]
+ * @source derived: shape 3 meets the survival of Hyalella azteca to 119 d (borgmann1989)
+ */
+export function agingHazard(age: number, step: number, lifespan: number): number {
+  const before = age / lifespan;
+  const after = (age + step) / lifespan;
+  return after * after * after - before * before * before;
+}
+
+/** Full-grown equivalents in the water [1]: sum of count (length / end)^2. @source derived from shares of food. */
+export function fullGrownEquivalents({ train, energetics }: LivingPopulation): number {
+  let sum = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    const size = train.peak[i]! / energetics.end;
+    sum += train.count[i]! * size * size;
+  }
+  return sum;
+}
+
+function crowding(population: LivingPopulation, waterVolume: number): number {
+  const { crowdingDensity, crowdingHazard } = population.traits;
+  const litres = waterVolume * LITRES_PER_CUBIC_METRE;
+  const times = fullGrownEquivalents(population) / (litres * crowdingDensity);
+  return times > 1 ? crowdingHazard * (times - 1) : 0;
+}
+
+/** Water a population lived in today [m3], and how fast its clock ran [1]. */
+export interface DayInWater {
+  readonly water: WaterConditions;
+  readonly volume: number;
+  readonly rate: number;
+}
+
+/**
+ * Hazard of death by the water's quality today [1/d], >= 0; moves the ammonia burden on by a day.
+ * @source derived: sum of `toleranceHazard` and the ammonia burden above its threshold times the killing rate
+ */
+export function waterHazard(population: LivingPopulation, water: WaterConditions): number {
+  const { traits } = population;
+  population.burden = nextBurden(population.burden, water.unionisedAmmonia, traits.ammoniaRecovery);
+  const above = population.burden - traits.ammoniaNoEffect;
+  return toleranceHazard(traits, water) + (above > 0 ? population.ammoniaKilling * above : 0);
+}
+
+/**
+ * Lets animals die today and grow a day older; returns the share of adults that died [0..1], 1 when none are left.
+ * Deaths of a cohort: count (1 - exp(-sum of hazards)), shared among causes by their hazards.
+ * @param water hazard of the water's quality [1/d]
+ * @source derived: competing hazards constant over a day
+ */
+export function ageAndDie(
+  population: LivingPopulation,
+  { volume, rate }: DayInWater,
+  water: number,
+  demography: Demography,
+): number {
+  const { train, traits } = population;
+  hazard[WATER] = water;
+  hazard[CROWDING] = volume > 0 ? crowding(population, volume) : 0;
+  let adults = 0;
+  let adultsLeft = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    const isAdult = train.adult[i] === 1;
+    const shrunk = train.length[i]! / train.peak[i]!;
+    const condition = shrunk * shrunk * shrunk;
+    hazard[STARVATION] = starvationHazard(condition, traits.starvationCondition, traits.starvationHazard);
+    hazard[AGE] = agingHazard(train.age[i]!, rate, traits.lifespan);
+    hazard[BACKGROUND] = rate * (isAdult ? traits.adultLoss : traits.juvenileLoss);
+    if (isAdult) adults += train.count[i]!;
+    train.age[i] = train.age[i]! + rate;
+    takeDeaths(population, i, demography);
+    if (isAdult) adultsLeft += train.count[i]!;
+  }
+  dropEmpty(train, demography.least);
+  return adultsLeft > 0 ? 1 - adultsLeft / adults : 1;
+}
+
+function takeDeaths(population: LivingPopulation, i: number, demography: Demography): void {
+  const { train, energetics, day } = population;
+  let total = 0;
+  for (let cause = 0; cause < hazard.length; cause += 1) total += hazard[cause]!;
+  const count = train.count[i]!;
+  let dead = demography.among(count, -expm1(-total));
+  if (count - dead < demography.least) dead = count;
+  if (dead <= 0) return;
+  train.count[i] = count - dead;
+  day.deadCarbon += dead * (structureOf(energetics, train.length[i]!) + train.buffer[i]!);
+  let left = dead;
+  let hazardLeft = total;
+  for (let cause = 0; cause < BACKGROUND && left > 0; cause += 1) {
+    const own = hazard[cause]!;
+    if (own > 0) {
+      const taken = demography.among(left, Math.min(1, own / hazardLeft));
+      day.deaths[cause] = day.deaths[cause]! + taken;
+      left -= taken;
+      hazardLeft -= own;
+    }
+  }
+  day.deaths[BACKGROUND] = day.deaths[BACKGROUND]! + left;
+}

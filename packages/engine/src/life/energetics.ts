@@ -1,0 +1,198 @@
+import { cbrt } from '../numerics/elementary.ts';
+import { arrheniusFactor, workingPart } from './arrhenius.ts';
+import type { TraitValues } from './traits.ts';
+
+const CARBON_MASS = 12.011;
+const NITROGEN_MASS = 14.007;
+const PHOSPHORUS_MASS = 30.974;
+
+/** Structure made per assimilated carbon, and carbon freed for upkeep per structure given up. @source jager2013 Table 1. */
+export const GROWTH_YIELD = 0.8;
+export const SHRINKING_YIELD = 0.8;
+/** Egg buffer made per assimilated carbon. @source jager2013 Table 1. */
+export const EGG_YIELD = 0.95;
+
+/**
+ * DEBkiss parameters of one species, carbon for mass and body length for size, per animal and day at the
+ * reference temperature.
+ */
+export interface Energetics {
+  /** Structure of body length L holds carbonPerCube L^3 [mol/mm3]. */
+  readonly carbonPerCube: number;
+  readonly birth: number;
+  readonly puberty: number;
+  readonly end: number;
+  /** [1/d] */
+  readonly growthRate: number;
+  /** Share to soma, kappa [1]. */
+  readonly kappa: number;
+  /** Assimilation at ample food is assimilation L^2 [mol/mm2/d]. */
+  readonly assimilation: number;
+  /** Largest intake whatever the food is worth, ingestion L^2 [mol/mm2/d]. */
+  readonly ingestion: number;
+  /** Somatic upkeep is upkeep L^3 [mol/mm3/d]. */
+  readonly upkeep: number;
+  /** Upkeep of maturity is maturityUpkeep min(L, puberty)^3 [mol/mm3/d]. */
+  readonly maturityUpkeep: number;
+  /** Carbon of an egg when laid and of a newborn [mol]. */
+  readonly eggCarbon: number;
+  readonly newbornCarbon: number;
+  /** [mol/mol] */
+  readonly nitrogenPerCarbon: number;
+  readonly phosphorusPerCarbon: number;
+}
+
+/**
+ * DEBkiss parameters from measured traits. With structure c L^3, growth dW/dt = y (kappa A - M), A = a f L^2 and
+ * M = m L^3 is von Bertalanffy growth dL/dt = r (f Lend - L) when
+ *   m = 3 c r / y,   a = m Lend / kappa.
+ * Maturity upkeep per volume is (1 - kappa)/kappa m, so that young stop paying for maturity where growth stops.
+ * @param traits in the units of TRAIT_SPECS
+ * @source jager2013 eq. 1-9 and Table 1; the inversion is derived by comparing coefficients
+ */
+export function energeticsOf(traits: TraitValues): Energetics {
+  const carbonPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / CARBON_MASS;
+  const kappa = traits.shareToSoma;
+  const upkeep = (3 * carbonPerCube * traits.growthRate) / GROWTH_YIELD;
+  const newbornCarbon = carbonPerCube * traits.lengthAtBirth * traits.lengthAtBirth * traits.lengthAtBirth;
+  const perCarbon = CARBON_MASS / traits.carbonContent;
+  return {
+    carbonPerCube,
+    birth: traits.lengthAtBirth,
+    puberty: traits.lengthAtPuberty,
+    end: traits.lengthAtEnd,
+    growthRate: traits.growthRate,
+    kappa,
+    assimilation: (upkeep * traits.lengthAtEnd) / kappa,
+    ingestion: traits.maxIngestion * carbonPerCube * traits.lengthAtPuberty,
+    upkeep,
+    maturityUpkeep: (upkeep * (1 - kappa)) / kappa,
+    eggCarbon: newbornCarbon * traits.eggPerNewborn,
+    newbornCarbon,
+    nitrogenPerCarbon: (traits.nitrogenContent / NITROGEN_MASS) * perCarbon,
+    phosphorusPerCarbon: (traits.phosphorusContent / PHOSPHORUS_MASS) * perCarbon,
+  };
+}
+
+/**
+ * Factor on feeding, upkeep, growth and ageing relative to the reference temperature [1], > 0.
+ * c = arrhenius(T) h(T) / h(Tref).
+ * @param temperature of the water [degC]
+ * @source derived from `arrheniusFactor` and `workingPart`
+ */
+export function bodyRate(traits: TraitValues, temperature: number): number {
+  const { referenceTemperature, activationEnergy, heatLimit } = traits;
+  return (
+    (arrheniusFactor(temperature, referenceTemperature, activationEnergy) *
+      workingPart(temperature, heatLimit)) /
+    workingPart(referenceTemperature, heatLimit)
+  );
+}
+
+/** Factor on egg development relative to the reference temperature [1], > 0. @source derived from `arrheniusFactor`. */
+export function broodRate(traits: TraitValues, temperature: number): number {
+  return arrheniusFactor(temperature, traits.referenceTemperature, traits.broodActivationEnergy);
+}
+
+/**
+ * Body length in the middle of the coming day [mm], at least the present one.
+ * L + r/2 (f Lend - L) where that is growth.
+ * @param length present [mm]
+ * @param fullness assimilation over that at ample food, f [0..1]
+ * @param rate temperature factor [1]
+ * @source derived: half an Euler step of the von Bertalanffy equation
+ */
+export function midDayLength(energetics: Energetics, length: number, fullness: number, rate: number): number {
+  const growth = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - length);
+  return growth > 0 ? length + growth : length;
+}
+
+/** What one animal's day comes to; filled in place so that a run allocates nothing. */
+export interface AnimalDay {
+  /** Change of structure and of the egg buffer [mol C]. */
+  structure: number;
+  buffer: number;
+}
+
+/** One animal of a cohort at the start of its day, and what it was given. */
+export interface AnimalState {
+  /** Length in the middle of the day [mm]. */
+  length: number;
+  /** Egg buffer [mol C]. */
+  buffer: number;
+  isAdult: boolean;
+  /** Assimilated today [mol]. */
+  carbon: number;
+  nitrogen: number;
+  phosphorus: number;
+}
+
+/** Factors on the day's budget that hold for the whole population. */
+export interface DayRates {
+  /** Temperature factor [1]. */
+  rate: number;
+  /** Upkeep of a starving animal over that of a fed one [1]. */
+  starvedUpkeep: number;
+  femaleShare: number;
+}
+
+/**
+ * Writes what one animal's day comes to into `into` [mol C].
+ * Fed: growth y (kappa A - M); adults put EGG_YIELD ((1 - kappa) A - J) of females into the buffer, the young and
+ * males respire it. Hungry: no growth, upkeep paid from all assimilated carbon, then from the buffer; then upkeep
+ * falls to its starved level and structure is given up for it. Growth and eggs are cut to what assimilated
+ * nitrogen and phosphorus allow at the body's fixed composition.
+ * @source jager2013 section 2.5 (starvation); the nutrient limit is derived from fixed composition
+ */
+export function animalDay(
+  energetics: Energetics,
+  state: AnimalState,
+  rates: DayRates,
+  into: AnimalDay,
+): void {
+  const { length, carbon } = state;
+  const upkeep = rates.rate * energetics.upkeep * length * length * length;
+  const mature = Math.min(length, energetics.puberty);
+  const maturity = rates.rate * energetics.maturityUpkeep * mature * mature * mature;
+  const forGrowth = energetics.kappa * carbon - upkeep;
+  const spare = carbon - upkeep - maturity - Math.max(forGrowth, 0);
+  if (spare < 0 && forGrowth <= 0) {
+    hungryDay(state, upkeep + maturity, rates.starvedUpkeep, into);
+    return;
+  }
+  const growth = forGrowth > 0 ? GROWTH_YIELD * forGrowth : 0;
+  const eggs = state.isAdult && spare > 0 ? EGG_YIELD * rates.femaleShare * spare : 0;
+  const allowed = nutrientLimit(energetics, state, growth + eggs);
+  into.structure = growth * allowed;
+  into.buffer = eggs * allowed;
+}
+
+/** Share of the wanted growth that assimilated nitrogen and phosphorus allow [0..1]. */
+function nutrientLimit(energetics: Energetics, state: AnimalState, wanted: number): number {
+  if (wanted <= 0) return 1;
+  const byNitrogen = state.nitrogen / (wanted * energetics.nitrogenPerCarbon);
+  const byPhosphorus = state.phosphorus / (wanted * energetics.phosphorusPerCarbon);
+  return Math.min(1, byNitrogen, byPhosphorus);
+}
+
+function hungryDay(state: AnimalState, upkeep: number, starvedUpkeep: number, into: AnimalDay): void {
+  const missing = upkeep - state.carbon;
+  if (missing <= state.buffer) {
+    into.structure = 0;
+    into.buffer = -missing;
+    return;
+  }
+  const stillMissing = starvedUpkeep * upkeep - state.carbon - state.buffer;
+  into.structure = stillMissing > 0 ? -stillMissing / SHRINKING_YIELD : 0;
+  into.buffer = -state.buffer;
+}
+
+/** Body length that holds an amount of structural carbon [mm]. L = cbrt(W / c). @source derived. */
+export function lengthOf(energetics: Energetics, structure: number): number {
+  return cbrt(structure / energetics.carbonPerCube);
+}
+
+/** Structural carbon of a body length [mol]. W = c L^3. @source derived. */
+export function structureOf(energetics: Energetics, length: number): number {
+  return energetics.carbonPerCube * length * length * length;
+}

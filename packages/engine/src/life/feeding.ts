@@ -1,0 +1,126 @@
+import {
+  type AnimalDay,
+  type AnimalState,
+  animalDay,
+  type DayRates,
+  lengthOf,
+  midDayLength,
+  structureOf,
+} from './energetics.ts';
+import { FOOD_COUNT } from './foods.ts';
+import { wantedFood } from './foraging.ts';
+import type { LivingPopulation } from './living-population.ts';
+
+/** Sum over animals of the square of their length in the middle of the day [mm2], by which food is shared. */
+function feedingSurface({ train }: LivingPopulation): number {
+  let surface = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    surface += train.count[i]! * train.middle[i]! * train.middle[i]!;
+  }
+  return surface;
+}
+
+/** The ground a population feeds on: carbon of each food [mol] and submerged surface [m2]. */
+export interface Pasture {
+  readonly amounts: Float64Array;
+  area: number;
+}
+
+/**
+ * Writes what the population wants of each food on the coming day into `population.wanted` [mol C/d].
+ * @param rate temperature factor of the day [1]
+ * @source derived: `wantedFood` per surface times the feeding surface of all cohorts
+ */
+export function setWanted(population: LivingPopulation, pasture: Pasture, rate: number): void {
+  const { train, energetics, diet, wanted } = population;
+  for (let i = 0; i < train.size; i += 1) {
+    train.middle[i] = midDayLength(energetics, train.length[i]!, population.fullness, rate);
+  }
+  wanted.fill(0);
+  if (train.size === 0 || !(pasture.area > 0)) return;
+  wantedFood(diet, energetics, pasture, wanted);
+  const surface = feedingSurface(population) * rate;
+  for (let k = 0; k < FOOD_COUNT; k += 1) wanted[k] = wanted[k]! * surface;
+}
+
+/** A population's part of the food eaten today, by food [mol]. */
+export interface Meal {
+  readonly carbon: Float64Array;
+  readonly nitrogen: Float64Array;
+  readonly phosphorus: Float64Array;
+}
+
+const state: AnimalState = { length: 0, buffer: 0, isAdult: false, carbon: 0, nitrogen: 0, phosphorus: 0 };
+const result: AnimalDay = { structure: 0, buffer: 0 };
+const rates: DayRates = { rate: 0, starvedUpkeep: 0, femaleShare: 0 };
+
+/**
+ * Digests a meal, shares it by length squared among the cohorts and lets them live a day of their energy budget.
+ * What lies beyond the largest assimilation is passed undigested. Books food, respiration and excretion in
+ * `population.day`.
+ * @param rate temperature factor of the day [1]
+ * @source derived: bookkeeping around `animalDay`
+ */
+export function feedAndGrow(population: LivingPopulation, meal: Meal, rate: number): void {
+  const { diet, energetics, day } = population;
+  let eaten = 0;
+  let carbon = 0;
+  let nitrogen = 0;
+  let phosphorus = 0;
+  for (let k = 0; k < FOOD_COUNT; k += 1) {
+    eaten += meal.carbon[k]!;
+    carbon += meal.carbon[k]! * diet.efficiency[k]!;
+    nitrogen += meal.nitrogen[k]! * diet.nutrientEfficiency;
+    phosphorus += meal.phosphorus[k]! * diet.nutrientEfficiency;
+  }
+  const surface = feedingSurface(population);
+  const most = surface * rate * energetics.assimilation;
+  const digested = carbon > most ? most / carbon : 1;
+  day.eatenCarbon = eaten;
+  day.assimilatedCarbon = carbon * digested;
+  day.assimilatedNitrogen = nitrogen * digested;
+  day.assimilatedPhosphorus = phosphorus * digested;
+  population.fullness = most > 0 ? day.assimilatedCarbon / most : 0;
+  const retained = growCohorts(population, surface, rate);
+  day.respiredCarbon = day.assimilatedCarbon - retained;
+  day.excretedNitrogen = day.assimilatedNitrogen - retained * energetics.nitrogenPerCarbon;
+  day.excretedPhosphorus = day.assimilatedPhosphorus - retained * energetics.phosphorusPerCarbon;
+}
+
+/** Lets every cohort live its day; returns the carbon the population gained in bodies [mol], negative when it starves. */
+function growCohorts(population: LivingPopulation, surface: number, rate: number): number {
+  const { train, energetics, traits, day } = population;
+  rates.rate = rate;
+  rates.starvedUpkeep = traits.starvedUpkeep;
+  rates.femaleShare = traits.femaleShare;
+  let gained = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    const middle = train.middle[i]!;
+    const part = surface > 0 ? (middle * middle) / surface : 0;
+    state.length = middle;
+    state.buffer = train.buffer[i]!;
+    state.isAdult = train.adult[i] === 1;
+    state.carbon = day.assimilatedCarbon * part;
+    state.nitrogen = day.assimilatedNitrogen * part;
+    state.phosphorus = day.assimilatedPhosphorus * part;
+    animalDay(energetics, state, rates, result);
+    gained += train.count[i]! * (keepStructure(population, i) + result.buffer);
+    train.buffer[i] = Math.max(0, train.buffer[i]! + result.buffer);
+  }
+  return gained;
+}
+
+/** Applies the change of structure to cohort i; returns the change that was possible [mol C per animal]. */
+function keepStructure({ train, energetics }: LivingPopulation, i: number): number {
+  if (result.structure === 0) return 0;
+  const before = structureOf(energetics, train.length[i]!);
+  const after = Math.max(before * LEAST_STRUCTURE, before + result.structure);
+  const length = lengthOf(energetics, after);
+  train.length[i] = length;
+  if (length > train.peak[i]!) train.peak[i] = length;
+  if (length >= energetics.puberty) train.adult[i] = 1;
+  return structureOf(energetics, length) - before;
+}
+
+/** A day's starvation takes at most nine tenths of what is left, so that a body never turns negative. */
+const LEAST_STRUCTURE = 0.1;

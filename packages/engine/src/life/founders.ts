@@ -1,0 +1,44 @@
+import { log } from '../numerics/elementary.ts';
+import { addCohort } from './cohort-train.ts';
+import type { Energetics } from './energetics.ts';
+import type { LivingPopulation } from './living-population.ts';
+
+/** Sizes of bought or caught animals, as parts of the way through their stage's lengths (assumed). */
+const SIZES = [0.6, 0.35, 0.15] as const;
+
+/** Where a stage's lengths begin and end [mm]. */
+function stageLengths(energetics: Energetics, stage: 'juvenile' | 'adult'): readonly [number, number] {
+  return stage === 'adult' ? [energetics.puberty, energetics.end] : [energetics.birth, energetics.puberty];
+}
+
+/**
+ * Age at which a well-fed animal has a length [d, at the reference temperature], >= 0.
+ * -ln((end - L)/(end - birth))/r.
+ * @param length below the end length [mm]
+ * @source derived: von Bertalanffy growth solved for time
+ */
+export function ageAtLength(energetics: Energetics, length: number): number {
+  const { birth, end, growthRate } = energetics;
+  return -log((end - length) / (end - birth)) / growthRate;
+}
+
+/**
+ * Puts animals in as three cohorts of different size, oldest first, with empty egg buffers.
+ * @param count whole number >= 0 [1]
+ */
+export function addAnimals(population: LivingPopulation, stage: 'juvenile' | 'adult', count: number): void {
+  const [from, to] = stageLengths(population.energetics, stage);
+  let left = count;
+  for (const [order, part] of SIZES.entries()) {
+    const share = Math.ceil(left / (SIZES.length - order));
+    left -= share;
+    if (share <= 0) continue;
+    const length = from + part * (to - from);
+    addCohort(population.train, population.energetics, {
+      count: share,
+      length,
+      age: ageAtLength(population.energetics, length),
+      isAdult: stage === 'adult',
+    });
+  }
+}

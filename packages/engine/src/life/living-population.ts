@@ -1,0 +1,121 @@
+import type { Population } from '../plan/plan.ts';
+import { type BroodTrain, broodCarbon, emptyBroods } from './brood-train.ts';
+import { type CohortTrain, emptyTrain, trainCarbon } from './cohort-train.ts';
+import { type Energetics, energeticsOf } from './energetics.ts';
+import { FOOD_COUNT } from './foods.ts';
+import { type Diet, dietOf } from './foraging.ts';
+import { checkTraits, type TraitValues } from './traits.ts';
+import { killingRate } from './water-stress.ts';
+
+/** Why an animal died, in the order of every array over causes. */
+export const DEATH_CAUSES = ['starvation', 'age', 'water', 'crowding', 'background'] as const;
+export type DeathCause = (typeof DEATH_CAUSES)[number];
+
+/** What one population did on the last day; refilled every day. */
+export interface PopulationDay {
+  /** Young released, eggs laid, eggs lost [1]. */
+  born: number;
+  laid: number;
+  eggsLost: number;
+  /** Free-living animals that died, by cause in the order of DEATH_CAUSES. */
+  readonly deaths: Float64Array;
+  /** Food eaten and what became of it [mol]. */
+  eatenCarbon: number;
+  assimilatedCarbon: number;
+  assimilatedNitrogen: number;
+  assimilatedPhosphorus: number;
+  respiredCarbon: number;
+  excretedNitrogen: number;
+  excretedPhosphorus: number;
+  /** Carbon of bodies and eggs that died [mol]. */
+  deadCarbon: number;
+}
+
+/** One population and everything that changes about it. */
+export interface LivingPopulation {
+  readonly id: string;
+  readonly traits: TraitValues;
+  readonly energetics: Energetics;
+  readonly diet: Diet;
+  readonly isSelfFertile: boolean;
+  readonly carriesBrood: boolean;
+  /** [L/mg/d] */
+  readonly ammoniaKilling: number;
+  readonly train: CohortTrain;
+  readonly broods: BroodTrain;
+  /** Assimilation over that at ample food on the last day [0..1]. */
+  fullness: number;
+  /** Ammonia in the body, as the concentration it is in balance with [mg N/L]. */
+  burden: number;
+  /** Wanted of each food for the coming day [mol C/d], in the order of FOODS. */
+  readonly wanted: Float64Array;
+  readonly day: PopulationDay;
+}
+
+function emptyDay(): PopulationDay {
+  return {
+    born: 0,
+    laid: 0,
+    eggsLost: 0,
+    deaths: new Float64Array(DEATH_CAUSES.length),
+    eatenCarbon: 0,
+    assimilatedCarbon: 0,
+    assimilatedNitrogen: 0,
+    assimilatedPhosphorus: 0,
+    respiredCarbon: 0,
+    excretedNitrogen: 0,
+    excretedPhosphorus: 0,
+    deadCarbon: 0,
+  };
+}
+
+/** Sets all figures of the day to zero. */
+export function clearDay(day: PopulationDay): void {
+  day.born = 0;
+  day.laid = 0;
+  day.eggsLost = 0;
+  day.deaths.fill(0);
+  day.eatenCarbon = 0;
+  day.assimilatedCarbon = 0;
+  day.assimilatedNitrogen = 0;
+  day.assimilatedPhosphorus = 0;
+  day.respiredCarbon = 0;
+  day.excretedNitrogen = 0;
+  day.excretedPhosphorus = 0;
+  day.deadCarbon = 0;
+}
+
+/**
+ * A population without animals.
+ * @param values one value of every trait, by trait id
+ * @throws RangeError when a trait is missing, outside its range or contradicts another
+ */
+export function createLivingPopulation(
+  { id, traits: { mating, brood } }: Population,
+  values: Readonly<Record<string, number>>,
+): LivingPopulation {
+  const traits = checkTraits(id, values);
+  return {
+    id,
+    traits,
+    energetics: energeticsOf(traits),
+    diet: dietOf(traits),
+    isSelfFertile: mating === 'self-fertile',
+    carriesBrood: brood === 'carried',
+    ammoniaKilling: killingRate(traits.ammoniaMedianLethal, traits.ammoniaNoEffect, traits.ammoniaRecovery),
+    train: emptyTrain(),
+    broods: emptyBroods(),
+    fullness: 1,
+    burden: 0,
+    wanted: new Float64Array(FOOD_COUNT),
+    day: emptyDay(),
+  };
+}
+
+/** Carbon in bodies and eggs [mol], >= 0. @source derived: sum over cohorts and broods. */
+export function populationCarbon(population: LivingPopulation): number {
+  return (
+    trainCarbon(population.train, population.energetics) +
+    broodCarbon(population.broods, population.energetics)
+  );
+}
