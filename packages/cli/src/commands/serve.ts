@@ -1,0 +1,53 @@
+import { spawn } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { startServer } from '@shoreglass/server';
+import type { Command } from 'commander';
+import { wholeNumber } from '../whole-number.ts';
+
+interface ServeOptions {
+  readonly port: number;
+  readonly data: string;
+  readonly open: boolean;
+}
+
+function openBrowser(address: string): void {
+  const [command, ...args] =
+    process.platform === 'darwin'
+      ? ['open']
+      : process.platform === 'win32'
+        ? ['cmd', '/c', 'start', '']
+        : ['xdg-open'];
+  const child = spawn(command as string, [...args, address], { stdio: 'ignore', detached: true });
+  child.on('error', () => process.stdout.write('No browser could be opened; use the address above.\n'));
+  child.unref();
+}
+
+function closed(): Promise<void> {
+  return new Promise((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+  });
+}
+
+/** `shoreglass serve`: the app on this machine's loopback address, until Ctrl-C. */
+export function addServe(program: Command): void {
+  program
+    .command('serve')
+    .description('serve the app on this machine only; a taken port moves to the next')
+    .option('--port <port>', 'first port to try', wholeNumber(0, 65535), 4321)
+    .option('--data <folder>', 'folder of your own enclosure files', 'data/enclosures')
+    .option('--open', 'open a browser', false)
+    .action(async ({ port, data, open }: ServeOptions) => {
+      const webFolder = fileURLToPath(new URL('../../web/dist', import.meta.url));
+      const server = await startServer({
+        port,
+        dataFolder: data,
+        webFolder,
+        log: (line) => process.stderr.write(`${line}\n`),
+      });
+      process.stdout.write(`\nShoreglass is at ${server.address}  (Ctrl-C ends it)\n`);
+      if (open) openBrowser(server.address);
+      await closed();
+      await server.close();
+      process.stdout.write('\nClosed.\n');
+    });
+}

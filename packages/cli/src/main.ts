@@ -1,0 +1,47 @@
+import { ENGINE_VERSION } from '@shoreglass/engine';
+import { Command, CommanderError } from 'commander';
+import { addAhead } from './commands/ahead.ts';
+import { addCheck } from './commands/check.ts';
+import { addDemo } from './commands/demo.ts';
+import { addServe } from './commands/serve.ts';
+import { BadInput, Blocked, EXIT } from './exit-codes.ts';
+
+const EXAMPLES = `
+Examples:
+  shoreglass check my-bank.yaml              what is wrong with the file or the plan
+  shoreglass ahead my-bank.yaml --days 365   a year of it
+  shoreglass demo --json > demo.json         the demo as one document
+  shoreglass serve                           the app in a browser
+
+Exit codes: 0 done, 1 the enclosure has blocking problems, 2 bad input.`;
+
+function commandLine(): Command {
+  const program = new Command('shoreglass')
+    .description('Computes the year of a half-land, half-water glass enclosure before it is built.')
+    .version(ENGINE_VERSION)
+    .showHelpAfterError('Add --help to see what is possible.')
+    .addHelpText('after', EXAMPLES)
+    .exitOverride();
+  for (const add of [addCheck, addAhead, addDemo, addServe]) add(program);
+  for (const command of program.commands) command.exitOverride();
+  return program;
+}
+
+/** Exit code for what went wrong; says it on standard error unless commander already has. */
+function failed(error: unknown): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.badInput;
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  if (error instanceof Blocked) return EXIT.blocked;
+  return error instanceof BadInput || error instanceof RangeError ? EXIT.badInput : EXIT.blocked;
+}
+
+// A reader that stops early, such as head, is no error.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit(EXIT.done);
+});
+
+try {
+  await commandLine().parseAsync();
+} catch (error) {
+  process.exitCode = failed(error);
+}

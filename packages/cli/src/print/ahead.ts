@@ -1,0 +1,115 @@
+import type { AheadDocument, QuantileSeries, TurningPoint } from '@shoreglass/engine';
+import { sparkline } from '@shoreglass/figures';
+import colours from 'picocolors';
+import { calendarDay } from './dates.ts';
+
+const INDENT = '  ';
+const SPARK_WIDTH = 36;
+const CHARTED = [
+  'pH',
+  'KH',
+  'GH',
+  'conductivity',
+  'totalAmmonia',
+  'nitrite',
+  'nitrate',
+  'oxygen',
+  'waterTemperature',
+  'airTemperature',
+  'relativeHumidity',
+  'glassFog',
+  'waterVolume',
+  'attachedAlgae',
+  'plantCover',
+] as const;
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+function wrapped(text: string, width: number, indent: string): string {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    if (line && line.length + 1 + word.length > width - indent.length) {
+      lines.push(line);
+      line = word;
+    } else line = line ? `${line} ${word}` : word;
+  }
+  return [...lines, line].map((part) => indent + part).join('\n');
+}
+
+function horizonLines({ handsOffHorizon: horizon, run, series }: AheadDocument): string[] {
+  const [first] = horizon.limitedBy;
+  const days = Math.round(horizon.q50);
+  const head =
+    horizon.unbroken > 0.5
+      ? `${run.days} days and more left to itself`
+      : `${days} ${days === 1 ? 'day' : 'days'} left to itself`;
+  const spread = `${Math.round(horizon.q10)} to ${Math.round(horizon.q90)} days in 4 runs of 5; ${percent(horizon.unbroken)} of runs stay within every band for all ${run.days} days.`;
+  if (!first) return [colours.bold(head), spread];
+  const name = series[first.subject]?.name ?? first.subject;
+  return [
+    colours.bold(head),
+    spread,
+    `Most often ${name} ${first.kind === 'dies out' ? 'dies out' : `${first.kind} what ${first.owner} needs`} first (${percent(first.share)} of runs).`,
+  ];
+}
+
+function turningLines(
+  point: TurningPoint,
+  { enclosure: { startDate } }: AheadDocument,
+  width: number,
+): string {
+  const { early, median, late } = point.window;
+  const when = `${calendarDay(startDate, median)} (${calendarDay(startDate, early)} to ${calendarDay(startDate, late)})`;
+  const owner =
+    point.kind === 'first young' || point.kind === 'dies out' ? '' : ` Band of ${point.band.owner}.`;
+  return `${INDENT}${colours.bold(when)}\n${wrapped(point.sentence + owner, width, INDENT + INDENT)}`;
+}
+
+function number(value: number): string {
+  if (value === 0) return '0';
+  const size = Math.abs(value);
+  if (size >= 100) return value.toFixed(0);
+  if (size >= 10) return value.toFixed(1);
+  return size >= 0.1 ? value.toFixed(2) : value.toPrecision(1);
+}
+
+function seriesLine(series: QuantileSeries, nameWidth: number): string {
+  const last = series.q50.length - 1;
+  const range = `${number(series.q50[0] ?? 0)} to ${number(series.q50[last] ?? 0)} ${series.unit}`;
+  const spread = `(${number(series.q05[last] ?? 0)} to ${number(series.q95[last] ?? 0)})`;
+  return `${INDENT}${series.name.padEnd(nameWidth)} ${sparkline(series.q50, SPARK_WIDTH)} ${range} ${colours.dim(spread)}`;
+}
+
+function seriesLines({ series }: AheadDocument): string[] {
+  const populations = Object.keys(series).filter((id) => /^population:[^:]+$/.test(id));
+  const shown = [...CHARTED, ...populations].flatMap((id) => series[id] ?? []);
+  const nameWidth = Math.max(...shown.map(({ name }) => name.length));
+  return shown.map((one) => seriesLine(one, nameWidth));
+}
+
+function closureLine({ closure }: AheadDocument): string {
+  const worst = Object.entries(closure).reduce((a, b) => (Math.abs(b[1]) > Math.abs(a[1]) ? b : a));
+  return `Budgets close over the whole run: worst ${worst[0]}, relative error ${Math.abs(worst[1]).toExponential(1)}.`;
+}
+
+/** The outlook for people, as text for a terminal `width` characters wide. */
+export function aheadText(document: AheadDocument, width: number): string {
+  const { enclosure, run, turningPoints, notModelled } = document;
+  const title = (text: string): string => `\n${colours.underline(text)}`;
+  return [
+    `\n${colours.bold(enclosure.name)}, ${run.days} days from ${calendarDay(enclosure.startDate, 0)}, ${run.members} runs, seed ${run.seed}`,
+    '',
+    ...horizonLines(document),
+    title('What turns, and when'),
+    ...(turningPoints.length > 0
+      ? turningPoints.map((point) => turningLines(point, document, width))
+      : [`${INDENT}Nothing leaves its band in 5 % of the runs or more.`]),
+    title('The course, median of the runs: first to last day (5 to 95 % on the last day)'),
+    ...seriesLines(document),
+    title('Not yet modelled'),
+    ...notModelled.map((sentence) => wrapped(sentence, width, INDENT)),
+    '',
+    colours.dim(closureLine(document)),
+  ].join('\n');
+}

@@ -1,0 +1,2 @@
+/** Name of the example that the demo shows. */
+export const DEMO = 'beck-bank';
