@@ -1,5 +1,7 @@
+import { EATEN_BY_FOOD, type GrazedFood } from '../cycle/grazing.ts';
+import { DEATH_CAUSES } from '../life/living-population.ts';
 import type { ReactionSystem } from '../process/compose.ts';
-import { BLOCK_DAYS, type BookShape } from '../run/block-book.ts';
+import { BLOCK_DAYS, type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
 import { CARE_TERMS, WATER_TERMS } from '../run/terms.ts';
 import { STATE_IDS } from '../variables/variables.ts';
 import type { Subject } from './subject.ts';
@@ -69,16 +71,60 @@ function addCareAndWater(
  */
 export function addContributions(
   totals: Map<string, number>,
-  run: { readonly rows: Float64Array; readonly shape: BookShape; readonly system: ReactionSystem },
+  run: BookedRun,
   subject: Subject,
   day: number,
 ): void {
+  forWindow(run, day, (row) => {
+    addReactions(totals, row, subject, run.system);
+    addCareAndWater(totals, row, subject, run.shape);
+  });
+}
+
+/** One member's book with what is needed to read it. */
+export interface BookedRun {
+  readonly rows: Float64Array;
+  readonly shape: BookShape;
+  readonly system: ReactionSystem;
+}
+
+/** Adds the deaths of a population (by position) by cause over the 30 days up to `day` [animals, negative]. `derived`. */
+export function addDeaths(
+  totals: Map<string, number>,
+  run: BookedRun,
+  population: number,
+  day: number,
+): void {
+  forWindow(run, day, (row) => {
+    const at = run.shape.populationOffset + population * POPULATION_ENTRIES + 1;
+    for (const [cause, name] of DEATH_CAUSES.entries()) add(totals, name, -row[at + cause]!);
+  });
+}
+
+const FOOD_NAMES: Readonly<Record<GrazedFood, string>> = {
+  algae: 'attached algae',
+  plants: 'submerged plants',
+  detritus: 'detritus',
+  litter: 'leaf litter',
+  feed: 'feed',
+};
+
+/** Adds what all animals ate over the 30 days up to `day`, by food [mol C, positive]. `derived`. */
+export function addFood(totals: Map<string, number>, run: BookedRun, day: number): void {
+  forWindow(run, day, (row) => {
+    for (const [food, { carbon }] of Object.entries(EATEN_BY_FOOD)) {
+      const reaction = run.system.reactions.findIndex(({ name }) => name === carbon);
+      add(totals, FOOD_NAMES[food as GrazedFood], row[reaction] ?? 0);
+    }
+  });
+}
+
+function forWindow(run: BookedRun, day: number, visit: (row: Float64Array) => void): void {
   const last = Math.floor(day / BLOCK_DAYS);
   for (let block = Math.max(0, last - WINDOW_BLOCKS + 1); block <= last; block += 1) {
     const row = run.rows.subarray(block * run.shape.rowLength, (block + 1) * run.shape.rowLength);
     if (row.length < run.shape.rowLength) return;
-    addReactions(totals, row, subject, run.system);
-    addCareAndWater(totals, row, subject, run.shape);
+    visit(row);
   }
 }
 

@@ -12,5 +12,5 @@ export interface BookReader {
 /** Returns the reader of all books of an outlook: reactions are the same in every member. `derived`. */
 export function bookReader({ plan, setting }: PreparedOutlook): BookReader {
   const { system } = createWorld(setting, expectedDraw(plan));
-  return { system, shape: bookShape(system.reactions.length, STATE_COUNT) };
+  return { system, shape: bookShape(system.reactions.length, STATE_COUNT, plan.populations.length) };
 }

@@ -53,10 +53,14 @@ function drawTraits({ id, traits }: Population, random: Random): TraitValues {
   throw problem;
 }
 
+function mediansOf(priors: Population['traits']['priors']): Record<string, number> {
+  return Object.fromEntries(Object.entries(priors).map(([key, prior]) => [key, prior.median]));
+}
+
 /** The draw of the expected run: medians, and means in births and deaths. `derived`. */
 export function expectedDraw(plan: Plan): Draw {
-  const traits = plan.populations.map(({ id, traits: { priors } }) =>
-    checkTraits(id, Object.fromEntries(Object.entries(priors).map(([key, prior]) => [key, prior.median]))),
+  const traits = Object.fromEntries(
+    plan.populations.map(({ id, traits: { priors } }) => [id, checkTraits(id, mediansOf(priors))]),
   );
   return { parameters: medianParameters(plan.priors), traits, demography: 'expected' };
 }
@@ -70,7 +74,9 @@ export function memberDraw(plan: Plan, seed: number, number: number): Draw {
   const random = createRandom(seed, `member ${number}`);
   return {
     parameters: drawParameters(plan.priors, random.split('parameters')),
-    traits: plan.populations.map((population) => drawTraits(population, random.split('traits'))),
+    traits: Object.fromEntries(
+      plan.populations.map((population) => [population.id, drawTraits(population, random.split('traits'))]),
+    ),
     demography: random.split('demography'),
   };
 }

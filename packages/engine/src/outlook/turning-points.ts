@@ -1,7 +1,7 @@
 import { quantileOfSorted } from '../numerics/quantiles.ts';
 import { type SeriesId, seriesSpec } from '../run/series.ts';
 import type { CommonBand } from './bands.ts';
-import { addContributions, largestShares } from './because.ts';
+import { addContributions, addDeaths, addFood, type BookedRun, largestShares } from './because.ts';
 import type { BookReader } from './book-reader.ts';
 import { firstAbove, firstEmpty, firstLeaving, sidesOf } from './crossings.ts';
 import type { TurningPoint, TurningPointKind } from './document.ts';
@@ -19,6 +19,8 @@ export interface Event {
   readonly source: string;
   readonly band: { readonly low?: number; readonly high?: number };
   readonly limit?: number;
+  /** Position of the population it is about, where it is about one. */
+  readonly population?: number;
   /** Whether it ends the time the enclosure can be left to itself. */
   readonly ends: boolean;
   readonly days: Int32Array;
@@ -47,6 +49,7 @@ function bandEvents(prepared: PreparedOutlook, ensemble: Ensemble, bands: readon
           source,
           band: { ...(band.low && { low: band.low.value }), ...(band.high && { high: band.high.value }) },
           limit: value,
+          ...positionOf(prepared, band.series),
           ends: true,
         },
         (member) => firstLeaving(ensemble.series(member, position), value, side),
@@ -55,9 +58,15 @@ function bandEvents(prepared: PreparedOutlook, ensemble: Ensemble, bands: readon
   });
 }
 
+function positionOf({ plan }: PreparedOutlook, series: SeriesId): { population?: number } {
+  const [kind, id] = series.split(':');
+  if (kind !== 'population') return {};
+  return { population: plan.populations.findIndex((population) => population.id === id) };
+}
+
 function populationEvents(prepared: PreparedOutlook, ensemble: Ensemble): Event[] {
   const { plan, setting } = prepared;
-  return plan.populations.flatMap((population) => {
+  return plan.populations.flatMap((population, position) => {
     const total = setting.seriesIds.indexOf(`population:${population.id}`);
     const young = setting.seriesIds.indexOf(`population:${population.id}:juvenile`);
     const founders = population.founders
@@ -66,8 +75,9 @@ function populationEvents(prepared: PreparedOutlook, ensemble: Ensemble): Event[
     const about = {
       subject: `population:${population.id}` as const,
       owner: population.name,
-      source: 'population run',
+      source: 'births and deaths of the run',
       band: {},
+      population: position,
     };
     return [
       eventOf(
@@ -101,19 +111,28 @@ export function subjectName(prepared: PreparedOutlook, id: SeriesId): string {
   return stage ? `${name}, ${stage}` : name;
 }
 
+/** Adds what pushed one member to an event; animals: deaths by cause when they decline, food when they grow. */
+function addReasons(totals: Map<string, number>, event: Event, book: BookedRun, day: number): void {
+  const subject = subjectOf(event.subject);
+  if (subject) addContributions(totals, book, subject, day);
+  else if (event.population === undefined) return;
+  else if (isDecline(event)) addDeaths(totals, book, event.population, day);
+  else addFood(totals, book, day);
+}
+
+const isDecline = ({ kind }: Event): boolean => kind === 'falls below' || kind === 'dies out';
+
 function sharesBehind(
   event: Event,
   ensemble: Ensemble,
   reader: BookReader,
 ): { term: string; share: number }[] {
-  const subject = subjectOf(event.subject);
-  if (!subject) return [];
   const totals = new Map<string, number>();
   for (let member = 0; member < ensemble.count; member += 1) {
     const day = event.days[member]!;
-    if (day >= 0) addContributions(totals, { ...reader, rows: ensemble.book(member) }, subject, day);
+    if (day >= 0) addReasons(totals, event, { ...reader, rows: ensemble.book(member) }, day);
   }
-  return largestShares(totals, event.kind === 'falls below' ? -1 : 1);
+  return largestShares(totals, isDecline(event) ? -1 : 1);
 }
 
 /**

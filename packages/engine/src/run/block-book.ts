@@ -1,3 +1,4 @@
+import { DEATH_CAUSES } from '../life/living-population.ts';
 import { CARE_TERMS, WATER_TERMS } from './terms.ts';
 
 /** Days summed into one block of the book. */
@@ -6,7 +7,8 @@ export const BLOCK_DAYS = 10;
 /**
  * What was moved by whom, summed over blocks of ten days. Per block, in one row:
  * extents of the reactions, changes of each state by each kind of care, the states at the block's end,
- * water moved by each water term [m3], and the water volume at the block's end [m3].
+ * water moved by each water term [m3], the water volume at the block's end [m3], and per population its births
+ * and its deaths by cause.
  */
 export interface BookShape {
   readonly reactions: number;
@@ -16,14 +18,19 @@ export interface BookShape {
   readonly stateOffset: number;
   readonly waterOffset: number;
   readonly volumeOffset: number;
+  readonly populationOffset: number;
 }
 
+/** Entries a population takes: young released, then deaths by cause. */
+export const POPULATION_ENTRIES = 1 + DEATH_CAUSES.length;
+
 /** The layout of a row [counts]. `derived`: plain concatenation in the order of the interface. */
-export function bookShape(reactions: number, states: number): BookShape {
+export function bookShape(reactions: number, states: number, populations: number): BookShape {
   const careOffset = reactions;
   const stateOffset = careOffset + CARE_TERMS.length * states;
   const waterOffset = stateOffset + states;
   const volumeOffset = waterOffset + WATER_TERMS.length;
+  const populationOffset = volumeOffset + 1;
   return {
     reactions,
     states,
@@ -31,7 +38,8 @@ export function bookShape(reactions: number, states: number): BookShape {
     stateOffset,
     waterOffset,
     volumeOffset,
-    rowLength: volumeOffset + 1,
+    populationOffset,
+    rowLength: populationOffset + populations * POPULATION_ENTRIES,
   };
 }
 

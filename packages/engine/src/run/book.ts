@@ -1,4 +1,4 @@
-import { BLOCK_DAYS, type BookShape, blockCount, bookShape } from './block-book.ts';
+import { BLOCK_DAYS, type BookShape, blockCount, bookShape, POPULATION_ENTRIES } from './block-book.ts';
 import { CARE_TERMS, type CareTerm, WATER_TERMS, type WaterTerm } from './terms.ts';
 import { STATE_COUNT, type World } from './world.ts';
 
@@ -14,9 +14,21 @@ export interface Book {
   endDay(day: number, world: World): void;
 }
 
+/** Adds the births and deaths of a day. */
+function bookAnimals({ life }: World, entries: Float64Array): void {
+  for (let p = 0; p < life.populations.length; p += 1) {
+    const { born, deaths } = life.day(p);
+    const at = p * POPULATION_ENTRIES;
+    entries[at] = entries[at]! + born;
+    for (let cause = 0; cause < deaths.length; cause += 1) {
+      entries[at + 1 + cause] = entries[at + 1 + cause]! + deaths[cause]!;
+    }
+  }
+}
+
 /** Returns an empty book for a run of `days` days. `derived`. */
-export function createBook(days: number, reactions: number): Book {
-  const shape = bookShape(reactions, STATE_COUNT);
+export function createBook(days: number, reactions: number, populations: number): Book {
+  const shape = bookShape(reactions, STATE_COUNT, populations);
   const rows = new Float64Array(blockCount(days) * shape.rowLength);
   const before = new Float64Array(STATE_COUNT);
   let row = rows.subarray(0, shape.rowLength);
@@ -40,6 +52,7 @@ export function createBook(days: number, reactions: number): Book {
       row[at] = row[at]! + volume;
     },
     endDay(day, world) {
+      bookAnimals(world, row.subarray(shape.populationOffset));
       if ((day + 1) % BLOCK_DAYS !== 0 && day + 1 !== days) return;
       for (let i = 0; i < STATE_COUNT; i += 1) row[shape.stateOffset + i] = world.values[i]!;
       row[shape.volumeOffset] = world.volume;

@@ -1,3 +1,4 @@
+import type { WaterConditions } from '../life/water-stress.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { waterReport } from '../water/water-report.ts';
 import { fullCover } from './plant-cover.ts';
@@ -37,18 +38,6 @@ const emptySums = (): DaySums => ({
   topOff: 0,
 });
 
-/** Means of the day that the animals live by. */
-export interface DayConditions {
-  waterTemperature: number;
-  /** [mg/L] */
-  oxygenLow: number;
-  /** [mg N/L] */
-  unionisedAmmonia: number;
-  pH: number;
-  /** [°dGH] */
-  generalHardness: number;
-}
-
 export interface Recorder {
   /** Series by position in `setting.seriesIds`, one value a day. */
   readonly series: readonly Float64Array[];
@@ -57,7 +46,8 @@ export interface Recorder {
   /** Samples the water after a stretch of `hours`. */
   stretch(world: World, hours: number): void;
   toppedOff(volume: number): void;
-  conditions(world: World): DayConditions;
+  /** Means of the day that the animals live by. */
+  conditions(world: World): WaterConditions;
   endDay(world: World, day: number): void;
 }
 
@@ -98,11 +88,11 @@ export function createRecorder(seriesIds: readonly string[], days: number): Reco
     conditions({ values }) {
       const hardness = (values[V.calcium]! + values[V.magnesium]!) / values[V.waterVolume]!;
       return {
-        waterTemperature: sums.waterTemperature,
-        oxygenLow: sums.oxygenLow,
+        temperature: sums.waterTemperature,
+        oxygen: sums.oxygenLow,
         unionisedAmmonia: sums.unionisedAmmonia / sums.weight,
         pH: sums.pH / sums.weight,
-        generalHardness: hardness / MMOL_PER_DEGREE,
+        hardness: hardness / MMOL_PER_DEGREE,
       };
     },
     endDay(world, day) {

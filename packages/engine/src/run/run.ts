@@ -43,11 +43,12 @@ function climateDay(world: World, day: number, hourly: Float64Array, tools: Tool
   const { book, recorder, ledger } = tools;
   for (let hour = 0; hour < 24; hour += 1) {
     climate.step(day * 24 + hour, world.volume);
-    world.volume += climate.returnedToPool - climate.evaporated;
+    world.volume += climate.poolChange;
     ledger.brought += climate.misted;
     ledger.lost += climate.lostToRoom;
     book.water('evaporation', -climate.evaporated);
-    book.water('dripping back', climate.returnedToPool);
+    book.water('dripping back and mist', climate.returnedToPool);
+    book.water('drawn up by the ground', -climate.wicked);
     hourly[hour] = climate.state.waterTemperature;
     recorder.hour(world);
   }
@@ -98,7 +99,7 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
   fill(world);
   const start = world.values.slice();
   const startWater = world.volume + world.climate.storedWater();
-  const book = createBook(setting.days, world.system.reactions.length);
+  const book = createBook(setting.days, world.system.reactions.length, world.life.populations.length);
   const recorder = createRecorder(setting.seriesIds, setting.days);
   const tools: Tools = { book, recorder, ledger: { brought: 0, lost: 0 } };
   const hourly = new Float64Array(24);
@@ -111,7 +112,7 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
     world.life.demand(world.values);
     eaten.begin(book.extents());
     cycleDay(world, hourly, tools);
-    world.life.step(world.values, eaten.read(book.extents()), day, recorder.conditions(world));
+    world.life.step(world.values, eaten.read(book.extents()), recorder.conditions(world));
     recorder.endDay(world, day);
     book.endDay(day, world);
   }

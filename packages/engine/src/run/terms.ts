@@ -11,5 +11,10 @@ export const CARE_TERMS = [
 export type CareTerm = (typeof CARE_TERMS)[number];
 
 /** Water moved [m3], positive into the pool. */
-export const WATER_TERMS = ['evaporation', 'dripping back', 'misting', 'top-off', 'water change'] as const;
+export const WATER_TERMS = [
+  'evaporation',
+  'dripping back and mist',
+  'drawn up by the ground',
+  'top-off',
+] as const;
 export type WaterTerm = (typeof WATER_TERMS)[number];

@@ -16,8 +16,8 @@ export const STATE_COUNT = STATE_IDS.length;
 /** What tells one run from another: parameter values, and chance in births and deaths ('expected': means). */
 export interface Draw {
   readonly parameters: ParameterTable;
-  /** Traits by position of the population in the plan. */
-  readonly traits: readonly TraitValues[];
+  /** Traits by population id. */
+  readonly traits: Readonly<Record<string, TraitValues>>;
   readonly demography: 'expected' | Random;
 }
 
