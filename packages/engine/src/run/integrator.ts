@@ -1,0 +1,262 @@
+import type { ReactionSystem } from '../process/compose.ts';
+import { type PatankarNetwork, type PatankarStage, patankarNetwork } from './patankar-network.ts';
+import { policyWorkspace, solveTogether } from './patankar-policy.ts';
+import { formUpdate } from './patankar-update.ts';
+import { solveBySweeps } from './patankar-weights.ts';
+
+export interface IntegratorOptions {
+  /** Relative error allowed per step [1]. */
+  readonly relativeTolerance?: number;
+  /** Absolute error allowed per step [unit of the states]. */
+  readonly absoluteTolerance?: number;
+  /** Sub-steps of `advance` never go below this unless the duration does [s]. */
+  readonly leastStep?: number;
+  /** First sub-step tried [s]. */
+  readonly firstStep?: number;
+  /** Relative accuracy to which the weights are solved [1]. */
+  readonly weightTolerance?: number;
+}
+
+/** What an integrator did since it was made. */
+export interface IntegratorCounters {
+  steps: number;
+  rejected: number;
+  /** Evaluations of all rates. */
+  evaluations: number;
+  /** Steps accepted at the least step although their error was too large. */
+  floorHits: number;
+  /** Steps in which reactions had to be scaled down beyond their weights to keep a pool from going negative. */
+  repairs: number;
+  /** Stages whose weights were solved together, because sweeps did not settle. */
+  jointSolutions: number;
+  /** Stages whose weights were not solved to the tolerance even so; balance and sign hold all the same. */
+  unsettled: number;
+}
+
+export interface Integrator {
+  readonly counters: IntegratorCounters;
+  /**
+   * Advances the states by one step of h [s] in place, adds each reaction's extent to `extents`, and returns the
+   * estimated error of the step relative to what the tolerances allow [1]. Derived values are left stale.
+   */
+  step(values: Float64Array, h: number, extents: Float64Array): number;
+  /**
+   * Advances the states by exactly `duration` [s] in as many steps as the tolerances ask for, adds each reaction's
+   * extent to `extents`, and refreshes the derived values.
+   */
+  advance(values: Float64Array, duration: number, extents: Float64Array): void;
+}
+
+/** Below this a reference content is not divided by [unit of the states]. */
+const LEAST_REFERENCE = 1e-200;
+const DEFAULTS: Required<IntegratorOptions> = {
+  relativeTolerance: 1e-3,
+  absoluteTolerance: 1e-9,
+  leastStep: 1,
+  firstStep: 300,
+  weightTolerance: 1e-7,
+};
+
+type Rates = Pick<ReactionSystem, 'start' | 'index' | 'coefficient' | 'evaluate' | 'derive'> & {
+  readonly reactions: readonly { readonly process?: string; readonly name: string }[];
+};
+
+/**
+ * Integrator of a reaction system: modified Patankar-Runge-Kutta scheme of second order with one factor per
+ * reaction. With R the rates, S the stoichiometry and phi_r the least y_i / sigma_i among the reactants of r:
+ *   y1      = y^n + h S (R(y^n) phi),            sigma = y^n
+ *   y^{n+1} = y^n + h S ((R(y^n) + R(y1))/2 phi),  sigma = y1
+ * Both are implicit in phi. Every linear invariant of S holds to rounding and every state stays >= 0 at any h.
+ * @param system reactions with rates >= 0 that vanish with each consumed pool
+ * @param stateCount number of states at the head of the value array; what follows them is constant or derived
+ * @param options tolerances and step bounds, all > 0
+ * @throws RangeError when an option is not positive, a reaction changes something that is not a state, and, in use,
+ *   when a rate is negative or not finite, a state is negative or not finite, or a step is not positive
+ * @source Burchard, Deleersnijder & Meister 2003 (the scheme for single reactants); Broekhuizen et al. 2008 and
+ *   Radtke & Burchard 2015 for factors per reaction; docs/decisions/0002-integrator.md
+ */
+export function createIntegrator(
+  system: Rates,
+  stateCount: number,
+  options: IntegratorOptions = {},
+): Integrator {
+  return new PatankarIntegrator(system, stateCount, { ...DEFAULTS, ...options });
+}
+
+class PatankarIntegrator implements Integrator {
+  readonly counters: IntegratorCounters = {
+    steps: 0,
+    rejected: 0,
+    evaluations: 0,
+    floorHits: 0,
+    repairs: 0,
+    jointSolutions: 0,
+    unsettled: 0,
+  };
+  private readonly system: Rates;
+  private readonly network: PatankarNetwork;
+  private readonly options: Required<IntegratorOptions>;
+  private readonly stage: PatankarStage;
+  private readonly joint;
+  private readonly update;
+  private readonly firstRates: Float64Array;
+  private readonly secondRates: Float64Array;
+  private readonly predicted: Float64Array;
+  private nextStep: number;
+
+  constructor(system: Rates, stateCount: number, options: Required<IntegratorOptions>) {
+    for (const [name, value] of Object.entries(options)) {
+      if (!(value > 0 && value < Number.POSITIVE_INFINITY)) throw new RangeError(`${name} = ${value}`);
+    }
+    this.system = system;
+    this.options = options;
+    this.network = patankarNetwork(system, stateCount);
+    const { reactionCount } = this.network;
+    this.stage = {
+      begin: new Float64Array(stateCount),
+      reference: new Float64Array(stateCount),
+      nominal: new Float64Array(reactionCount),
+      weight: new Float64Array(stateCount),
+      factor: new Float64Array(reactionCount),
+      extent: new Float64Array(reactionCount),
+    };
+    this.joint = policyWorkspace(this.network);
+    this.update = { content: new Float64Array(stateCount), throughput: new Float64Array(stateCount) };
+    this.firstRates = new Float64Array(reactionCount);
+    this.secondRates = new Float64Array(reactionCount);
+    this.predicted = new Float64Array(stateCount);
+    this.nextStep = options.firstStep;
+  }
+
+  step(values: Float64Array, h: number, extents: Float64Array): number {
+    if (!(h > 0 && h < Number.POSITIVE_INFINITY)) throw new RangeError(`step of ${h} s`);
+    this.begin(values);
+    const error = this.attempt(values, h);
+    this.accept(values, extents);
+    return error;
+  }
+
+  advance(values: Float64Array, duration: number, extents: Float64Array): void {
+    if (!(duration >= 0 && duration < Number.POSITIVE_INFINITY))
+      throw new RangeError(`duration of ${duration} s`);
+    let remaining = duration;
+    while (remaining > 0) {
+      this.begin(values);
+      remaining -= this.acceptableStep(values, remaining, extents);
+    }
+    this.system.derive(values);
+  }
+
+  /** Tries steps until one is accepted; returns its length [s]. */
+  private acceptableStep(values: Float64Array, remaining: number, extents: Float64Array): number {
+    const { leastStep } = this.options;
+    for (;;) {
+      const wanted = Math.max(this.nextStep, leastStep);
+      const isLast = wanted >= remaining;
+      const h = isLast ? remaining : Math.min(wanted, Math.max(remaining / 2, leastStep));
+      const error = this.attempt(values, h);
+      const growth = error > 0 ? 0.9 / Math.sqrt(error) : 4;
+      const isAtFloor = h <= leastStep;
+      if (error <= 1 || isAtFloor) {
+        if (error > 1) this.counters.floorHits += 1;
+        const proposed = h * Math.min(4, Math.max(0.2, growth));
+        if (h >= wanted || growth < 1) this.nextStep = proposed;
+        this.accept(values, extents);
+        return h;
+      }
+      this.counters.rejected += 1;
+      this.nextStep = Math.max(h * Math.min(0.8, Math.max(0.1, growth)), leastStep);
+    }
+  }
+
+  /** Remembers the state and evaluates its rates. */
+  private begin(values: Float64Array): void {
+    const { begin } = this.stage;
+    for (let state = 0; state < begin.length; state += 1) {
+      const content = values[state]!;
+      if (!(content >= 0 && content < Number.POSITIVE_INFINITY))
+        throw new RangeError(`state ${state} is ${content}`);
+      begin[state] = content;
+    }
+    this.evaluate(values, this.firstRates);
+  }
+
+  private evaluate(values: Float64Array, rates: Float64Array): void {
+    this.system.evaluate(values, rates);
+    this.counters.evaluations += 1;
+    for (let reaction = 0; reaction < rates.length; reaction += 1) {
+      const rate = rates[reaction]!;
+      if (rate >= 0 && rate < Number.POSITIVE_INFINITY) continue;
+      const { process = '', name } = this.system.reactions[reaction]!;
+      throw new RangeError(`rate of ${process} ${name} is ${rate}`);
+    }
+  }
+
+  /** Computes a step of h into the workspace; `values` holds the prediction afterwards. Returns the relative error. */
+  private attempt(values: Float64Array, h: number): number {
+    const { begin, reference, nominal } = this.stage;
+    for (let state = 0; state < begin.length; state += 1)
+      reference[state] = Math.max(begin[state]!, LEAST_REFERENCE);
+    for (let reaction = 0; reaction < nominal.length; reaction += 1) {
+      nominal[reaction] = h * this.firstRates[reaction]!;
+    }
+    this.solve();
+    this.predict(values);
+    this.evaluate(values, this.secondRates);
+    for (let state = 0; state < begin.length; state += 1) {
+      reference[state] = Math.max(this.predicted[state]!, LEAST_REFERENCE);
+    }
+    for (let reaction = 0; reaction < nominal.length; reaction += 1) {
+      nominal[reaction] = 0.5 * h * (this.firstRates[reaction]! + this.secondRates[reaction]!);
+    }
+    this.solve();
+    if (formUpdate(this.network, this.stage, this.update) > 0) this.counters.repairs += 1;
+    return this.error();
+  }
+
+  private solve(): void {
+    if (solveBySweeps(this.network, this.stage, this.options.weightTolerance)) return;
+    this.counters.jointSolutions += 1;
+    if (!solveTogether(this.network, this.stage, this.joint)) this.counters.unsettled += 1;
+  }
+
+  /** The first-order solution, from the weights where a pool is drawn on, into `predicted` and `values`. */
+  private predict(values: Float64Array): void {
+    const { begin, reference, weight, extent } = this.stage;
+    const { start, index, coefficient, reactionCount, drawn } = this.network;
+    const { predicted } = this;
+    predicted.set(begin);
+    for (let reaction = 0; reaction < reactionCount; reaction += 1) {
+      for (let e = start[reaction]!; e < start[reaction + 1]!; e += 1) {
+        predicted[index[e]!] = predicted[index[e]!]! + coefficient[e]! * extent[reaction]!;
+      }
+    }
+    for (let p = 0; p < drawn.length; p += 1) {
+      const state = drawn[p]!;
+      predicted[state] = weight[state]! * reference[state]!;
+    }
+    values.set(predicted);
+  }
+
+  private error(): number {
+    const { relativeTolerance, absoluteTolerance } = this.options;
+    const { begin } = this.stage;
+    const { content } = this.update;
+    let largest = 0;
+    for (let state = 0; state < begin.length; state += 1) {
+      const allowed = absoluteTolerance + relativeTolerance * Math.max(begin[state]!, content[state]!);
+      const share = Math.abs(content[state]! - this.predicted[state]!) / allowed;
+      if (share > largest) largest = share;
+    }
+    return largest;
+  }
+
+  private accept(values: Float64Array, extents: Float64Array): void {
+    const { extent } = this.stage;
+    values.set(this.update.content);
+    for (let reaction = 0; reaction < extent.length; reaction += 1) {
+      extents[reaction] = extents[reaction]! + extent[reaction]!;
+    }
+    this.counters.steps += 1;
+  }
+}

@@ -1,0 +1,135 @@
+import type { ReactionSystem } from '../process/compose.ts';
+
+/** What the integrator needs of a reaction system. */
+export type ReactionRows = Pick<ReactionSystem, 'start' | 'index' | 'coefficient'>;
+
+/** The stoichiometry of a reaction system, sorted for sweeps over pools. "Drawn" pools are consumed by some reaction. */
+export interface PatankarNetwork {
+  readonly stateCount: number;
+  readonly reactionCount: number;
+  /** By reaction: state index and coefficient of every entry. */
+  readonly start: Int32Array;
+  readonly index: Int32Array;
+  readonly coefficient: Float64Array;
+  /** By reaction: the pools it consumes. */
+  readonly reactantStart: Int32Array;
+  readonly reactant: Int32Array;
+  /** Drawn pools, by state index; the rows below are in their order. */
+  readonly drawn: Int32Array;
+  /** Reactions that consume the pool, and how much per unit of extent, > 0. */
+  readonly consumerStart: Int32Array;
+  readonly consumer: Int32Array;
+  readonly consumed: Float64Array;
+  /** Reactions that produce the pool, and how much per unit of extent, > 0. */
+  readonly producerStart: Int32Array;
+  readonly producer: Int32Array;
+  readonly produced: Float64Array;
+  /** Pools that are only produced. */
+  readonly undrawn: Int32Array;
+}
+
+interface Entry {
+  readonly reaction: number;
+  readonly state: number;
+  readonly coefficient: number;
+}
+
+function entriesOf({ start, index, coefficient }: ReactionRows): Entry[] {
+  const entries: Entry[] = [];
+  for (let reaction = 0; reaction + 1 < start.length; reaction += 1) {
+    for (let e = start[reaction]!; e < start[reaction + 1]!; e += 1) {
+      entries.push({ reaction, state: index[e]!, coefficient: coefficient[e]! });
+    }
+  }
+  return entries;
+}
+
+/** Compressed rows: the entries of each key in turn. */
+function rows<T>(count: number, groups: readonly (readonly T[])[]): { start: Int32Array; items: T[] } {
+  const start = new Int32Array(count + 1);
+  groups.forEach((group, k) => {
+    start[k + 1] = start[k]! + group.length;
+  });
+  return { start, items: groups.flat() };
+}
+
+/**
+ * The network of a reaction system.
+ * @param system reactions in compressed rows
+ * @param stateCount number of states at the head of the value array
+ * @throws RangeError when a reaction changes something that is not a state
+ * @source derived
+ */
+export function patankarNetwork(system: ReactionRows, stateCount: number): PatankarNetwork {
+  const entries = entriesOf(system);
+  for (const { state } of entries) {
+    if (!(state >= 0 && state < stateCount))
+      throw new RangeError(`a reaction changes value ${state}, not a state`);
+  }
+  const reactionCount = system.start.length - 1;
+  const consuming = entries.filter((entry) => entry.coefficient < 0);
+  const producing = entries.filter((entry) => entry.coefficient > 0);
+  const drawn = [...new Set(consuming.map((entry) => entry.state))].sort((a, b) => a - b);
+  const isDrawn = new Set(drawn);
+  const undrawn = [...new Set(producing.map((entry) => entry.state))].filter((state) => !isDrawn.has(state));
+  const byReaction = Array.from({ length: reactionCount }, (_, reaction) =>
+    consuming.filter((entry) => entry.reaction === reaction),
+  );
+  const reactants = rows(reactionCount, byReaction);
+  const consumers = rows(
+    drawn.length,
+    drawn.map((state) => consuming.filter((entry) => entry.state === state)),
+  );
+  const producers = rows(
+    drawn.length,
+    drawn.map((state) => producing.filter((entry) => entry.state === state)),
+  );
+  return {
+    stateCount,
+    reactionCount,
+    start: system.start,
+    index: system.index,
+    coefficient: system.coefficient,
+    reactantStart: reactants.start,
+    reactant: Int32Array.from(reactants.items, (entry) => entry.state),
+    drawn: Int32Array.from(drawn),
+    consumerStart: consumers.start,
+    consumer: Int32Array.from(consumers.items, (entry) => entry.reaction),
+    consumed: Float64Array.from(consumers.items, (entry) => -entry.coefficient),
+    producerStart: producers.start,
+    producer: Int32Array.from(producers.items, (entry) => entry.reaction),
+    produced: Float64Array.from(producers.items, (entry) => entry.coefficient),
+    undrawn: Int32Array.from(undrawn),
+  };
+}
+
+/** The numbers of one stage; arrays by state or by reaction, reused in every step. */
+export interface PatankarStage {
+  /** State at the start of the step, y^n. */
+  readonly begin: Float64Array;
+  /** What the weights refer to, sigma, > 0: y^n in the first stage, the first stage's result in the second. */
+  readonly reference: Float64Array;
+  /** Unweighted extents h R. */
+  readonly nominal: Float64Array;
+  /** Weights w = y / sigma by state; read for drawn pools only. */
+  readonly weight: Float64Array;
+  /** Factors phi by reaction: the least weight among its reactants, 1 without reactants. */
+  readonly factor: Float64Array;
+  /** Weighted extents h R phi. */
+  readonly extent: Float64Array;
+}
+
+/** Factor and extent of a reaction from the weights of its reactants. */
+export function refreshReaction(network: PatankarNetwork, stage: PatankarStage, reaction: number): void {
+  const { reactantStart, reactant } = network;
+  const { weight } = stage;
+  const end = reactantStart[reaction + 1]!;
+  let e = reactantStart[reaction]!;
+  let least = weight[reactant[e]!]!;
+  for (e += 1; e < end; e += 1) {
+    const candidate = weight[reactant[e]!]!;
+    if (candidate < least) least = candidate;
+  }
+  stage.factor[reaction] = least;
+  stage.extent[reaction] = stage.nominal[reaction]! * least;
+}
