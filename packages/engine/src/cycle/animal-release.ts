@@ -1,7 +1,7 @@
 import type { Process } from '../process/contract.ts';
 import { balanced } from '../process/stoichiometry.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
-import { OXYGEN_GAS_MASS } from './conversions.ts';
 
 export interface AnimalReleaseParameters {
   readonly timeConstant: number;
@@ -37,7 +37,7 @@ export const animalRelease: Process<AnimalReleaseParameters> = {
     const oxygen = setting.index('oxygen');
     const volume = setting.index('waterVolume');
     const pace = 1 / (parameters.timeConstant * 3600);
-    const oxygenHalf = parameters.oxygenHalf / OXYGEN_GAS_MASS;
+    const oxygenHalf = parameters.oxygenHalf / MOLAR_MASS.oxygen;
     return {
       reactions: [
         {

@@ -1,6 +1,7 @@
 import { cbrt, exp10 } from '../numerics/elementary.ts';
 import type { Process } from '../process/contract.ts';
-import { CALCIUM_CARBONATE_MASS, ICE_POINT } from './conversions.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
+import { ICE_POINT } from './conversions.ts';
 import { rememberingLast } from './temperature-response.ts';
 
 export interface CarbonateDissolutionParameters {
@@ -20,7 +21,7 @@ const LAST_SHARE = 1e-3;
  * Forward rate constants of calcite dissolution [mmol/cm2/s per unit activity]: log k1 = 0.198 - 444/T,
  * log k2 = 2.84 - 2177/T, log k3 = -5.86 - 317/T up to 25 degC and -1.10 - 1737/T above (T in K).
  * @param temperature [degC], 5 to 60
- * @source plummer-1978 (rate constants; read in parkhurst-1999)
+ * @source plummer-wigley-parkhurst-1978 (rate constants; read in parkhurst-1999)
  */
 export function plummerConstants(temperature: number): { k1: number; k2: number; k3: number } {
   const inverse = 1 / (temperature + ICE_POINT);
@@ -42,7 +43,7 @@ export function plummerConstants(temperature: number): { k1: number; k2: number;
  */
 export function carbonateSurface(left: number, placed: number, grain: number): number {
   if (!(left > 0 && grain > 0)) return 0;
-  const mass = (left * CALCIUM_CARBONATE_MASS) / 1000;
+  const mass = (left * MOLAR_MASS.calciumCarbonate) / 1000;
   const remaining = placed > left ? Math.max(LAST_SHARE, left / placed) : 1;
   return (6 * mass) / (CALCITE_DENSITY * grain * cbrt(remaining));
 }
@@ -53,7 +54,7 @@ export function carbonateSurface(left: number, placed: number, grain: number): n
  * `hindrance` stands for the still film of water, growth on the grains and adsorbed phosphate and humus.
  * Nothing precipitates: above saturation the rate is 0 and water may stay supersaturated.
  * @validity 5 to 60 degC; aragonite dissolves at a similar rate but to a higher saturation, which is not told apart
- * @source plummer-1978 (rate), parkhurst-1999 (affinity term with the exponent 2/3)
+ * @source plummer-wigley-parkhurst-1978 (rate), parkhurst-1999 (affinity term with the exponent 2/3)
  */
 export const carbonateDissolution: Process<CarbonateDissolutionParameters> = {
   id: 'carbonate-dissolution',

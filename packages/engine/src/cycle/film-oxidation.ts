@@ -1,9 +1,10 @@
 import type { ParameterSpecs, Setting } from '../process/contract.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import type { VariableId } from '../variables/variables.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { acidityResponse } from './acidity-response.ts';
 import { concentration, monod } from './concentration.ts';
-import { NITROGEN_MASS, OXYGEN_GAS_MASS, PHOSPHORUS_MASS, SECONDS_PER_DAY } from './conversions.ts';
+import { SECONDS_PER_DAY } from './conversions.ts';
 import { arrheniusResponse, thetaResponse } from './temperature-response.ts';
 
 /** Parameters that ammonia and nitrite oxidisers have in common. */
@@ -79,15 +80,13 @@ export function filmReads(guild: Guild): readonly VariableId[] {
   return [guild.biomass, guild.substrate, ...SHARED_READS];
 }
 
-const OXYGEN_DEMAND_PER_CARBON = OXYGEN_GAS_MASS;
-
 /**
  * Biomass grown per nitrogen oxidised [mol C/mol N] from g COD per g N; 1 mol C of biomass is burnt by 1 mol O2,
  * nitrogen left as ammonia.
  * @source derived: C5H7O2N + 5 O2 -> 5 CO2 + NH3 + 2 H2O
  */
 export function molarYield(gramsDemandPerGramNitrogen: number): number {
-  return (gramsDemandPerGramNitrogen * NITROGEN_MASS) / OXYGEN_DEMAND_PER_CARBON;
+  return (gramsDemandPerGramNitrogen * MOLAR_MASS.nitrogen) / MOLAR_MASS.oxygen;
 }
 
 /** A rate [mol/s] read from the value array. */
@@ -117,11 +116,11 @@ export function filmOxidation(parameters: FilmOxidationParameters, guild: Guild,
   const substrate = setting.index(guild.substrate);
 
   const perBiomass = parameters.maximumGrowth / SECONDS_PER_DAY / molarYield(parameters.yield);
-  const perArea = parameters.arealCapacity / NITROGEN_MASS / SECONDS_PER_DAY;
-  const nitrogenHalf = parameters.nitrogenHalf / NITROGEN_MASS;
-  const oxygenHalf = parameters.oxygenHalf / OXYGEN_GAS_MASS;
+  const perArea = parameters.arealCapacity / MOLAR_MASS.nitrogen / SECONDS_PER_DAY;
+  const nitrogenHalf = parameters.nitrogenHalf / MOLAR_MASS.nitrogen;
+  const oxygenHalf = parameters.oxygenHalf / MOLAR_MASS.oxygen;
   const carbonHalf = parameters.inorganicCarbonHalf;
-  const phosphateHalf = parameters.phosphateHalf / PHOSPHORUS_MASS;
+  const phosphateHalf = parameters.phosphateHalf / MOLAR_MASS.phosphorus;
   const warmth = arrheniusResponse(parameters.activationEnergy * 1000, 20);
   const acidity = acidityResponse(parameters.acidSide, parameters.alkalineSide);
 

@@ -1,7 +1,8 @@
 import type { Process } from '../process/contract.ts';
 import { balanced } from '../process/stoichiometry.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
-import { OXYGEN_GAS_MASS, SECONDS_PER_DAY } from './conversions.ts';
+import { SECONDS_PER_DAY } from './conversions.ts';
 import { thetaResponse } from './temperature-response.ts';
 
 export interface MineralisationParameters {
@@ -64,7 +65,7 @@ export const mineralisation: Process<MineralisationParameters> = {
     const carbonRate = parameters.carbonRate / SECONDS_PER_DAY;
     const nitrogenRate = parameters.nitrogenRate / SECONDS_PER_DAY;
     const phosphorusRate = parameters.phosphorusRate / SECONDS_PER_DAY;
-    const oxygenHalf = parameters.oxygenHalf / OXYGEN_GAS_MASS;
+    const oxygenHalf = parameters.oxygenHalf / MOLAR_MASS.oxygen;
     const anoxic = parameters.shareWithoutOxygen;
     const warmth = thetaResponse(parameters.theta, 20);
     return {

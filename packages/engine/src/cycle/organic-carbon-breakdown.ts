@@ -1,7 +1,8 @@
 import type { Process } from '../process/contract.ts';
 import { balanced } from '../process/stoichiometry.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
-import { OXYGEN_GAS_MASS, SECONDS_PER_DAY } from './conversions.ts';
+import { SECONDS_PER_DAY } from './conversions.ts';
 import { thetaResponse } from './temperature-response.ts';
 
 export interface OrganicCarbonBreakdownParameters {
@@ -31,7 +32,7 @@ export const organicCarbonBreakdown: Process<OrganicCarbonBreakdownParameters> =
     const volume = setting.index('waterVolume');
     const temperature = setting.index('waterTemperature');
     const rate = parameters.rate / SECONDS_PER_DAY;
-    const oxygenHalf = parameters.oxygenHalf / OXYGEN_GAS_MASS;
+    const oxygenHalf = parameters.oxygenHalf / MOLAR_MASS.oxygen;
     const warmth = thetaResponse(parameters.theta, 20);
     return {
       reactions: [

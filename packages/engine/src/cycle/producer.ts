@@ -2,8 +2,9 @@ import type { ParameterSpecs, Process, Setting } from '../process/contract.ts';
 import { balanced } from '../process/stoichiometry.ts';
 import type { Composition } from '../variables/compositions.ts';
 import type { VariableId } from '../variables/variables.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
-import { NITROGEN_MASS, OXYGEN_GAS_MASS, PHOSPHORUS_MASS, SECONDS_PER_DAY } from './conversions.ts';
+import { SECONDS_PER_DAY } from './conversions.ts';
 import { thetaResponse } from './temperature-response.ts';
 
 /** Parameters of growth, respiration and loss that algae and plants have in common. */
@@ -64,8 +65,8 @@ function growthPerBiomass(
   const carbon = group.carbon === undefined ? undefined : setting.index(group.carbon);
   const temperature = setting.index('waterTemperature');
   const rate = parameters.maximumGrowth / SECONDS_PER_DAY;
-  const nitrogenHalf = parameters.nitrogenHalf / NITROGEN_MASS;
-  const phosphorusHalf = parameters.phosphorusHalf / PHOSPHORUS_MASS;
+  const nitrogenHalf = parameters.nitrogenHalf / MOLAR_MASS.nitrogen;
+  const phosphorusHalf = parameters.phosphorusHalf / MOLAR_MASS.phosphorus;
   const warmth = thetaResponse(parameters.growthTheta, 20);
   return (values, ammonium, nitrate, water) => {
     const photons = values[light]!;
@@ -136,8 +137,8 @@ export function producer(group: ProducerGroup): Process<ProducerParameters> {
       const volume = setting.index('waterVolume');
       const temperature = setting.index('waterTemperature');
       const growth = growthPerBiomass(group, parameters, setting);
-      const preferenceHalf = parameters.preferenceHalf / NITROGEN_MASS;
-      const oxygenHalf = parameters.oxygenHalf / OXYGEN_GAS_MASS;
+      const preferenceHalf = parameters.preferenceHalf / MOLAR_MASS.nitrogen;
+      const oxygenHalf = parameters.oxygenHalf / MOLAR_MASS.oxygen;
       const respiration = parameters.respirationRate / SECONDS_PER_DAY;
       const loss = parameters.lossRate / SECONDS_PER_DAY;
       const warmth = thetaResponse(parameters.lossTheta, 20);

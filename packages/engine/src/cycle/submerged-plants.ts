@@ -16,7 +16,7 @@ export const submergedPlants = producer({
   ground: 'waterArea',
   carbon: 'carbonDioxide',
   parameters: {
-    maximumGrowth: { unit: '1/d', min: 0.005, max: 0.4, meaning: 'highest growth at 20 degC' },
+    maximumGrowth: { unit: '1/d', min: 0.005, max: 1, meaning: 'highest growth at 20 degC' },
     growthTheta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor of growth per degree' },
     lightHalf: { unit: 'µmol/m²/s', min: 5, max: 200, meaning: 'light at half the highest growth' },
     nitrogenHalf: { unit: 'mg N/L', min: 0.005, max: 2, meaning: 'ammonium and nitrate at half the rate' },

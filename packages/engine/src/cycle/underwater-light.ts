@@ -1,7 +1,7 @@
 import { expm1 } from '../numerics/elementary.ts';
 import type { Derivation } from '../process/contract.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration } from './concentration.ts';
-import { CARBON_MASS } from './conversions.ts';
 
 export interface UnderwaterLightParameters {
   readonly backgroundAttenuation: number;
@@ -76,7 +76,7 @@ export const underwaterLight: Derivation<UnderwaterLightParameters> = {
     const onAlgae = setting.index('lightOnAlgae');
     const onPlants = setting.index('lightOnPlants');
     const background = parameters.backgroundAttenuation;
-    const colour = parameters.colourAttenuation * CARBON_MASS;
+    const colour = parameters.colourAttenuation * MOLAR_MASS.carbon;
     return {
       derive(values) {
         const light = values[surface]!;
