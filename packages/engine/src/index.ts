@@ -1,4 +1,9 @@
+export { dayOfYear } from './climate/day-of-year.ts';
+export * from './climate/climate-parameters.ts';
+export * from './climate/climate.ts';
+export * from './climate/room-drivers.ts';
 export * from './cycle/fall-aeration.ts';
+export { molarYield } from './cycle/film-oxidation.ts';
 export * from './cycle/grazing.ts';
 export * from './cycle/processes.ts';
 export * from './geometry/check-geometry.ts';
@@ -9,6 +14,7 @@ export * from './life/life.ts';
 export { DEATH_CAUSES, type DeathCause, type PopulationDay } from './life/living-population.ts';
 export * from './life/traits.ts';
 export type { WaterConditions } from './life/water-stress.ts';
+export * from './light/surface-light.ts';
 export * from './outlook/ahead.ts';
 export * from './outlook/document.ts';
 export * from './plan/care.ts';

@@ -610,8 +610,8 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.7,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 1.5,
-     "min": 0.2,
+     "spread": 1.4,
+     "min": 0.35,
      "max": 2.5,
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
@@ -1251,9 +1251,9 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.2,
      "unit": "mg N/L",
      "distribution": "lognormal",
-     "spread": 1.4,
+     "spread": 1.3,
      "min": 0.08,
-     "max": 0.4,
+     "max": 0.3,
      "basis": "assumed",
      "source": "Borgmann 1994, Environmental Pollution 86: 329-335; abstract",
      "note": "Measured as total ammonia, 4.5 mg N/L with reproduction reduced and 14 mg N/L with deaths; shown here as the un-ionised part of such water at pH 8 and 25 °C (5.4 %). In very soft water ten times less suffices, which is not modelled."
@@ -1262,8 +1262,8 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 1,
      "unit": "mg N/L",
      "distribution": "lognormal",
-     "spread": 1.35,
-     "min": 0.5,
+     "spread": 1.3,
+     "min": 0.6,
      "max": 2.2,
      "basis": "assumed",
      "source": "Borgmann 1994, Environmental Pollution 86: 329-335; abstract"
@@ -1272,8 +1272,8 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.7,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 1.5,
-     "min": 0.2,
+     "spread": 1.4,
+     "min": 0.35,
      "max": 2.5,
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
@@ -1938,8 +1938,8 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.7,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 1.5,
-     "min": 0.2,
+     "spread": 1.4,
+     "min": 0.35,
      "max": 2.5,
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
@@ -2608,8 +2608,8 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.7,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 1.5,
-     "min": 0.2,
+     "spread": 1.4,
+     "min": 0.35,
      "max": 2.5,
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
@@ -5261,7 +5261,936 @@ export const LIBRARY_DATA: LibraryData = {
    }
   }
  },
- "parameters": {},
- "enclosures": {},
+ "parameters": {
+  "ammonia-oxidation": {
+   "process": "ammonia-oxidation",
+   "parameters": {
+    "maximumGrowth": {
+     "value": 0.75,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.35,
+     "max": 1.1,
+     "basis": "memory",
+     "source": "ammonia oxidisers at 20 degC, Henze et al. 2000 and Wiesmann 1994; recalled"
+    },
+    "activationEnergy": {
+     "value": 68,
+     "unit": "kJ/mol",
+     "distribution": "normal",
+     "spread": 4,
+     "min": 56,
+     "max": 80,
+     "basis": "published",
+     "source": "Vannecke & Volcke 2015, supporting information; equals a factor of 1.099 per degree"
+    },
+    "yield": {
+     "value": 0.18,
+     "unit": "g COD/g N",
+     "distribution": "lognormal",
+     "spread": 1.2,
+     "min": 0.13,
+     "max": 0.24,
+     "basis": "memory",
+     "source": "Wiesmann 1994; recalled"
+    },
+    "nitrogenHalf": {
+     "value": 0.6,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.2,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "Wiesmann 1994; recalled"
+    },
+    "oxygenHalf": {
+     "value": 0.4,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.2,
+     "max": 1,
+     "basis": "memory",
+     "source": "Henze et al. 2000; recalled"
+    },
+    "inorganicCarbonHalf": {
+     "value": 0.1,
+     "unit": "mmol/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.02,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "nitrifying films slow down below about 45 mg CaCO3/L of alkalinity (Biesterfeld et al. 2003, recalled): nine tenths of the rate there"
+    },
+    "phosphateHalf": {
+     "value": 0.01,
+     "unit": "mg P/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.002,
+     "max": 0.04,
+     "basis": "memory",
+     "source": "ASM2d, Henze et al. 2000; recalled"
+    },
+    "acidSide": {
+     "value": 6.4,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.25,
+     "min": 5.6,
+     "max": 7,
+     "basis": "memory",
+     "source": "half rate near pH 6.4 to 6.6, little left at pH 6, full rate from 7.2 to 8.5 in most reports; recalled"
+    },
+    "alkalineSide": {
+     "value": 9.6,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 9,
+     "max": 10.5,
+     "basis": "memory",
+     "source": "symmetric to the acid side around an optimum near pH 8; recalled"
+    },
+    "arealCapacity": {
+     "value": 0.19,
+     "unit": "g N/m²/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.06,
+     "max": 0.45,
+     "basis": "memory",
+     "source": "fed biofilters at 25 degC 0.1 to 0.6, mostly 0.3 g N/m2/d (Timmons & Ebeling, recalled), brought to 20 degC"
+    },
+    "decayRate": {
+     "value": 0.08,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.03,
+     "max": 0.15,
+     "basis": "memory",
+     "source": "Henze et al. 2000 and Wiesmann 1994; recalled"
+    },
+    "decayTheta": {
+     "value": 1.05,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1.02,
+     "max": 1.09,
+     "basis": "memory",
+     "source": "Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "animal-release": {
+   "process": "animal-release",
+   "parameters": {
+    "timeConstant": {
+     "value": 6,
+     "unit": "h",
+     "distribution": "fixed",
+     "basis": "assumed",
+     "source": "spreads the sum of a day over the hours after it"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "fixed",
+     "basis": "assumed",
+     "source": "as for bacteria; keeps respiration from using oxygen that is not there"
+    }
+   }
+  },
+  "attached-algae": {
+   "process": "attached-algae",
+   "parameters": {
+    "maximumGrowth": {
+     "value": 0.7,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.3,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "attached algae at 20 degC, Bowie et al. 1985; recalled"
+    },
+    "growthTheta": {
+     "value": 1.066,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.04,
+     "max": 1.1,
+     "basis": "page",
+     "source": "default of QUAL2Kw, read in its public source"
+    },
+    "lightHalf": {
+     "value": 50,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 25,
+     "max": 150,
+     "basis": "memory",
+     "source": "30 to 150; films of dim places lie at the low end"
+    },
+    "nitrogenHalf": {
+     "value": 0.02,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.9,
+     "min": 0.005,
+     "max": 0.1,
+     "basis": "memory",
+     "source": "set below the saturation at 8.5 to 60 µg N/L of Schmidt et al. 2019 (abstract)"
+    },
+    "phosphorusHalf": {
+     "value": 0.002,
+     "unit": "mg P/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.0005,
+     "max": 0.01,
+     "basis": "memory",
+     "source": "set below the saturation at 2.5 to 6.1 µg P/L of Schmidt et al. 2019 (abstract)"
+    },
+    "carbonHalf": {
+     "value": 0.013,
+     "unit": "mmol/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.004,
+     "max": 0.06,
+     "basis": "memory",
+     "source": "default of QUAL2K for bottom algae, 1.3e-5 mol/L; recalled"
+    },
+    "preferenceHalf": {
+     "value": 0.025,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.008,
+     "max": 0.1,
+     "basis": "memory",
+     "source": "default of QUAL2K, 25 µg N/L; recalled"
+    },
+    "fullStock": {
+     "value": 0.27,
+     "unit": "mol C/m²",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.07,
+     "max": 0.83,
+     "basis": "memory",
+     "source": "8 g dry/m2 (2 to 25) at 40 % carbon on glass and stone under tank light, estimated; bright ponds carry 32 to 49 g/m2 (Azim et al. 2002)"
+    },
+    "respirationRate": {
+     "value": 0.05,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.02,
+     "max": 0.2,
+     "basis": "memory",
+     "source": "0.03 to 0.2, Bowie et al. 1985; recalled; films of dim places lie at the low end"
+    },
+    "lossRate": {
+     "value": 0.02,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.006,
+     "max": 0.1,
+     "basis": "assumed",
+     "source": "ungrazed film; grazers come on top"
+    },
+    "lossTheta": {
+     "value": 1.05,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.02,
+     "max": 1.08,
+     "basis": "page",
+     "source": "default of QUAL2Kw, read in its public source"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "as for bacteria"
+    }
+   }
+  },
+  "carbonate-dissolution": {
+   "process": "carbonate-dissolution",
+   "parameters": {
+    "roughness": {
+     "value": 4,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 2,
+     "max": 10,
+     "basis": "memory",
+     "source": "2 to 4 for limestone chips, toward 10 for coral and shell; recalled"
+    },
+    "hindrance": {
+     "value": 0.3,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.05,
+     "max": 1,
+     "basis": "assumed",
+     "source": "a film of still water of 0.3 to 1 mm slows the clean law two- to fivefold (derived from diffusion); growth on the grains, magnesium, phosphate and humus slow it further"
+    }
+   }
+  },
+  "care": {
+   "process": "care",
+   "parameters": {
+    "portionFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.2,
+     "min": 0.4,
+     "max": 2.5,
+     "basis": "common practice",
+     "source": "A pinch is weighed once and then taken by hand; no source"
+    }
+   }
+  },
+  "feed-breakdown": {
+   "process": "feed-breakdown",
+   "parameters": {
+    "rate": {
+     "value": 0.3,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.12,
+     "max": 0.8,
+     "basis": "assumed",
+     "source": "set so that rate times oxidised share is 0.18 per day, the oxygen uptake of solid feed residue, 8.8 mg O2/g/h at 20 degC (Aquaculture Science 37: 27, 1989, abstract), over 1.2 g O2 per g feed"
+    },
+    "oxidisedShare": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 0.3,
+     "max": 0.9,
+     "basis": "assumed",
+     "source": "feed softens faster than it is burnt; no measurement found"
+    },
+    "theta": {
+     "value": 1.088,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.05,
+     "max": 1.12,
+     "basis": "published",
+     "source": "solid feed residue (Aquaculture Science 37: 27, 1989, abstract)"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "gas-exchange": {
+   "process": "gas-exchange",
+   "about": "Indoors no wind blows over the water; these are among the least certain values of the cycle.",
+   "parameters": {
+    "stillVelocity": {
+     "value": 1,
+     "unit": "cm/h",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "0.5 to 2 cm/h by convection alone, judged from the low-wind end of lake studies (Crusius & Wanninkhof 2003, recalled)"
+    },
+    "stirredVelocity": {
+     "value": 6,
+     "unit": "cm/h",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 2,
+     "max": 15,
+     "basis": "assumed",
+     "source": "2 to 6 cm/h over a whole surface that a pump moves; higher on the part that it really stirs"
+    }
+   }
+  },
+  "grazing": {
+   "process": "grazing",
+   "about": "Eating is set by the animals; the process has no parameters of its own.",
+   "parameters": {}
+  },
+  "litter-breakdown": {
+   "process": "litter-breakdown",
+   "parameters": {
+    "breakdownRate": {
+     "value": 0.007,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.001,
+     "max": 0.03,
+     "basis": "memory",
+     "source": "oak 0.004 per day at 12 degC (Webster & Benfield 1986, recalled), brought to 20 degC; beech half of it, alder three times"
+    },
+    "breakdownTheta": {
+     "value": 1.06,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1.03,
+     "max": 1.1,
+     "basis": "memory",
+     "source": "usual for leaf litter in water; recalled"
+    },
+    "leachingRate": {
+     "value": 1.2,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.5,
+     "max": 3,
+     "basis": "memory",
+     "source": "soluble carbohydrates and phenols mostly lost within two days (Campbell et al., abstract); rate recalled"
+    },
+    "leachingTheta": {
+     "value": 1.04,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1,
+     "max": 1.08,
+     "basis": "assumed",
+     "source": "leaching is mostly diffusion"
+    }
+   }
+  },
+  "mineralisation": {
+   "process": "mineralisation",
+   "about": "One pool of detritus stands for faeces, feed residue and plant remains.",
+   "parameters": {
+    "carbonRate": {
+     "value": 0.09,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.03,
+     "max": 0.25,
+     "basis": "published",
+     "source": "fish faeces took up 4.2 mg O2/g/h at 20 degC in the first hours (Aquaculture Science 37: 27, 1989, abstract), about 0.1 per day; plant remains are slower, 0.003 to 0.045 per day (Enriquez et al. 1993 and others)"
+    },
+    "nitrogenRate": {
+     "value": 0.09,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.03,
+     "max": 0.25,
+     "basis": "assumed",
+     "source": "nitrogen released as fast as carbon is burnt"
+    },
+    "phosphorusRate": {
+     "value": 0.1,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.03,
+     "max": 0.3,
+     "basis": "assumed",
+     "source": "phosphorus released slightly faster than carbon is burnt"
+    },
+    "theta": {
+     "value": 1.075,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1.04,
+     "max": 1.11,
+     "basis": "published",
+     "source": "fish faeces between 10 and 30 degC (Aquaculture Science 37: 27, 1989, abstract)"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
+    },
+    "shareWithoutOxygen": {
+     "value": 0.4,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 0.1,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "reduction factor of hydrolysis without oxygen in ASM2d, Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "nitrite-oxidation": {
+   "process": "nitrite-oxidation",
+   "parameters": {
+    "maximumGrowth": {
+     "value": 0.8,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.35,
+     "max": 1.2,
+     "basis": "memory",
+     "source": "nitrite oxidisers at 20 degC, Henze et al. 2000 and Wiesmann 1994; recalled"
+    },
+    "activationEnergy": {
+     "value": 44,
+     "unit": "kJ/mol",
+     "distribution": "normal",
+     "spread": 4,
+     "min": 32,
+     "max": 56,
+     "basis": "published",
+     "source": "Vannecke & Volcke 2015, supporting information; equals a factor of 1.063 per degree"
+    },
+    "yield": {
+     "value": 0.06,
+     "unit": "g COD/g N",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.03,
+     "max": 0.1,
+     "basis": "memory",
+     "source": "Wiesmann 1994; recalled"
+    },
+    "nitrogenHalf": {
+     "value": 0.5,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.1,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "Wiesmann 1994; recalled"
+    },
+    "oxygenHalf": {
+     "value": 0.9,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.4,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "Henze et al. 2000 and Wiesmann 1994; recalled"
+    },
+    "inorganicCarbonHalf": {
+     "value": 0.1,
+     "unit": "mmol/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.02,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "nitrifying films slow down below about 45 mg CaCO3/L of alkalinity (Biesterfeld et al. 2003, recalled): nine tenths of the rate there"
+    },
+    "phosphateHalf": {
+     "value": 0.01,
+     "unit": "mg P/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.002,
+     "max": 0.04,
+     "basis": "memory",
+     "source": "ASM2d, Henze et al. 2000; recalled"
+    },
+    "acidSide": {
+     "value": 6.4,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.25,
+     "min": 5.6,
+     "max": 7,
+     "basis": "memory",
+     "source": "half rate near pH 6.4 to 6.6, little left at pH 6, full rate from 7.2 to 8.5 in most reports; recalled"
+    },
+    "alkalineSide": {
+     "value": 9.6,
+     "unit": "pH",
+     "distribution": "normal",
+     "spread": 0.3,
+     "min": 9,
+     "max": 10.5,
+     "basis": "memory",
+     "source": "symmetric to the acid side around an optimum near pH 8; recalled"
+    },
+    "arealCapacity": {
+     "value": 0.25,
+     "unit": "g N/m²/d",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.07,
+     "max": 0.7,
+     "basis": "assumed",
+     "source": "somewhat above that of ammonia oxidisers, since ripe filters hold nitrite low"
+    },
+    "decayRate": {
+     "value": 0.08,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.03,
+     "max": 0.15,
+     "basis": "memory",
+     "source": "Henze et al. 2000 and Wiesmann 1994; recalled"
+    },
+    "decayTheta": {
+     "value": 1.05,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1.02,
+     "max": 1.09,
+     "basis": "memory",
+     "source": "Henze et al. 2000; recalled"
+    },
+    "ammoniaInhibition": {
+     "value": 46,
+     "unit": "µmol/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 20,
+     "max": 100,
+     "basis": "published",
+     "source": "Park & Bae 2009, abstract"
+    },
+    "nitrousAcidInhibition": {
+     "value": 3.4,
+     "unit": "µmol/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 1.7,
+     "max": 6.8,
+     "basis": "published",
+     "source": "Park & Bae 2009, abstract: 1.7 to 6.8; the middle taken"
+    }
+   }
+  },
+  "organic-carbon-breakdown": {
+   "process": "organic-carbon-breakdown",
+   "parameters": {
+    "rate": {
+     "value": 0.008,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.0015,
+     "max": 0.04,
+     "basis": "memory",
+     "source": "stubborn part of leaf and wood leachate 0.003 to 0.01 per day at 25 degC, recalled; pond water alone lost 1 to 7 % in a week (student report, Cape Cod ponds); peat water in the dark at 4 degC had a half-life of 1253 d (2015, abstract)"
+    },
+    "theta": {
+     "value": 1.07,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.015,
+     "min": 1.03,
+     "max": 1.11,
+     "basis": "memory",
+     "source": "usual range for stubborn organic matter; recalled"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "start": {
+   "process": "start",
+   "parameters": {
+    "nitrifierFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.05,
+     "max": 20,
+     "basis": "assumed",
+     "source": "How much of a matured filter's life survives the move is rarely known; spread by judgement"
+    },
+    "algaeFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.05,
+     "max": 20,
+     "basis": "assumed",
+     "source": "Stated by eye; spread by judgement"
+    },
+    "leachableFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.1,
+     "max": 10,
+     "basis": "assumed",
+     "source": "Pieces of one kind of wood differ by age, bark and soaking; spread by judgement"
+    },
+    "plantFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "Cover estimated by eye; spread by judgement"
+    }
+   }
+  },
+  "submerged-plants": {
+   "process": "submerged-plants",
+   "parameters": {
+    "maximumGrowth": {
+     "value": 0.22,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.07,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "14 temperate species grew 0.007 to 0.109 per day at 15 degC, 14.4 mol/m2/d and 3.3 to 3.8 mmol/L inorganic carbon (Nielsen & Sand-Jensen 1991, abstract); the middle of the range, 0.04, taken back to full light and carbon and 20 degC"
+    },
+    "growthTheta": {
+     "value": 1.066,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.04,
+     "max": 1.1,
+     "basis": "assumed",
+     "source": "as for algae"
+    },
+    "lightHalf": {
+     "value": 35,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 15,
+     "max": 100,
+     "basis": "memory",
+     "source": "plants kept in enclosures are mostly shade plants; recalled"
+    },
+    "nitrogenHalf": {
+     "value": 0.1,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.02,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "uptake by leaves; by roots about 0.4; recalled"
+    },
+    "phosphorusHalf": {
+     "value": 0.01,
+     "unit": "mg P/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.002,
+     "max": 0.1,
+     "basis": "memory",
+     "source": "uptake by leaves; by roots about 0.05; recalled"
+    },
+    "carbonHalf": {
+     "value": 0.04,
+     "unit": "mmol/L",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.02,
+     "max": 0.15,
+     "basis": "memory",
+     "source": "half-saturation for carbon dioxide under water, 20 to 150 µmol/L; recalled"
+    },
+    "preferenceHalf": {
+     "value": 0.3,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.1,
+     "max": 1,
+     "basis": "memory",
+     "source": "gives 0.7 of the nitrogen as ammonium when both stand at 1 mg N/L; recalled"
+    },
+    "fullStock": {
+     "value": 5.2,
+     "unit": "mol C/m²",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 2,
+     "max": 12,
+     "basis": "memory",
+     "source": "150 g dry/m2 at 42 % carbon; stands of 50 to 300 g/m2; recalled"
+    },
+    "respirationRate": {
+     "value": 0.01,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.004,
+     "max": 0.03,
+     "basis": "memory",
+     "source": "0.008 to 0.03 per day at 25 degC, brought to 20 degC; recalled"
+    },
+    "lossRate": {
+     "value": 0.004,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.0015,
+     "max": 0.02,
+     "basis": "assumed",
+     "source": "leaf loss of healthy plants 0.002 to 0.02 per day"
+    },
+    "lossTheta": {
+     "value": 1.07,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.04,
+     "max": 1.1,
+     "basis": "memory",
+     "source": "plant respiration; recalled"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "as for bacteria"
+    }
+   }
+  },
+  "underwater-light": {
+   "process": "underwater-light",
+   "parameters": {
+    "backgroundAttenuation": {
+     "value": 0.15,
+     "unit": "1/m",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.05,
+     "max": 0.6,
+     "basis": "memory",
+     "source": "pure water in white light 0.05 to 0.2; clear lakes more; recalled"
+    },
+    "colourAttenuation": {
+     "value": 0.22,
+     "unit": "1/m per mg C/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.1,
+     "max": 0.4,
+     "basis": "memory",
+     "source": "Morris et al. 1995, about 0.22 DOC^1.07; recalled"
+    },
+    "plantAttenuation": {
+     "value": 0.57,
+     "unit": "m²/mol C",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.28,
+     "max": 1.4,
+     "basis": "memory",
+     "source": "0.02 m2 per g dry (0.01 to 0.05) at 42 % carbon; recalled"
+    },
+    "algalAttenuation": {
+     "value": 0.9,
+     "unit": "m²/mol C",
+     "distribution": "lognormal",
+     "spread": 1.9,
+     "min": 0.2,
+     "max": 4,
+     "basis": "memory",
+     "source": "0.03 m2 per g dry at 40 % carbon; recalled"
+    },
+    "incidentShare": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 0.3,
+     "max": 0.9,
+     "basis": "assumed",
+     "source": "glass stands upright and the undersides of wood and stone lie in shade"
+    }
+   }
+  },
+  "wood-leaching": {
+   "process": "wood-leaching",
+   "parameters": {
+    "rate": {
+     "value": 0.02,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.004,
+     "max": 0.15,
+     "basis": "assumed",
+     "source": "between a fast pool of 0.15 per day (the first weeks) and a slow one of 0.01 per day (months); no measurement on whole branches found"
+    },
+    "theta": {
+     "value": 1.04,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1,
+     "max": 1.08,
+     "basis": "assumed",
+     "source": "leaching is mostly diffusion, so it rises less with warmth than life does"
+    }
+   }
+  }
+ },
+ "enclosures": {
+  "beck-bank": "# yaml-language-server: $schema=../../../../docs/schema/enclosure.schema.json\nshoreglass: 1\nname: Beck bank\nabout: |\n  An invented enclosure for a cool room: the bank of a small beck, half water, half land. Nobody has\n  built it; every figure in this file is chosen to show what such a file can hold.\nstart: 2026-03-01\n\nglass:                        # inside measures\n  length: 90 cm\n  width: 45 cm\n  height: 60 cm\n  thickness: 8 mm\ncover:\n  open: 8 %                   # a strip of mesh along the back\n  transmission: 90 %\n\nzones:                        # from left to right; layers from the base upwards\n  - id: pool\n    name: Pool\n    kind: pool\n    from: 0 cm\n    to: 44 cm\n    ground: { left: 3 cm, right: 5 cm }\n    layers:\n      - { kind: substrate, material: coarse-sand }\n  - id: margin\n    name: Margin\n    kind: margin\n    from: 44 cm\n    to: 57 cm\n    ground: { left: 5 cm, right: 20 cm }\n    layers:\n      - { kind: substrate, material: fine-gravel }\n  - id: bank\n    name: Bank\n    kind: bank\n    from: 57 cm\n    to: 90 cm\n    ground: { left: 22 cm, right: 31 cm }\n    layers:\n      - { kind: false bottom, material: false-bottom, thickness: 8 cm }\n      - { kind: drainage, material: expanded-clay, thickness: 9 cm }\n      - { kind: mesh, material: screen-mesh, thickness: 1 mm }\n      - { kind: substrate, material: forest-soil }\n\nwater:\n  level: 16.5 cm              # just below the mesh, so that the soil drains\n  fill:                       # half hard tap water, half rain\n    - { water: hard-tap, share: 50 % }\n    - { water: rain, share: 50 % }\n  top-off: rain               # what evaporates leaves its minerals behind\n\nsettled:                      # a sponge from a running tank, otherwise a clean start\n  filter: matured\n  handles: 8 mg\n  algae: 0.05 g/m²\n  detritus: 0.5 g\n\nroom:\n  temperature: { mean: 17 °C, season: 3 K, day: 1 K, peak: 07-25 }\n  humidity: { mean: 55 %, season: 6 %, day: -4 %, peak: 08-10 }\n  carbon-dioxide: 600 ppm\n\ndevices:\n  lamps:\n    - name: LED bar\n      power: 28 W\n      lumens: 3100 lm\n      on: 09:00\n      lit: 11 h\n  pump:\n    name: Pump under the false bottom\n    power: 4 W\n    flow: 180 L/h\n    fall: 6 cm                # runs back over the stones of the margin\n    films: 0.3 m²\n\nhardscape:\n  - id: branch\n    name: Alder branch\n    material: alder-wood\n    mass: 850 g\n    course:                   # from the floor of the pool up onto the bank\n      - { x: 14 cm, z: 6 cm, thick: 5 cm }\n      - { x: 36 cm, z: 13 cm, thick: 5 cm }\n      - { x: 55 cm, z: 25 cm, thick: 4 cm }\n      - { x: 72 cm, z: 38 cm, thick: 3 cm }\n  - id: stones\n    name: Slate of the margin\n    material: slate\n    mass: 3.2 kg\n    course:\n      - { x: 46 cm, z: 9 cm, thick: 5 cm }\n      - { x: 55 cm, z: 20 cm, thick: 4 cm }\n  - id: leaves\n    name: Oak leaves on the pool floor\n    material: oak-litter\n    mass: 12 g\n\nplants:\n  - { plant: ceratophyllum-demersum, zone: pool, cover: 15 % }\n  - { plant: hypnum-cupressiforme, zone: bank, cover: 35 % }\n  - { plant: thuidium-tamariscinum, zone: margin, cover: 30 % }\n  - { plant: asplenium-scolopendrium, zone: bank, cover: 15 % }\n\nanimals:\n  - species: hyalella-azteca\n    zone: pool\n    adults: 16\n    juveniles: 20\n    after: 28 d\n  - species: planorbella-duryi\n    zone: pool\n    adults: 6\n    after: 42 d\n  - species: porcellio-scaber\n    zone: bank\n    adults: 15\n    after: 28 d\n\nroutines:\n  - { do: feed, feed: shrimp-pellet, amount: 0.12 g, every: 3 d, after: 29 d }\n  - { do: top-off, every: 4 d }\n\nactions:\n  - { do: add-litter, material: oak-litter, mass: 8 g, after: 150 d }\n"
+ },
  "series": {}
 };

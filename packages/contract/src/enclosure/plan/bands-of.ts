@@ -1,0 +1,35 @@
+import type { Band, SeriesId } from '@shoreglass/engine';
+import type { Library, Quantity, Tolerances } from '@shoreglass/library';
+import type { EnclosureContent } from '../schema/enclosure.ts';
+
+type Bound = Pick<Quantity, 'value' | 'basis' | 'source'>;
+
+/** One band where both bounds come from the same place, else one for each. */
+function bandsFrom(
+  series: SeriesId,
+  owner: string,
+  { low, high }: { low?: Bound | undefined; high?: Bound | undefined },
+): Band[] {
+  const shared = low && high && low.basis === high.basis && low.source === high.source;
+  if (shared)
+    return [{ series, low: low.value, high: high.value, owner, basis: low.basis, source: low.source }];
+  return [
+    ...(low ? [{ series, low: low.value, owner, basis: low.basis, source: low.source }] : []),
+    ...(high ? [{ series, high: high.value, owner, basis: high.basis, source: high.source }] : []),
+  ];
+}
+
+function bandsOfOwner(owner: string, tolerances: Tolerances | undefined): Band[] {
+  return Object.entries(tolerances ?? {}).flatMap(([series, range]) =>
+    range ? bandsFrom(series as SeriesId, owner, range) : [],
+  );
+}
+
+/** The bands of everyone who lives in the enclosure, each species once. */
+export function bandsOf({ animals = [], plants = [] }: EnclosureContent, library: Library): Band[] {
+  const species = [...new Set(animals.map((each) => each.species))].map(library.organism);
+  const planted = [...new Set(plants.map((each) => each.plant))].map(library.plant);
+  return [...species, ...planted].flatMap(({ scientificName, tolerances }) =>
+    bandsOfOwner(scientificName, tolerances),
+  );
+}

@@ -1,0 +1,111 @@
+import type {
+  Action,
+  FeedComposition,
+  RepeatedCare,
+  Routine,
+  SingleCare,
+  WaterComposition,
+} from '@shoreglass/engine';
+import { MOLAR_MASS } from '@shoreglass/engine';
+import type { Library } from '@shoreglass/library';
+import type { ActionContent, RoutineContent } from '../schema/care.ts';
+import type { EnclosureContent } from '../schema/enclosure.ts';
+import { foundersOf } from './inhabitants.ts';
+import { carbonateAmount, litterContents } from './pieces.ts';
+import { plain } from './plain.ts';
+
+export interface CareSources {
+  readonly library: Library;
+  readonly waterNamed: (id: string) => WaterComposition;
+}
+
+/** Contents of a feed as given [mol/kg], from shares of its dry mass. */
+export function feedOf(id: string, library: Library): FeedComposition {
+  const feed = library.feed(id);
+  const dry = plain(feed.dryMatter, 'share');
+  const moles = (share: number, gramsPerMole: number) => (1000 * dry * share) / gramsPerMole;
+  return {
+    id: feed.id,
+    name: feed.name,
+    carbon: moles(plain(feed.carbon, 'share'), MOLAR_MASS.carbon),
+    nitrogen: moles(plain(feed.nitrogen, 'share'), MOLAR_MASS.nitrogen),
+    phosphorus: moles(plain(feed.phosphorus, 'share'), MOLAR_MASS.phosphorus),
+  };
+}
+
+type Repeatable = RoutineContent | Extract<ActionContent, { do: RoutineContent['do'] }>;
+
+function repeatedOf(content: Repeatable, { library, waterNamed }: CareSources): RepeatedCare {
+  switch (content.do) {
+    case 'feed':
+      return { kind: 'feed', feed: feedOf(content.feed, library), mass: content.amount };
+    case 'top-off':
+      return { kind: 'top-off' };
+    case 'water-change':
+      return { kind: 'water change', fraction: content.share, water: waterNamed(content.water) };
+    case 'trim':
+      return { kind: 'trim', keepCover: content.keep };
+  }
+}
+
+export function routineOf(content: RoutineContent, sources: CareSources): Routine {
+  return { ...repeatedOf(content, sources), everyDays: content.every, firstDay: content.after ?? 0 };
+}
+
+function isRepeatable(content: ActionContent): content is Extract<ActionContent, Repeatable> {
+  return (
+    content.do === 'feed' ||
+    content.do === 'top-off' ||
+    content.do === 'water-change' ||
+    content.do === 'trim'
+  );
+}
+
+/** One line of the file may be several actions: adults and young are brought in apart. */
+function singleOf(content: ActionContent, sources: CareSources): SingleCare[] {
+  if (isRepeatable(content)) return [repeatedOf(content, sources)];
+  switch (content.do) {
+    case 'add-animals':
+    case 'remove-animals': {
+      const kind = content.do === 'add-animals' ? 'add animals' : 'remove animals';
+      return foundersOf(content).map((founders) => ({ kind, population: content.species, ...founders }));
+    }
+    case 'add-carbonate': {
+      const material = sources.library.material(content.material);
+      if (material.use !== 'carbonate') throw new Error(`${material.name} is not a carbonate`);
+      const grain = content.grain ?? plain(material.grain, 'length');
+      return [{ kind: 'add carbonate', amount: carbonateAmount(material, content.mass), grain }];
+    }
+    case 'add-litter': {
+      const material = sources.library.material(content.material);
+      if (material.use !== 'litter') throw new Error(`${material.name} is not litter`);
+      return [{ kind: 'add litter', ...litterContents(material, content.mass) }];
+    }
+  }
+}
+
+/** Founders who move in after the start. */
+function arrivals({ animals = [] }: EnclosureContent, library: Library): Action[] {
+  return animals
+    .filter(({ species, after = 0 }) => after > 0 && library.organism(species).habitat === 'water')
+    .flatMap((content) =>
+      foundersOf(content).map(
+        (founders): Action => ({
+          kind: 'add animals',
+          population: content.species,
+          ...founders,
+          day: content.after ?? 0,
+        }),
+      ),
+    );
+}
+
+/** Everything done once, in order of days; land animals are not modelled and left out. */
+export function actionsOf(content: EnclosureContent, sources: CareSources): Action[] {
+  const isModelled = (action: ActionContent) =>
+    !('species' in action) || sources.library.organism(action.species).habitat === 'water';
+  const written = (content.actions ?? [])
+    .filter(isModelled)
+    .flatMap((action) => singleOf(action, sources).map((care): Action => ({ ...care, day: action.after })));
+  return [...arrivals(content, sources.library), ...written].sort((a, b) => a.day - b.day);
+}

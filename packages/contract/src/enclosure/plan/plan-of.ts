@@ -1,0 +1,65 @@
+import type { Plan } from '@shoreglass/engine';
+import type { Library } from '@shoreglass/library';
+import type { EnclosureDocument } from '../read/read-enclosure.ts';
+import { bandsOf } from './bands-of.ts';
+import { actionsOf, routineOf } from './care-of.ts';
+import { devicesOf } from './devices-of.ts';
+import { zonesOf } from './ground.ts';
+import { plantingOf, populationOf } from './inhabitants.ts';
+import { notModelledOf } from './not-modelled.ts';
+import { pieceOf } from './pieces.ts';
+import { type DatedSeries, roomOf } from './room-of.ts';
+import { startOf } from './start-of.ts';
+import { blendOf, waterFinder } from './water-of.ts';
+
+/** Light through the closed part of the cover where the file says nothing. @source assumed: clean glass, both faces */
+const CLEAR_COVER = 0.9;
+
+/**
+ * The plan of an enclosure: every name resolved by the library, all in the plan's units.
+ * @param series the measured room, when the file names one; see `checkEnclosure` for reading it
+ * @throws UnknownEntry for a name the library does not hold, Error or RangeError for what cannot be planned:
+ *   `checkEnclosure` finds all of these first, with their places.
+ */
+export function planOf({ id, content }: EnclosureDocument, library: Library, series?: DatedSeries): Plan {
+  const find = waterFinder(content, library);
+  const sources = { library, waterNamed: (name: string) => find(name).composition };
+  const priors = library.parameterPriors();
+  const drawn = {
+    box: {
+      length: content.glass.length,
+      width: content.glass.width,
+      height: content.glass.height,
+      glassThickness: content.glass.thickness,
+      coverOpenFraction: content.cover.open,
+      coverTransmission: content.cover.transmission ?? CLEAR_COVER,
+    },
+    zones: zonesOf(content.zones, library),
+    hardscape: (content.hardscape ?? []).map((piece) => pieceOf(piece, library)),
+    water: {
+      level: content.water.level,
+      fill: blendOf(content.water.fill, find),
+      topOff: blendOf(content.water['top-off'], find),
+    },
+  };
+  const populations = (content.animals ?? []).flatMap((animals) => {
+    const animal = library.organism(animals.species);
+    return animal.habitat === 'water' ? [populationOf(animals, animal)] : [];
+  });
+  return {
+    id,
+    name: content.name,
+    startDate: content.start,
+    ...drawn,
+    start: startOf(content, drawn, priors),
+    room: roomOf(content, series),
+    devices: devicesOf(content.devices ?? {}),
+    plants: (content.plants ?? []).map((planting, index) => plantingOf(planting, index, library)),
+    populations,
+    routines: (content.routines ?? []).map((routine) => routineOf(routine, sources)),
+    actions: actionsOf(content, sources),
+    bands: bandsOf(content, library),
+    priors,
+    notModelled: notModelledOf(content, library),
+  };
+}
