@@ -12,7 +12,7 @@ const DEACTIVATION_ENERGY = 3;
  * @param reference [degC], -10 to 60
  * @param energy activation energy E [eV], 0 to 2
  * @validity between the coolest and the warmest temperature at which the rate was measured
- * @source brown2004 Box 1; k CODATA 2018
+ * @source brown-2004 Box 1; k from codata-2018
  */
 export function arrheniusFactor(temperature: number, reference: number, energy: number): number {
   const cold = 1 / (reference + ZERO_CELSIUS);
@@ -25,7 +25,7 @@ export function arrheniusFactor(temperature: number, reference: number, energy: 
  * h = 1 / (1 + exp(Ed/k (1/Tlimit - 1/T))), Ed = 3 eV (assumed).
  * @param temperature [degC], -10 to 60
  * @param limit temperature of one half [degC]
- * @source schoolfield1981 eq. 4, high-temperature term
+ * @source schoolfield-1981 eq. 4, high-temperature term
  */
 export function workingPart(temperature: number, limit: number): number {
   return 1 / (1 + arrheniusFactor(temperature, limit, DEACTIVATION_ENERGY));

@@ -10,6 +10,7 @@ export interface BroodTrain {
   readonly progress: Float64Array;
 }
 
+/** A train without eggs, with room for BROOD_LIMIT broods and one more. `derived`. */
 export function emptyBroods(): BroodTrain {
   return {
     size: 0,
@@ -36,6 +37,7 @@ export function broodCarbon(broods: BroodTrain, energetics: Energetics): number 
   return carbon;
 }
 
+/** Eggs in all broods [1], >= 0. `derived`. */
 export function eggCount(broods: BroodTrain): number {
   let eggs = 0;
   for (let i = 0; i < broods.size; i += 1) eggs += broods.count[i]!;

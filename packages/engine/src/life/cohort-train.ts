@@ -6,7 +6,7 @@ export const COHORT_LIMIT = 24;
 /**
  * The free-living cohorts of one population, oldest first, as one array per property. Each cohort stands for
  * `count` animals alike; total carbon is sum count (c length^3 + buffer).
- * @source deroos1988 (escalator boxcar train); merging in place of fixed boxes is derived
+ * @source de-roos-1988 (escalator boxcar train); merging in place of fixed boxes is derived
  */
 export interface CohortTrain {
   size: number;
@@ -32,6 +32,7 @@ export interface NewCohort {
   readonly isAdult: boolean;
 }
 
+/** A train without animals, with room for COHORT_LIMIT cohorts and one more. `derived`. */
 export function emptyTrain(): CohortTrain {
   const property = () => new Float64Array(COHORT_LIMIT + 1);
   return {

@@ -13,13 +13,15 @@ const BACKGROUND = DEATH_CAUSES.indexOf('background');
 
 const LITRES_PER_CUBIC_METRE = 1000;
 const hazard = new Float64Array(DEATH_CAUSES.length);
+/** Deaths to be put down to each cause by the mean, before whole deaths are shared among causes. */
+const blame = new Float64Array(DEATH_CAUSES.length);
 
 /**
  * Hazard of starving [1/d], >= 0: b (limit / condition - 1) below the limit, endless as the body is used up.
  * @param condition structure over the best it has been [0..1]
  * @param limit below which starvation may kill [0..1]
  * @param b at half the limit [1/d]
- * @source assumed: form chosen to meet the survival of starved Hyalella azteca (soucek2013)
+ * @source assumed: form chosen to meet the survival of starved Hyalella azteca (soucek-2013)
  */
 export function starvationHazard(condition: number, limit: number, b: number): number {
   return condition < limit ? b * (limit / condition - 1) : 0;
@@ -29,7 +31,7 @@ export function starvationHazard(condition: number, limit: number, b: number): n
  * Mean hazard of old age over a day [1/d], >= 0: Weibull of shape 3, S(age) = exp(-(age/lifespan)^3).
  * @param age at the start of the day, in days at the reference temperature [d]
  * @param step by which age rises today [d]
- * @source derived: shape 3 meets the survival of Hyalella azteca to 119 d (borgmann1989)
+ * @source derived: shape 3 meets the survival of Hyalella azteca to 119 d (borgmann-1989)
  */
 export function agingHazard(age: number, step: number, lifespan: number): number {
   const before = age / lifespan;
@@ -87,6 +89,8 @@ export function ageAndDie(
   const { train, traits } = population;
   hazard[WATER] = water;
   hazard[CROWDING] = volume > 0 ? crowding(population, volume) : 0;
+  blame.fill(0);
+  let dead = 0;
   let adults = 0;
   let adultsLeft = 0;
   for (let i = 0; i < train.size; i += 1) {
@@ -98,33 +102,44 @@ export function ageAndDie(
     hazard[BACKGROUND] = rate * (isAdult ? traits.adultLoss : traits.juvenileLoss);
     if (isAdult) adults += train.count[i]!;
     train.age[i] = train.age[i]! + rate;
-    takeDeaths(population, i, demography);
+    dead += takeDeaths(population, i, demography);
     if (isAdult) adultsLeft += train.count[i]!;
   }
+  bookCauses(population.day.deaths, dead, demography);
   dropEmpty(train, demography.least);
   return adultsLeft > 0 ? 1 - adultsLeft / adults : 1;
 }
 
-function takeDeaths(population: LivingPopulation, i: number, demography: Demography): void {
+/** Takes the day's deaths out of cohort i; returns how many. */
+function takeDeaths(population: LivingPopulation, i: number, demography: Demography): number {
   const { train, energetics, day } = population;
   let total = 0;
   for (let cause = 0; cause < hazard.length; cause += 1) total += hazard[cause]!;
   const count = train.count[i]!;
   let dead = demography.among(count, -expm1(-total));
   if (count - dead < demography.least) dead = count;
-  if (dead <= 0) return;
+  if (dead <= 0) return 0;
   train.count[i] = count - dead;
   day.deadCarbon += dead * (structureOf(energetics, train.length[i]!) + train.buffer[i]!);
-  let left = dead;
-  let hazardLeft = total;
-  for (let cause = 0; cause < BACKGROUND && left > 0; cause += 1) {
-    const own = hazard[cause]!;
-    if (own > 0) {
-      const taken = demography.among(left, Math.min(1, own / hazardLeft));
-      day.deaths[cause] = day.deaths[cause]! + taken;
-      left -= taken;
-      hazardLeft -= own;
+  if (total > 0) {
+    for (let cause = 0; cause < hazard.length; cause += 1) {
+      blame[cause] = blame[cause]! + (dead * hazard[cause]!) / total;
     }
   }
-  day.deaths[BACKGROUND] = day.deaths[BACKGROUND]! + left;
+  return dead;
+}
+
+/** Shares the day's deaths among causes, whole deaths in a member; what is left is put down to the background. */
+function bookCauses(deaths: Float64Array, dead: number, demography: Demography): void {
+  let left = dead;
+  let meanLeft = dead;
+  for (let cause = 0; cause < BACKGROUND && left > 0; cause += 1) {
+    const mean = blame[cause]!;
+    if (mean <= 0) continue;
+    const taken = demography.among(left, Math.min(1, mean / meanLeft));
+    deaths[cause] = taken;
+    left -= taken;
+    meanLeft -= mean;
+  }
+  deaths[BACKGROUND] = left;
 }

@@ -6,10 +6,10 @@ const CARBON_MASS = 12.011;
 const NITROGEN_MASS = 14.007;
 const PHOSPHORUS_MASS = 30.974;
 
-/** Structure made per assimilated carbon, and carbon freed for upkeep per structure given up. @source jager2013 Table 1. */
+/** Structure made per assimilated carbon, and carbon freed for upkeep per structure given up. @source jager-2013 Table 1. */
 export const GROWTH_YIELD = 0.8;
 export const SHRINKING_YIELD = 0.8;
-/** Egg buffer made per assimilated carbon. @source jager2013 Table 1. */
+/** Egg buffer made per assimilated carbon. @source jager-2013 Table 1. */
 export const EGG_YIELD = 0.95;
 
 /**
@@ -48,7 +48,7 @@ export interface Energetics {
  *   m = 3 c r / y,   a = m Lend / kappa.
  * Maturity upkeep per volume is (1 - kappa)/kappa m, so that young stop paying for maturity where growth stops.
  * @param traits in the units of TRAIT_SPECS
- * @source jager2013 eq. 1-9 and Table 1; the inversion is derived by comparing coefficients
+ * @source jager-2013 eq. 1-9 and Table 1; the inversion is derived by comparing coefficients
  */
 export function energeticsOf(traits: TraitValues): Energetics {
   const carbonPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / CARBON_MASS;
@@ -142,7 +142,7 @@ export interface DayRates {
  * males respire it. Hungry: no growth, upkeep paid from all assimilated carbon, then from the buffer; then upkeep
  * falls to its starved level and structure is given up for it. Growth and eggs are cut to what assimilated
  * nitrogen and phosphorus allow at the body's fixed composition.
- * @source jager2013 section 2.5 (starvation); the nutrient limit is derived from fixed composition
+ * @source jager-2013 section 2.5 (starvation); the nutrient limit is derived from fixed composition
  */
 export function animalDay(
   energetics: Energetics,

@@ -12,6 +12,7 @@ export interface Diet {
   readonly algaeRefuge: number;
 }
 
+/** The diet written in a species' traits, in the units of TRAIT_SPECS. `derived`. */
 export function dietOf(traits: TraitValues): Diet {
   return {
     preference: Float64Array.from(FOOD_SPECS, ({ preference }) => traits[preference]),
@@ -27,7 +28,7 @@ export function dietOf(traits: TraitValues): Diet {
  * X / (X + H), with X the weighted amount of all foods: Holling's type II on their sum.
  * @param food weighted amount per submerged area, X [mol/m2], >= 0
  * @param halfSaturation H [mol/m2], > 0
- * @source holling1959; the weighted sum follows from one handling time shared by all foods (derived)
+ * @source holling-1959; the weighted sum follows from one handling time shared by all foods (derived)
  */
 export function satiation(food: number, halfSaturation: number): number {
   return food / (food + halfSaturation);

@@ -49,6 +49,8 @@ export interface Life {
 const SECONDS_PER_DAY = 86400;
 /** Disagreement between the eaten pools and the amounts by food that rounding explains [1]. */
 const ROUNDING = 1e-9;
+/** The same in amount, since amounts by food are differences of sums over the whole run [mol]. */
+const ABSOLUTE_ROUNDING = 1e-12;
 
 const {
   animalCarbon,
@@ -82,7 +84,7 @@ function sumBodies(living: readonly LivingPopulation[], into: Float64Array): voi
 function checkMeal(pool: number, byFood: Float64Array): void {
   let sum = 0;
   for (let k = 0; k < FOOD_COUNT; k += 1) sum += byFood[k]!;
-  if (Math.abs(pool - sum) > ROUNDING * (Math.abs(pool) + Math.abs(sum)) + 1e-18) {
+  if (Math.abs(pool - sum) > ROUNDING * (Math.abs(pool) + Math.abs(sum)) + ABSOLUTE_ROUNDING) {
     throw new Error(`eaten pool holds ${pool} mol, but ${sum} mol were eaten by food`);
   }
 }
@@ -139,7 +141,7 @@ function liveDay(
  * @param demography 'expected' for means, or a stream of random numbers for whole animals
  * @throws RangeError when a trait is missing, outside its range or contradicts another
  * @validity animals that live in the water; land animals are not modelled
- * @source jager2013 (individual), deroos1988 (cohorts); see docs/science/life.md
+ * @source jager-2013 (individual), de-roos-1988 (cohorts); see docs/science/life.md
  */
 export function createLife(
   populations: readonly Population[],

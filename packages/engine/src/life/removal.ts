@@ -7,6 +7,7 @@ import type { LivingPopulation } from './living-population.ts';
  * Takes animals of a stage out, whichever come to hand; carried eggs leave with their share of the adults.
  * @param wanted >= 0 [1]
  * @returns how many were taken [1], at most those there are
+ * @source derived: each animal of the stage is as likely to be taken
  */
 export function removeAnimals(
   population: LivingPopulation,

@@ -58,7 +58,7 @@ export function toleranceHazard(traits: TraitValues, water: WaterConditions): nu
  * @param noEffect z [mg N/L], below C (1 - exp(-4 k)), else nobody would have died in the test
  * @param recovery k [1/d], > 0
  * @throws RangeError when the threshold is not reached within four days at C
- * @source jager2011 (reduced model, stochastic death); the inversion is derived
+ * @source jager-2011 (reduced model, stochastic death); the inversion is derived
  */
 export function killingRate(medianLethal: number, noEffect: number, recovery: number): number {
   const onset = -log(1 - noEffect / medianLethal) / recovery;
@@ -78,7 +78,7 @@ export function killingRate(medianLethal: number, noEffect: number, recovery: nu
  * @param burden before, D [mg N/L]
  * @param concentration C [mg N/L]
  * @param recovery k [1/d]
- * @source jager2011
+ * @source jager-2011
  */
 export function nextBurden(burden: number, concentration: number, recovery: number): number {
   return concentration + (burden - concentration) * exp(-recovery);
