@@ -1,4 +1,5 @@
 import { quantileOfSorted } from '../numerics/quantiles.ts';
+import type { Plan, Population } from '../plan/plan.ts';
 import { type SeriesId, seriesSpec } from '../run/series.ts';
 import type { CommonBand } from './bands.ts';
 import { addContributions, addDeaths, addFood, type BookedRun, largestShares } from './because.ts';
@@ -64,14 +65,22 @@ function positionOf({ plan }: PreparedOutlook, series: SeriesId): { population?:
   return { population: plan.populations.findIndex((population) => population.id === id) };
 }
 
+/** Juveniles the keeper puts in over the whole plan: more than these were born here. */
+function juvenilesPlaced({ actions }: Plan, { id, founders }: Population): number {
+  const added = actions.flatMap((action) =>
+    action.kind === 'add animals' && action.population === id ? [action] : [],
+  );
+  return [...founders, ...added]
+    .filter(({ stage }) => stage === 'juvenile')
+    .reduce((sum, { count }) => sum + count, 0);
+}
+
 function populationEvents(prepared: PreparedOutlook, ensemble: Ensemble): Event[] {
   const { plan, setting } = prepared;
   return plan.populations.flatMap((population, position) => {
     const total = setting.seriesIds.indexOf(`population:${population.id}`);
     const young = setting.seriesIds.indexOf(`population:${population.id}:juvenile`);
-    const founders = population.founders
-      .filter(({ stage }) => stage === 'juvenile')
-      .reduce((sum, { count }) => sum + count, 0);
+    const placed = juvenilesPlaced(plan, population);
     const about = {
       subject: `population:${population.id}` as const,
       owner: population.name,
@@ -83,7 +92,7 @@ function populationEvents(prepared: PreparedOutlook, ensemble: Ensemble): Event[
       eventOf(
         ensemble,
         { ...about, id: `${population.id}-first-young`, kind: 'first young', ends: false },
-        (member) => firstAbove(ensemble.series(member, young), founders + 0.5),
+        (member) => firstAbove(ensemble.series(member, young), placed + 0.5),
       ),
       eventOf(
         ensemble,
