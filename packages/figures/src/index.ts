@@ -1,5 +1,12 @@
 export * from './day/day-state.ts';
+export * from './fan/fan-chart.ts';
+export * from './marks/budget-bars.ts';
+export * from './marks/interval-line.ts';
 export * from './palette/palette.ts';
+export { ribbonHeight } from './ribbon/ribbon-layout.ts';
+export * from './ribbon/ribbon-options.ts';
+export { type RibbonScale, ribbonScale } from './ribbon/ribbon-scale.ts';
+export * from './ribbon/ribbon-scene.ts';
 export * from './scene/react-attributes.ts';
 export * from './scene/scene.ts';
 export * from './scene/scene-to-svg.ts';
@@ -7,3 +14,5 @@ export { sectionHeight } from './section/layout.ts';
 export * from './section/section-legend.ts';
 export * from './section/section-plan.ts';
 export * from './section/section-scene.ts';
+export * from './terminal/sparkline.ts';
+export * from './terminal/text-fan.ts';
