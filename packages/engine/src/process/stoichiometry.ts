@@ -1,4 +1,4 @@
-import { type ElementId, ELEMENTS } from '../variables/elements.ts';
+import { ELEMENTS, type ElementId } from '../variables/elements.ts';
 import { type VariableId, variableSpec } from '../variables/variables.ts';
 
 export type Stoichiometry = Readonly<Partial<Record<VariableId, number>>>;
