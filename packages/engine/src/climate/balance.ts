@@ -1,0 +1,359 @@
+import type { Heater, Pump } from '../plan/plan.ts';
+import {
+  AIR,
+  ANSWERS,
+  BY_CONDENSING,
+  BY_FOG,
+  BY_HEATER,
+  GLASS,
+  GROUND,
+  KNOWN,
+  RATIO,
+  solveBalance,
+  TERM,
+  TERMS,
+  UNKNOWNS,
+  WATER,
+} from './balance-system.ts';
+import type { ClimateParameters } from './climate-parameters.ts';
+import type { Envelope } from './envelope.ts';
+import { AIR_HEAT_CAPACITY, LEWIS_FACTOR, latentHeat, quietAirConductance } from './evaporation.ts';
+import { MASS_RATIO, moistAirDensity, moistAirVolume } from './moist-air.ts';
+import { type MoistureFlows, type MoisturePools, WATER_DENSITY } from './moisture-pools.ts';
+import { topOpeningExchange } from './openings.ts';
+import type { RoomDrivers } from './room-drivers.ts';
+import { type SaturationCurve, saturationCurve } from './saturation-curve.ts';
+
+/** Latent heat at 24 degC, held constant so that heat closes [J/kg]. */
+const LATENT = latentHeat(24);
+/** Part of the lamps' heat that arrives as light and radiation on water and ground; the rest warms the air. @source assumed */
+const RADIANT_SHARE = 0.6;
+/** Below the setpoint by this much the heater runs at full power [K]. @source assumed */
+const HEATER_BAND = 0.25;
+
+/** What the balance works with all run. */
+export interface BalanceSetting {
+  readonly envelope: Envelope;
+  readonly pools: MoisturePools;
+  readonly parameters: ClimateParameters;
+  readonly room: RoomDrivers;
+  readonly openCover: number;
+  readonly heater: Heater | undefined;
+  readonly pump: Pump | undefined;
+}
+
+/** Per unknown, the tangent to the saturated humidity ratio: its value at 0 degC and its slope [1/K]. */
+const TANGENT = 2;
+/** Positions in `coefficient` [kg/s]: vapour from water, vapour from land, dry air exchanged with the room. */
+const FROM_WATER = 0;
+const FROM_LAND = 1;
+const EXCHANGE = 2;
+/** A first pass that moves temperatures less [K], and the humidity ratio by a smaller part, is good enough. */
+const NEAR = 0.2;
+const NEAR_RATIO = 0.01;
+/** A store gives at most this part of itself in a step at the driest air, half of it held back for warming. */
+const GIVEABLE = 0.5;
+
+/**
+ * The coupled balance of heat and vapour of five stores: air, vapour, water, ground, glass.
+ * One step is implicit Euler: saturation curves are replaced by tangents and transfer coefficients taken at the start;
+ * where that moves the box noticeably, a second pass takes tangents at the end of the first and mean coefficients.
+ */
+export class HeatAndVapour {
+  readonly pools: MoisturePools;
+  heatIn = 0;
+  heatOut = 0;
+  heaterHeat = 0;
+  private readonly setting: BalanceSetting;
+  private readonly pressure: number;
+  /** Values at the start of the step, and the latest approximation of those at its end, by unknown. */
+  private readonly start = new Float64Array(UNKNOWNS);
+  private readonly end = new Float64Array(UNKNOWNS);
+  private readonly terms = new Float64Array(TERMS);
+  private readonly answers = new Float64Array(ANSWERS);
+  private readonly curve: SaturationCurve;
+  private readonly tangent = new Float64Array(UNKNOWNS * TANGENT);
+  private readonly coefficient = new Float64Array(3);
+  private readonly startCoefficient = new Float64Array(3);
+  private readonly flows: MoistureFlows = { fromWater: 0, fromLand: 0, toRoom: 0, condensing: 0, fog: 0 };
+  private hour = 0;
+  private lampHeat = 0;
+  private heaterPower = 0;
+  private dryAir = 0;
+
+  constructor(setting: BalanceSetting) {
+    this.setting = setting;
+    this.pools = setting.pools;
+    this.pressure = setting.room.pressure;
+    this.curve = saturationCurve(this.pressure);
+    const { room, heater } = setting;
+    this.end.fill(room.temperature[0]!);
+    this.end[RATIO] = room.humidityRatio[0]!;
+    if (heater && heater.power > 0) this.end[WATER] = Math.max(this.end[WATER]!, heater.setpoint);
+  }
+
+  /** Value of an unknown at the end of the last step. */
+  value(unknown: number): number {
+    return this.end[unknown]!;
+  }
+
+  relativeHumidity(): number {
+    this.setTangent(AIR);
+    const ratio = this.end[RATIO]!;
+    const saturated = this.saturatedRatio(AIR);
+    return (ratio * (MASS_RATIO + saturated)) / ((MASS_RATIO + ratio) * saturated);
+  }
+
+  /** Fills the air of the box with vapour at the present humidity ratio; for the start of a run. */
+  fillAir(): void {
+    this.weighAir();
+    this.pools.vapour = this.dryAir * this.end[RATIO]!;
+  }
+
+  storedHeat(): number {
+    const { envelope, pools } = this.setting;
+    const { end } = this;
+    return (
+      this.dryAir * AIR_HEAT_CAPACITY * end[AIR]! +
+      envelope.waterHeat * end[WATER]! +
+      envelope.groundHeat * end[GROUND]! +
+      envelope.glassHeat * end[GLASS]! +
+      LATENT * pools.vapour
+    );
+  }
+
+  /** Sets the hour's drivers; the envelope has been refreshed before. */
+  beginHour(hour: number, lampPower: number): void {
+    this.hour = hour;
+    this.lampHeat = lampPower * this.setting.parameters.lampHeatInside;
+    this.heatIn = 0;
+    this.heatOut = 0;
+    this.heaterHeat = 0;
+    this.weighAir();
+    this.end[RATIO] = this.pools.vapour / this.dryAir;
+  }
+
+  private weighAir(): void {
+    // Dry air at 24 degC and 80 % RH, held constant in the hour; a few percent off at other temperatures.
+    this.dryAir = this.setting.envelope.airVolume / moistAirVolume(24, 0.015, this.pressure);
+  }
+
+  /** Moves on by `dt` seconds with the pool holding `poolWater` [kg]. */
+  advance(dt: number, poolWater: number): void {
+    this.start.set(this.end);
+    this.setCoefficients(dt);
+    this.startCoefficient.set(this.coefficient);
+    this.solve(dt);
+    if (this.hasMoved()) {
+      this.setCoefficients(dt);
+      for (let i = 0; i < this.coefficient.length; i++) {
+        this.coefficient[i] = 0.5 * (this.coefficient[i]! + this.startCoefficient[i]!);
+      }
+      this.solve(dt);
+    }
+    this.bookHeat(dt);
+    this.setFlows();
+    this.pools.settle(this.flows, dt, poolWater);
+  }
+
+  /** True when the first pass went so far that tangents and coefficients at its start no longer serve. */
+  private hasMoved(): boolean {
+    const { start, end } = this;
+    return (
+      Math.abs(end[AIR]! - start[AIR]!) > NEAR ||
+      Math.abs(end[GLASS]! - start[GLASS]!) > NEAR ||
+      Math.abs(end[GROUND]! - start[GROUND]!) > NEAR ||
+      Math.abs(end[WATER]! - start[WATER]!) > NEAR ||
+      Math.abs(end[RATIO]! - start[RATIO]!) > NEAR_RATIO * start[RATIO]!
+    );
+  }
+
+  private setTangent(unknown: number): void {
+    this.curve.tangent(this.end[unknown]!, this.tangent, unknown * TANGENT);
+  }
+
+  /** Saturated humidity ratio at the latest temperature of an unknown, on its tangent. */
+  private saturatedRatio(unknown: number): number {
+    return this.tangent[unknown * TANGENT]! + this.tangent[unknown * TANGENT + 1]! * this.end[unknown]!;
+  }
+
+  private setCoefficients(dt: number): void {
+    const { coefficient } = this;
+    this.setTangent(AIR);
+    this.setTangent(WATER);
+    this.setTangent(GROUND);
+    this.setTangent(GLASS);
+    const dryDensity = 1 / moistAirVolume(this.end[AIR]!, this.end[RATIO]!, this.pressure);
+    coefficient[FROM_WATER] = this.waterConductance(dryDensity, dt);
+    coefficient[FROM_LAND] = this.landConductance(dryDensity, dt);
+    coefficient[EXCHANGE] = this.airExchange();
+  }
+
+  private waterConductance(dryDensity: number, dt: number): number {
+    const { envelope, parameters } = this.setting;
+    const ratio = this.saturatedRatio(WATER);
+    const atWater = 1 / moistAirVolume(this.end[WATER]!, ratio, this.pressure);
+    const mean = 0.5 * (ratio + this.end[RATIO]!);
+    const perArea = quietAirConductance(atWater, dryDensity - atWater, mean, this.pressure);
+    const most = (GIVEABLE * envelope.openVolume * WATER_DENSITY) / (dt * ratio);
+    return Math.min(parameters.evaporationFactor * envelope.openArea * perArea, most);
+  }
+
+  /** rho A/(r_a + r (1 - w)/w), w the wetness of the land: vanishes as it dries out. */
+  private landConductance(dryDensity: number, dt: number): number {
+    const { envelope, parameters, pools } = this.setting;
+    const capacity = pools.landCapacity();
+    if (!(capacity > 0)) return 0;
+    const wetness = Math.min(1, pools.land / capacity);
+    const resistance = parameters.airResistance * wetness + parameters.drynessResistance * (1 - wetness);
+    const most = (GIVEABLE * pools.land) / (dt * this.saturatedRatio(GROUND));
+    return Math.min((dryDensity * envelope.landArea * wetness) / resistance, most);
+  }
+
+  /** Dry air exchanged with the room: buoyancy and draught through the open cover, leakage [kg/s]. */
+  private airExchange(): number {
+    const { envelope, parameters, room, openCover } = this.setting;
+    const outsideDensity = room.density[this.hour]!;
+    const insideDensity = moistAirDensity(this.end[AIR]!, this.end[RATIO]!, this.pressure);
+    const buoyant = topOpeningExchange(openCover, insideDensity, outsideDensity);
+    const leaking = (parameters.leakage / 3600) * envelope.airVolume;
+    const flow = buoyant + parameters.draught * openCover + leaking;
+    return (flow * outsideDensity) / (1 + room.humidityRatio[this.hour]!);
+  }
+
+  private solve(dt: number): void {
+    this.assemble(dt);
+    solveBalance(this.terms, LATENT, this.answers);
+    this.settleUnknowns(dt);
+  }
+
+  private assemble(dt: number): void {
+    const { terms, coefficient, tangent, start, setting, hour } = this;
+    const { envelope: e, parameters, room, pump } = setting;
+    const kw = coefficient[FROM_WATER]!;
+    const kg = coefficient[FROM_LAND]!;
+    const exchange = coefficient[EXCHANGE]!;
+    const roomTemperature = room.temperature[hour]!;
+    const airToWater = kw * AIR_HEAT_CAPACITY * LEWIS_FACTOR;
+    const airToGround =
+      (e.landArea * this.dryAir * AIR_HEAT_CAPACITY) / (e.airVolume * parameters.airResistance);
+    const exchangeHeat = exchange * AIR_HEAT_CAPACITY;
+    const waterSlope = LATENT * kw * tangent[WATER * TANGENT + 1]!;
+    const groundSlope = LATENT * kg * tangent[GROUND * TANGENT + 1]!;
+    const waterBase = LATENT * kw * tangent[WATER * TANGENT]!;
+    const groundBase = LATENT * kg * tangent[GROUND * TANGENT]!;
+    const air = (this.dryAir * AIR_HEAT_CAPACITY) / dt;
+    const vapour = (LATENT * this.dryAir) / dt;
+    const water = e.waterHeat / dt;
+    const ground = e.groundHeat / dt;
+    const glass = e.glassHeat / dt;
+    const radiant = RADIANT_SHARE * this.lampHeat;
+    const onWater = radiant * e.openShare;
+
+    terms[TERM.air] = air + airToWater + airToGround + e.airToGlass + exchangeHeat;
+    terms[TERM.ratio] = vapour + LATENT * (kw + kg + exchange);
+    terms[TERM.water] = water + airToWater + e.waterToGlass + e.waterToRoom + e.waterToGround + waterSlope;
+    terms[TERM.ground] =
+      ground + airToGround + e.groundToGlass + e.groundToRoom + e.waterToGround + groundSlope;
+    terms[TERM.glass] = glass + e.airToGlass + e.waterToGlass + e.groundToGlass + e.glassToRoom;
+    terms[TERM.airWater] = airToWater;
+    terms[TERM.airGround] = airToGround;
+    terms[TERM.airGlass] = e.airToGlass;
+    terms[TERM.waterGround] = e.waterToGround;
+    terms[TERM.waterGlass] = e.waterToGlass;
+    terms[TERM.groundGlass] = e.groundToGlass;
+    terms[TERM.waterToRatio] = LATENT * kw;
+    terms[TERM.groundToRatio] = LATENT * kg;
+    terms[TERM.ratioByWater] = waterSlope;
+    terms[TERM.ratioByGround] = groundSlope;
+    terms[TERM.knownAir] = air * start[AIR]! + exchangeHeat * roomTemperature + this.lampHeat - radiant;
+    terms[TERM.knownRatio] =
+      vapour * start[RATIO]! + waterBase + groundBase + LATENT * exchange * room.humidityRatio[hour]!;
+    terms[TERM.knownWater] =
+      water * start[WATER]! + e.waterToRoom * roomTemperature + onWater + (pump?.power ?? 0) - waterBase;
+    terms[TERM.knownGround] =
+      ground * start[GROUND]! + e.groundToRoom * roomTemperature + radiant - onWater - groundBase;
+    terms[TERM.knownGlass] = glass * start[GLASS]! + e.glassToRoom * roomTemperature;
+  }
+
+  /** Humidity ratio above saturation at an unknown's temperature, for one right-hand side of the solved system. */
+  private excess(unknown: number, side: number): number {
+    const { answers, tangent } = this;
+    return answers[side + RATIO]! - tangent[unknown * TANGENT + 1]! * answers[side + unknown]!;
+  }
+
+  /**
+   * Adds heater, condensing and fog to the known solution. The answers are linear, so each follows in closed form:
+   * the heater from the water's temperature without it; condensing K = k (W - W_s(glass)) but at least what dries the
+   * film away; fog J so that the air is just saturated, where it would exceed it. No switching back and forth.
+   */
+  private settleUnknowns(dt: number): void {
+    const { answers, end, flows, setting, tangent } = this;
+    const heater = this.heaterDemand();
+    const k = setting.envelope.airToGlass / (AIR_HEAT_CAPACITY * LEWIS_FACTOR);
+    const driest = -setting.pools.film / dt;
+    const atGlass =
+      this.excess(GLASS, KNOWN) + heater * this.excess(GLASS, BY_HEATER) - tangent[GLASS * TANGENT]!;
+    const inAir = this.excess(AIR, KNOWN) + heater * this.excess(AIR, BY_HEATER) - tangent[AIR * TANGENT]!;
+    const glassByCondensing = this.excess(GLASS, BY_CONDENSING);
+    const airByCondensing = this.excess(AIR, BY_CONDENSING);
+    let condensing = Math.max(driest, (k * atGlass) / (1 - k * glassByCondensing));
+    let fog = 0;
+    if (inAir + airByCondensing * condensing > 0) {
+      const glassByFog = this.excess(GLASS, BY_FOG);
+      const airByFog = this.excess(AIR, BY_FOG);
+      // fog = -(inAir + airByCondensing K)/airByFog put into K = k (atGlass + glassByCondensing K + glassByFog fog)
+      const ratio = glassByFog / airByFog;
+      const wet = (k * (atGlass - ratio * inAir)) / (1 - k * (glassByCondensing - ratio * airByCondensing));
+      condensing = Math.max(driest, wet);
+      fog = Math.max(0, -(inAir + airByCondensing * condensing) / airByFog);
+    }
+    for (let i = 0; i < UNKNOWNS; i++) {
+      end[i] =
+        answers[KNOWN + i]! +
+        heater * answers[BY_HEATER + i]! +
+        condensing * answers[BY_CONDENSING + i]! +
+        fog * answers[BY_FOG + i]!;
+    }
+    this.heaterPower = heater;
+    flows.condensing = condensing;
+    flows.fog = fog;
+  }
+
+  /** Proportional within the band below the setpoint, between 0 and the rated power [W]. */
+  private heaterDemand(): number {
+    const { heater } = this.setting;
+    if (!heater || !(heater.power > 0)) return 0;
+    const gain = heater.power / HEATER_BAND;
+    const without = this.answers[KNOWN + WATER]!;
+    const perWatt = this.answers[BY_HEATER + WATER]!;
+    const wanted = (gain * (heater.setpoint - without)) / (1 + gain * perWatt);
+    return Math.min(heater.power, Math.max(0, wanted));
+  }
+
+  private setFlows(): void {
+    const { coefficient, end, flows, setting, hour } = this;
+    const ratio = end[RATIO]!;
+    flows.fromWater = coefficient[FROM_WATER]! * (this.saturatedRatio(WATER) - ratio);
+    flows.fromLand = coefficient[FROM_LAND]! * (this.saturatedRatio(GROUND) - ratio);
+    flows.toRoom = coefficient[EXCHANGE]! * (ratio - setting.room.humidityRatio[hour]!);
+  }
+
+  private bookHeat(dt: number): void {
+    const { coefficient, end, setting, hour } = this;
+    const { envelope: e, room, pump } = setting;
+    const roomTemperature = room.temperature[hour]!;
+    const gained = this.lampHeat + (pump?.power ?? 0) + this.heaterPower;
+    const conducted =
+      e.waterToRoom * (end[WATER]! - roomTemperature) +
+      e.groundToRoom * (end[GROUND]! - roomTemperature) +
+      e.glassToRoom * (end[GLASS]! - roomTemperature);
+    const carried =
+      coefficient[EXCHANGE]! *
+      (AIR_HEAT_CAPACITY * (end[AIR]! - roomTemperature) +
+        LATENT * (end[RATIO]! - room.humidityRatio[hour]!));
+    this.heatIn += gained * dt;
+    this.heatOut += (conducted + carried) * dt;
+    this.heaterHeat += this.heaterPower * dt;
+  }
+}
