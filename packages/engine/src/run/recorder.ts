@@ -43,7 +43,7 @@ export interface Recorder {
   readonly series: readonly Float64Array[];
   /** Samples climate after an hour. */
   hour(world: World): void;
-  /** Samples the water after a stretch of `hours`. */
+  /** Samples the water after a stretch of `hours`, its derived values being fresh. */
   stretch(world: World, hours: number): void;
   toppedOff(volume: number): void;
   /** Means of the day that the animals live by. */
@@ -73,8 +73,7 @@ export function createRecorder(seriesIds: readonly string[], days: number): Reco
       sums.relativeHumidity += climate.relativeHumidity / 24;
       sums.fogHours += climate.fogged;
     },
-    stretch({ values, system }, hours) {
-      system.derive(values);
+    stretch({ values }, hours) {
       const oxygen = (values[V.oxygen]! / values[V.waterVolume]!) * OXYGEN_MASS;
       sums.weight += hours;
       sums.pH += values[V.pH]! * hours;
