@@ -1,5 +1,5 @@
+import { findRoot } from '../numerics/roots.ts';
 import type { WaterComposition } from '../plan/water-composition.ts';
-import { bracketedRoot } from './bracketed-root.ts';
 import { type CarbonSupply, type Speciation, speciate, type WaterState } from './speciate.ts';
 
 export type Mineral = 'calcite' | 'aragonite' | 'gypsum';
@@ -44,6 +44,9 @@ function mostThatCanPrecipitate(water: WaterState, mineral: Mineral): number {
   return Math.min(water.composition.calcium ?? 0, partner);
 }
 
+/** Stands for the saturation index of a mineral whose ions are absent. */
+const ABSENT = -400;
+
 /**
  * Equilibrium of a water with a mineral: how much dissolves or precipitates, and the water after it.
  * Root of the saturation index over the amount dissolved, which raises it.
@@ -55,14 +58,14 @@ export function equilibriumWithMineral(water: WaterState, mineral: Mineral): Min
   if (water.pH !== undefined)
     throw new RangeError('a water with a given pH cannot be brought to equilibrium');
   const index = (amount: number): number =>
-    speciate(withMineral(water, mineral, amount)).saturationIndex[mineral];
+    Math.max(ABSENT, speciate(withMineral(water, mineral, amount)).saturationIndex[mineral]);
   const low = -mostThatCanPrecipitate(water, mineral);
   let high = Math.max(0.01, low + 0.01);
   while (index(high) < 0) {
     high *= 2;
     if (high > 1000) throw new RangeError(`${mineral} does not reach saturation in this water`);
   }
-  const dissolved = bracketedRoot(index, low, high, 1e-10);
+  const dissolved = findRoot(index, { low, high, tolerance: 1e-10 });
   const after = withMineral(water, mineral, dissolved);
   return { dissolved, composition: after.composition, speciation: speciate(after) };
 }

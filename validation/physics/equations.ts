@@ -1,0 +1,22 @@
+import type { Calculation, Figures } from '../harness/check.ts';
+
+/**
+ * What computes each equation of the physics checks, by the equation's id. A check that names several ids at once
+ * ('P2,P5,P6') is computed by an entry of exactly that name, or else by its parts, each giving the figures it has.
+ */
+export const EQUATIONS: Readonly<Record<string, Calculation>> = {};
+
+/** The calculation of one or several equations; undefined when one of them is missing. */
+export function calculationOf(key: string): Calculation | undefined {
+  if (Object.hasOwn(EQUATIONS, key)) return EQUATIONS[key];
+  const parts = key.split(',').map((part) => part.trim());
+  const calculations = parts.map((part) => (Object.hasOwn(EQUATIONS, part) ? EQUATIONS[part] : undefined));
+  if (parts.length < 2 || calculations.includes(undefined)) return undefined;
+  return (inputs, wanted) => {
+    const figures: Record<string, Figures[string]> = {};
+    for (const calculation of calculations) {
+      for (const [name, figure] of Object.entries(calculation!(inputs, wanted))) figures[name] ??= figure;
+    }
+    return figures;
+  };
+}
