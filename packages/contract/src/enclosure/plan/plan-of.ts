@@ -4,16 +4,12 @@ import type { EnclosureDocument } from '../read/read-enclosure.ts';
 import { bandsOf } from './bands-of.ts';
 import { actionsOf, routineOf } from './care-of.ts';
 import { devicesOf } from './devices-of.ts';
-import { zonesOf } from './ground.ts';
+import { drawnOf } from './drawn-of.ts';
 import { plantingOf, populationOf } from './inhabitants.ts';
 import { notModelledOf } from './not-modelled.ts';
-import { pieceOf } from './pieces.ts';
 import { type DatedSeries, roomOf } from './room-of.ts';
 import { startOf } from './start-of.ts';
-import { blendOf, waterFinder } from './water-of.ts';
-
-/** Light through the closed part of the cover where the file says nothing. @source assumed: clean glass, both faces */
-const CLEAR_COVER = 0.9;
+import { waterFinder } from './water-of.ts';
 
 /**
  * The plan of an enclosure: every name resolved by the library, all in the plan's units.
@@ -25,23 +21,7 @@ export function planOf({ id, content }: EnclosureDocument, library: Library, ser
   const find = waterFinder(content, library);
   const sources = { library, waterNamed: (name: string) => find(name).composition };
   const priors = library.parameterPriors();
-  const drawn = {
-    box: {
-      length: content.glass.length,
-      width: content.glass.width,
-      height: content.glass.height,
-      glassThickness: content.glass.thickness,
-      coverOpenFraction: content.cover.open,
-      coverTransmission: content.cover.transmission ?? CLEAR_COVER,
-    },
-    zones: zonesOf(content.zones, library),
-    hardscape: (content.hardscape ?? []).map((piece) => pieceOf(piece, library)),
-    water: {
-      level: content.water.level,
-      fill: blendOf(content.water.fill, find),
-      topOff: blendOf(content.water['top-off'], find),
-    },
-  };
+  const drawn = drawnOf(content, library);
   const populations = (content.animals ?? []).flatMap((animals) => {
     const animal = library.organism(animals.species);
     return animal.habitat === 'water' ? [populationOf(animals, animal)] : [];

@@ -1,0 +1,183 @@
+import {
+  alkalinityOf,
+  type Band,
+  convert,
+  generalHardness,
+  type Plan,
+  type SeasonalCourse,
+  seriesSpec,
+} from '@shoreglass/engine';
+import type { Library } from '@shoreglass/library';
+import type { KeyPath } from '../read/problem.ts';
+import type { EnclosureContent } from '../schema/enclosure.ts';
+import type { Remark } from './finding.ts';
+
+/** Where in the file somebody is named. */
+type Whereabouts = ReadonlyMap<string, KeyPath>;
+
+function whereaboutsOf({ animals = [], plants = [] }: EnclosureContent, library: Library): Whereabouts {
+  return new Map([
+    ...plants.map(({ plant }, index): [string, KeyPath] => [
+      library.plant(plant).scientificName,
+      ['plants', index, 'plant'],
+    ]),
+    ...animals.map(({ species }, index): [string, KeyPath] => [
+      library.organism(species).scientificName,
+      ['animals', index, 'species'],
+    ]),
+  ]);
+}
+
+const shown = (band: Pick<Band, 'series'>, value: number): string => {
+  const { unit } = seriesSpec(band.series);
+  return `${value} ${unit}`.trim();
+};
+
+/** Two inhabitants of whom one needs more than the other bears. */
+function conflicts(bands: readonly Band[], where: Whereabouts): Remark[] {
+  return bands.flatMap((needy) =>
+    bands.flatMap((frail): Remark[] => {
+      if (needy.series !== frail.series || needy.owner === frail.owner) return [];
+      if (needy.low === undefined || frail.high === undefined || needy.low <= frail.high) return [];
+      const { name } = seriesSpec(needy.series);
+      return [
+        {
+          severity: 'warning',
+          path: where.get(needy.owner) ?? [],
+          message: `${needy.owner} and ${frail.owner} do not fit together: ${name} of at least ${shown(needy, needy.low)} for the first, at most ${shown(frail, frail.high)} for the second`,
+          mend: 'Keep one of the two.',
+          source: `${needy.source}; ${frail.source}`,
+        },
+      ];
+    }),
+  );
+}
+
+/** A quantity that can be told before any run: its lowest and highest expected value, in the series' unit. */
+interface Expected {
+  readonly low: number;
+  readonly high: number;
+  readonly what: string;
+}
+
+function courseRange({ mean, yearAmplitude }: SeasonalCourse): readonly [number, number] {
+  return [mean - yearAmplitude, mean + yearAmplitude];
+}
+
+/** Coldest and warmest daily mean of a measured room, a rough stand-in for the water's. */
+function seriesRange(values: Float64Array): readonly [number, number] {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let day = 0; day + 24 <= values.length; day += 24) {
+    const mean = values.subarray(day, day + 24).reduce((sum, value) => sum + value, 0) / 24;
+    low = Math.min(low, mean);
+    high = Math.max(high, mean);
+  }
+  return [low, high];
+}
+
+function expectedOf(plan: Plan): ReadonlyMap<string, Expected> {
+  const { fill } = plan.water;
+  const hardness = convert(generalHardness(fill), 'mmol/L', '°dGH');
+  const alkalinity = convert(Math.max(0, alkalinityOf(fill)), 'meq/L', '°dKH');
+  const { temperature, series } = plan.room;
+  const [cold, warm] = series ? seriesRange(series.temperature) : courseRange(temperature);
+  const heated = plan.devices.heater ? Math.max(cold, plan.devices.heater.setpoint) : cold;
+  const room = { low: heated, high: Math.max(warm, heated), what: 'the room' };
+  return new Map([
+    ['GH', { low: hardness, high: hardness, what: 'the fill water' }],
+    ['KH', { low: alkalinity, high: alkalinity, what: 'the fill water' }],
+    ['waterTemperature', room],
+  ]);
+}
+
+/** Lamp and pump warm the water a little; a room is only called too cold or too warm beyond this [K, degrees]. */
+const MARGIN: Readonly<Record<string, number>> = { waterTemperature: 1.5, GH: 0.2, KH: 0.2 };
+
+function misfits(plan: Plan, where: Whereabouts): Remark[] {
+  const expected = expectedOf(plan);
+  return plan.bands.flatMap((band): Remark[] => {
+    const now = expected.get(band.series);
+    if (!now) return [];
+    const margin = MARGIN[band.series] ?? 0;
+    const { name, unit } = seriesSpec(band.series);
+    const tell = (value: number, side: string, limit: number): Remark => ({
+      severity: 'warning',
+      path: where.get(band.owner) ?? [],
+      message: `${band.owner} needs ${name} ${side} ${shown(band, limit)}; ${now.what} gives ${value.toFixed(1)} ${unit}`,
+      mend:
+        now.what === 'the room'
+          ? 'Choose another species, place or heater.'
+          : 'Choose another water, a blend, or another species.',
+      source: band.source,
+    });
+    if (band.low !== undefined && now.low < band.low - margin)
+      return [tell(now.low, 'of at least', band.low)];
+    if (band.high !== undefined && now.high > band.high + margin)
+      return [tell(now.high, 'of at most', band.high)];
+    return [];
+  });
+}
+
+function founderRemarks({ animals = [], settled }: EnclosureContent, library: Library): Remark[] {
+  return animals.flatMap((content, index): Remark[] => {
+    const { adults = 0, juveniles = 0, after = 0, species } = content;
+    const { name, leastFounders, habitat } = library.organism(species);
+    const path: KeyPath = ['animals', index];
+    const remarks: Remark[] = [];
+    const count = adults + juveniles;
+    if (count > 0 && count < leastFounders.value)
+      remarks.push({
+        severity: 'warning',
+        path: [...path, adults > 0 ? 'adults' : 'juveniles'],
+        message: `${count} founders are few for ${name}; a population has a fair chance from about ${leastFounders.value}`,
+        mend: `Start with ${leastFounders.value} or more, young and adults.`,
+        source: leastFounders.source,
+      });
+    if (habitat === 'water' && count > 0 && settled?.filter !== 'matured' && after < 21)
+      remarks.push({
+        severity: 'warning',
+        path,
+        message: `${name} would move in on day ${after}, before a new filter handles their ammonia`,
+        mend: 'Let them come after the cycle has run, some 30 to 40 days, or start with a matured filter.',
+        source: 'common practice, no source',
+      });
+    return remarks;
+  });
+}
+
+function placeRemarks({ animals = [], plants = [], zones }: EnclosureContent, library: Library): Remark[] {
+  const kindOf = new Map(zones.map(({ id, kind }) => [id, kind]));
+  const wet = (zone: string) => ['pool', 'margin', 'stream'].includes(kindOf.get(zone) ?? '');
+  const remark = (path: KeyPath, name: string, zone: string, where: string): Remark => ({
+    severity: 'warning',
+    path,
+    message: `${name} lives ${where}, but its zone '${zone}' is a ${kindOf.get(zone)}`,
+    mend: `Name a zone of the ${where === 'in the water' ? 'water' : 'land'}.`,
+  });
+  return [
+    ...animals.flatMap(({ species, zone }, index): Remark[] => {
+      const { name, habitat } = library.organism(species);
+      const path = ['animals', index, 'zone'];
+      if (habitat === 'water' && !wet(zone)) return [remark(path, name, zone, 'in the water')];
+      return habitat === 'land' && kindOf.get(zone) === 'pool' ? [remark(path, name, zone, 'on land')] : [];
+    }),
+    ...plants.flatMap(({ plant, zone }, index): Remark[] => {
+      const { name, group } = library.plant(plant);
+      return (group === 'submerged' || group === 'floating') && !wet(zone)
+        ? [remark(['plants', index, 'zone'], name, zone, 'in the water')]
+        : [];
+    }),
+  ];
+}
+
+/** Who does not fit whom, the water, the room or the place; and too few founders. */
+export function inhabitantRemarks(content: EnclosureContent, plan: Plan, library: Library): Remark[] {
+  const where = whereaboutsOf(content, library);
+  return [
+    ...founderRemarks(content, library),
+    ...placeRemarks(content, library),
+    ...conflicts(plan.bands, where),
+    ...misfits(plan, where),
+  ];
+}

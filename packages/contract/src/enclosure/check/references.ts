@@ -1,0 +1,180 @@
+import { type Library, type MaterialUse, nearest } from '@shoreglass/library';
+import type { KeyPath } from '../read/problem.ts';
+import type { EnclosureContent } from '../schema/enclosure.ts';
+import type { Blend } from '../schema/water.ts';
+import type { Remark } from './finding.ts';
+
+type Kind = 'material' | 'plant' | 'animal' | 'feed' | 'water' | 'zone';
+
+interface Reference {
+  readonly kind: Kind;
+  readonly id: string;
+  readonly path: KeyPath;
+  /** What a material may be used as here. */
+  readonly uses?: readonly MaterialUse[];
+}
+
+function blendReferences(blend: Blend, path: KeyPath): Reference[] {
+  if (typeof blend === 'string') return [{ kind: 'water', id: blend, path }];
+  return blend.map(({ water }, index) => ({ kind: 'water', id: water, path: [...path, index, 'water'] }));
+}
+
+function careReferences(content: EnclosureContent): Reference[] {
+  const lists = [
+    ['routines', content.routines ?? []],
+    ['actions', content.actions ?? []],
+  ] as const;
+  return lists.flatMap(([name, items]) =>
+    items.flatMap((item, index): Reference[] => {
+      const at = (key: string): KeyPath => [name, index, key];
+      switch (item.do) {
+        case 'feed':
+          return [{ kind: 'feed', id: item.feed, path: at('feed') }];
+        case 'water-change':
+          return [{ kind: 'water', id: item.water, path: at('water') }];
+        case 'add-animals':
+        case 'remove-animals':
+          return [{ kind: 'animal', id: item.species, path: at('species') }];
+        case 'add-carbonate':
+          return [{ kind: 'material', id: item.material, path: at('material'), uses: ['carbonate'] }];
+        case 'add-litter':
+          return [{ kind: 'material', id: item.material, path: at('material'), uses: ['litter'] }];
+        default:
+          return [];
+      }
+    }),
+  );
+}
+
+/** Every name the file uses for something defined elsewhere. */
+function referencesOf(content: EnclosureContent): Reference[] {
+  const { zones, water, hardscape = [], plants = [], animals = [] } = content;
+  return [
+    ...zones.flatMap(({ layers }, zone) =>
+      layers.map(
+        ({ material }, layer): Reference => ({
+          kind: 'material',
+          id: material,
+          path: ['zones', zone, 'layers', layer, 'material'],
+          uses: ['layer', 'litter'],
+        }),
+      ),
+    ),
+    ...blendReferences(water.fill, ['water', 'fill']),
+    ...blendReferences(water['top-off'], ['water', 'top-off']),
+    ...hardscape.map(
+      ({ material }, index): Reference => ({
+        kind: 'material',
+        id: material,
+        path: ['hardscape', index, 'material'],
+        uses: ['wood', 'stone', 'carbonate', 'litter'],
+      }),
+    ),
+    ...plants.flatMap(({ plant, zone }, index): Reference[] => [
+      { kind: 'plant', id: plant, path: ['plants', index, 'plant'] },
+      { kind: 'zone', id: zone, path: ['plants', index, 'zone'] },
+    ]),
+    ...animals.flatMap(({ species, zone }, index): Reference[] => [
+      { kind: 'animal', id: species, path: ['animals', index, 'species'] },
+      { kind: 'zone', id: zone, path: ['animals', index, 'zone'] },
+    ]),
+    ...careReferences(content),
+  ];
+}
+
+function knownNames(content: EnclosureContent, { data }: Library): Readonly<Record<Kind, readonly string[]>> {
+  return {
+    material: Object.keys(data.materials),
+    plant: Object.keys(data.plants),
+    animal: Object.keys(data.organisms),
+    feed: Object.keys(data.feeds),
+    water: [...(content.waters ?? []).map(({ id }) => id), ...Object.keys(data.waters)],
+    zone: content.zones.map(({ id }) => id),
+  };
+}
+
+/** Names that lead nowhere, and materials used for what they are not. */
+export function referenceRemarks(content: EnclosureContent, library: Library): Remark[] {
+  const known = knownNames(content, library);
+  return referencesOf(content).flatMap(({ kind, id, path, uses }): Remark[] => {
+    if (!known[kind].includes(id)) {
+      const near = nearest(id, known[kind]);
+      const all = known[kind].slice(0, 12).join(', ');
+      return [
+        {
+          severity: 'blocking',
+          path,
+          message:
+            kind === 'zone'
+              ? `there is no zone '${id}' in this file`
+              : `the library holds no ${kind} '${id}'`,
+          mend: near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `Known: ${all}.`,
+        },
+      ];
+    }
+    if (!uses) return [];
+    const { use, name } = library.material(id);
+    if (uses.includes(use)) return [];
+    const fitting = known.material.filter((each) => uses.includes(library.material(each).use));
+    return [
+      {
+        severity: 'blocking',
+        path,
+        message: `${name} is ${use === 'layer' ? 'a material for layers' : use} and cannot be used here`,
+        mend: `Use one of ${fitting.slice(0, 12).join(', ')}.`,
+      },
+    ];
+  });
+}
+
+function repeated(names: readonly string[], path: (index: number) => KeyPath, what: string): Remark[] {
+  return names.flatMap((name, index): Remark[] =>
+    names.indexOf(name) < index
+      ? [
+          {
+            severity: 'blocking',
+            path: path(index),
+            message: `${what} '${name}' is there twice`,
+            mend: 'Give each its own name, or join the two.',
+          },
+        ]
+      : [],
+  );
+}
+
+/** Names that should be given once. */
+export function repeatedRemarks({
+  zones,
+  waters = [],
+  hardscape = [],
+  animals = [],
+}: EnclosureContent): Remark[] {
+  const ids = (items: readonly { readonly id: string }[]) => items.map(({ id }) => id);
+  return [
+    ...repeated(ids(zones), (index) => ['zones', index, 'id'], 'the zone'),
+    ...repeated(ids(waters), (index) => ['waters', index, 'id'], 'the water'),
+    ...repeated(ids(hardscape), (index) => ['hardscape', index, 'id'], 'the piece'),
+    ...repeated(
+      animals.map(({ species }) => species),
+      (index) => ['animals', index, 'species'],
+      'the species',
+    ),
+  ];
+}
+
+/** Animals added or removed later must have an entry of their own, so that their zone and name are known. */
+export function careRemarks({ animals = [], actions = [] }: EnclosureContent): Remark[] {
+  const listed = new Set(animals.map(({ species }) => species));
+  return actions.flatMap((action, index): Remark[] =>
+    'species' in action && !listed.has(action.species)
+      ? [
+          {
+            severity: 'blocking',
+            path: ['actions', index, 'species'],
+            message: `${action.species} is not listed under animals`,
+            mend: 'List it there with its zone; adults and juveniles may be left out when all come later.',
+          },
+        ]
+      : [],
+  );
+}
