@@ -1,8 +1,8 @@
 /**
  * Factors a square matrix in place, P A = L U with partial pivoting, and returns the ratio of the smallest to the
  * largest pivot [1], > 0: below about 1e-14 the solution has no correct digit left.
- * @param matrix length n n, row by row; holds L (unit diagonal, below) and U (above) afterwards
- * @param pivots length n; receives the row exchanged in each step
+ * @param matrix length >= n n, row by row; holds L (unit diagonal, below) and U (above) afterwards
+ * @param pivots length >= n; receives the row exchanged in each step
  * @param n order, >= 1
  * @throws RangeError when the matrix is singular or holds NaN
  * @source derived: Gaussian elimination
@@ -56,10 +56,15 @@ function swapRows(matrix: Float64Array, first: number, second: number, n: number
  * Solves A x = b in place by a factorisation; `right` holds x afterwards [unit of b / unit of A].
  * @param matrix, pivots as left by `factorise`
  * @param right length >= n, right-hand side
+ * @param n order, >= 1
  * @source derived: forward and back substitution
  */
-export function solveFactorised(matrix: Float64Array, pivots: Int32Array, right: Float64Array): void {
-  const n = pivots.length;
+export function solveFactorised(
+  matrix: Float64Array,
+  pivots: Int32Array,
+  right: Float64Array,
+  n: number,
+): void {
   for (let row = 0; row < n; row += 1) {
     const exchanged = pivots[row]!;
     const held = right[exchanged]!;
@@ -88,7 +93,7 @@ export function solveFactorised(matrix: Float64Array, pivots: Int32Array, right:
  */
 export function solveLinear(matrix: Float64Array, right: Float64Array, pivots: Int32Array): void {
   factorise(matrix, pivots, pivots.length);
-  solveFactorised(matrix, pivots, right);
+  solveFactorised(matrix, pivots, right, pivots.length);
 }
 
 /** Rows of a tridiagonal system; `lower[0]` and `upper[n - 1]` are not read. */

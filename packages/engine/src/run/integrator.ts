@@ -1,7 +1,12 @@
 import type { ReactionSystem } from '../process/compose.ts';
-import { type PatankarNetwork, type PatankarStage, patankarNetwork } from './patankar-network.ts';
+import { formUpdate, startStage, sumUp } from './patankar-balance.ts';
+import {
+  type PatankarNetwork,
+  type PatankarStage,
+  patankarNetwork,
+  patankarStage,
+} from './patankar-network.ts';
 import { policyWorkspace, solveTogether } from './patankar-policy.ts';
-import { formUpdate } from './patankar-update.ts';
 import { solveBySweeps } from './patankar-weights.ts';
 
 export interface IntegratorOptions {
@@ -13,8 +18,12 @@ export interface IntegratorOptions {
   readonly leastStep?: number;
   /** First sub-step tried [s]. */
   readonly firstStep?: number;
-  /** Relative accuracy to which the weights are solved [1]. */
+  /** Relative accuracy to which the weights of the second stage are solved [1]. */
   readonly weightTolerance?: number;
+  /** Relative accuracy to which the weights of the first stage are solved [1]; its result is first order anyway. */
+  readonly predictionTolerance?: number;
+  /** Pools of which a step takes less than this share are left unweighted, 0 to 0.5 [1]. */
+  readonly explicitShare?: number;
 }
 
 /** What an integrator did since it was made. */
@@ -54,8 +63,17 @@ const DEFAULTS: Required<IntegratorOptions> = {
   absoluteTolerance: 1e-9,
   leastStep: 1,
   firstStep: 300,
-  weightTolerance: 1e-7,
+  weightTolerance: 1e-4,
+  predictionTolerance: 0.02,
+  explicitShare: 0.3,
 };
+
+function checkOptions(options: Required<IntegratorOptions>): void {
+  for (const [name, value] of Object.entries(options)) {
+    const isAllowed = name === 'explicitShare' ? value >= 0 && value <= 0.5 : value > 0;
+    if (!(isAllowed && value < Number.POSITIVE_INFINITY)) throw new RangeError(`${name} = ${value}`);
+  }
+}
 
 type Rates = Pick<ReactionSystem, 'start' | 'index' | 'coefficient' | 'evaluate' | 'derive'> & {
   readonly reactions: readonly { readonly process?: string; readonly name: string }[];
@@ -98,30 +116,19 @@ class PatankarIntegrator implements Integrator {
   private readonly options: Required<IntegratorOptions>;
   private readonly stage: PatankarStage;
   private readonly joint;
-  private readonly update;
   private readonly firstRates: Float64Array;
   private readonly secondRates: Float64Array;
   private readonly predicted: Float64Array;
   private nextStep: number;
 
   constructor(system: Rates, stateCount: number, options: Required<IntegratorOptions>) {
-    for (const [name, value] of Object.entries(options)) {
-      if (!(value > 0 && value < Number.POSITIVE_INFINITY)) throw new RangeError(`${name} = ${value}`);
-    }
+    checkOptions(options);
     this.system = system;
     this.options = options;
     this.network = patankarNetwork(system, stateCount);
     const { reactionCount } = this.network;
-    this.stage = {
-      begin: new Float64Array(stateCount),
-      reference: new Float64Array(stateCount),
-      nominal: new Float64Array(reactionCount),
-      weight: new Float64Array(stateCount),
-      factor: new Float64Array(reactionCount),
-      extent: new Float64Array(reactionCount),
-    };
+    this.stage = patankarStage(this.network);
     this.joint = policyWorkspace(this.network);
-    this.update = { content: new Float64Array(stateCount), throughput: new Float64Array(stateCount) };
     this.firstRates = new Float64Array(reactionCount);
     this.secondRates = new Float64Array(reactionCount);
     this.predicted = new Float64Array(stateCount);
@@ -200,7 +207,7 @@ class PatankarIntegrator implements Integrator {
     for (let reaction = 0; reaction < nominal.length; reaction += 1) {
       nominal[reaction] = h * this.firstRates[reaction]!;
     }
-    this.solve();
+    this.solve(this.options.predictionTolerance);
     this.predict(values);
     this.evaluate(values, this.secondRates);
     for (let state = 0; state < begin.length; state += 1) {
@@ -209,51 +216,49 @@ class PatankarIntegrator implements Integrator {
     for (let reaction = 0; reaction < nominal.length; reaction += 1) {
       nominal[reaction] = 0.5 * h * (this.firstRates[reaction]! + this.secondRates[reaction]!);
     }
-    this.solve();
-    if (formUpdate(this.network, this.stage, this.update) > 0) this.counters.repairs += 1;
+    this.solve(this.options.weightTolerance);
+    if (formUpdate(this.network, this.stage) > 0) this.counters.repairs += 1;
     return this.error();
   }
 
-  private solve(): void {
-    if (solveBySweeps(this.network, this.stage, this.options.weightTolerance)) return;
+  private solve(tolerance: number): void {
+    startStage(this.network, this.stage, this.options.explicitShare);
+    if (this.stage.weightedCount === 0) return;
+    if (solveBySweeps(this.network, this.stage, tolerance)) return;
     this.counters.jointSolutions += 1;
     if (!solveTogether(this.network, this.stage, this.joint)) this.counters.unsettled += 1;
   }
 
-  /** The first-order solution, from the weights where a pool is drawn on, into `predicted` and `values`. */
+  /** The first-order solution, from the weights where a pool is weighted, into `predicted` and `values`. */
   private predict(values: Float64Array): void {
-    const { begin, reference, weight, extent } = this.stage;
-    const { start, index, coefficient, reactionCount, drawn } = this.network;
-    const { predicted } = this;
-    predicted.set(begin);
-    for (let reaction = 0; reaction < reactionCount; reaction += 1) {
-      for (let e = start[reaction]!; e < start[reaction + 1]!; e += 1) {
-        predicted[index[e]!] = predicted[index[e]!]! + coefficient[e]! * extent[reaction]!;
-      }
+    const { content, reference, weight, weighted, weightedCount } = this.stage;
+    const { drawn } = this.network;
+    sumUp(this.network, this.stage);
+    for (let k = 0; k < weightedCount; k += 1) {
+      const state = drawn[weighted[k]!]!;
+      content[state] = weight[state]! * reference[state]!;
     }
-    for (let p = 0; p < drawn.length; p += 1) {
-      const state = drawn[p]!;
-      predicted[state] = weight[state]! * reference[state]!;
+    for (let state = 0; state < content.length; state += 1) {
+      this.predicted[state] = content[state]!;
+      values[state] = content[state]!;
     }
-    values.set(predicted);
   }
 
   private error(): number {
     const { relativeTolerance, absoluteTolerance } = this.options;
-    const { begin } = this.stage;
-    const { content } = this.update;
+    const { begin, content } = this.stage;
     let largest = 0;
     for (let state = 0; state < begin.length; state += 1) {
       const allowed = absoluteTolerance + relativeTolerance * Math.max(begin[state]!, content[state]!);
-      const share = Math.abs(content[state]! - this.predicted[state]!) / allowed;
-      if (share > largest) largest = share;
+      const difference = Math.abs(content[state]! - this.predicted[state]!);
+      if (difference > largest * allowed) largest = difference / allowed;
     }
     return largest;
   }
 
   private accept(values: Float64Array, extents: Float64Array): void {
-    const { extent } = this.stage;
-    values.set(this.update.content);
+    const { extent, content } = this.stage;
+    for (let state = 0; state < content.length; state += 1) values[state] = content[state]!;
     for (let reaction = 0; reaction < extent.length; reaction += 1) {
       extents[reaction] = extents[reaction]! + extent[reaction]!;
     }

@@ -24,8 +24,6 @@ export interface PatankarNetwork {
   readonly producerStart: Int32Array;
   readonly producer: Int32Array;
   readonly produced: Float64Array;
-  /** Pools that are only produced. */
-  readonly undrawn: Int32Array;
 }
 
 interface Entry {
@@ -70,8 +68,6 @@ export function patankarNetwork(system: ReactionRows, stateCount: number): Patan
   const consuming = entries.filter((entry) => entry.coefficient < 0);
   const producing = entries.filter((entry) => entry.coefficient > 0);
   const drawn = [...new Set(consuming.map((entry) => entry.state))].sort((a, b) => a - b);
-  const isDrawn = new Set(drawn);
-  const undrawn = [...new Set(producing.map((entry) => entry.state))].filter((state) => !isDrawn.has(state));
   const byReaction = Array.from({ length: reactionCount }, (_, reaction) =>
     consuming.filter((entry) => entry.reaction === reaction),
   );
@@ -99,7 +95,6 @@ export function patankarNetwork(system: ReactionRows, stateCount: number): Patan
     producerStart: producers.start,
     producer: Int32Array.from(producers.items, (entry) => entry.reaction),
     produced: Float64Array.from(producers.items, (entry) => entry.coefficient),
-    undrawn: Int32Array.from(undrawn),
   };
 }
 
@@ -111,25 +106,30 @@ export interface PatankarStage {
   readonly reference: Float64Array;
   /** Unweighted extents h R. */
   readonly nominal: Float64Array;
-  /** Weights w = y / sigma by state; read for drawn pools only. */
+  /** Positions, among the drawn pools, of those whose weight is solved for; `weightedCount` of them hold. */
+  readonly weighted: Int32Array;
+  weightedCount: number;
+  /** Weights w = y / sigma by state; 1 for pools that are not weighted. */
   readonly weight: Float64Array;
   /** Factors phi by reaction: the least weight among its reactants, 1 without reactants. */
   readonly factor: Float64Array;
   /** Weighted extents h R phi. */
   readonly extent: Float64Array;
+  /** y^n + S (h R phi). */
+  readonly content: Float64Array;
 }
 
-/** Factor and extent of a reaction from the weights of its reactants. */
-export function refreshReaction(network: PatankarNetwork, stage: PatankarStage, reaction: number): void {
-  const { reactantStart, reactant } = network;
-  const { weight } = stage;
-  const end = reactantStart[reaction + 1]!;
-  let e = reactantStart[reaction]!;
-  let least = weight[reactant[e]!]!;
-  for (e += 1; e < end; e += 1) {
-    const candidate = weight[reactant[e]!]!;
-    if (candidate < least) least = candidate;
-  }
-  stage.factor[reaction] = least;
-  stage.extent[reaction] = stage.nominal[reaction]! * least;
+/** Room for the stages of a network. `derived`. */
+export function patankarStage({ stateCount, reactionCount, drawn }: PatankarNetwork): PatankarStage {
+  return {
+    begin: new Float64Array(stateCount),
+    reference: new Float64Array(stateCount),
+    nominal: new Float64Array(reactionCount),
+    weighted: new Int32Array(drawn.length),
+    weightedCount: 0,
+    weight: new Float64Array(stateCount),
+    factor: new Float64Array(reactionCount),
+    extent: new Float64Array(reactionCount),
+    content: new Float64Array(stateCount),
+  };
 }

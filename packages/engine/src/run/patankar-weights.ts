@@ -1,71 +1,98 @@
-import { type PatankarNetwork, type PatankarStage, refreshReaction } from './patankar-network.ts';
+import type { PatankarNetwork, PatankarStage } from './patankar-network.ts';
 
-/** Sweeps after which the equations are taken to be stiff and solved together. */
-const MOST_SWEEPS = 12;
+/** Sweeps after which the equations are solved together instead. */
+const MOST_SWEEPS = 10;
+/** Losses per step, relative to the content, beyond which sweeps may stand still short of the solution. */
+const STIFF = 1e3;
 
-/** Sets every weight and factor to 1, every extent to its nominal one. */
-function reset(stage: PatankarStage): void {
-  stage.weight.fill(1);
-  stage.factor.fill(1);
-  stage.extent.set(stage.nominal);
+interface SweepResult {
+  /** Largest relative change of a weight [1]. */
+  change: number;
+  /** Largest loss per step, relative to the content [1]. */
+  loss: number;
 }
 
 /**
- * One Newton step for the weight of a single pool, all others held:
+ * Goes through the weighted pools once. Notes the largest relative change of a weight and the largest loss per step
+ * relative to the content. For each pool in turn it takes one Newton step, all other weights
+ * held, towards the root of
  *   sigma w + sum over consumers c h R min(w, others) = y^n + supply.
- * The left side is concave and rises, so the step never passes the root from below.
+ * The left side is concave and rises, so the step never passes the root from below; where it would leave the
+ * positive range, the step starts from w = 0 instead, where the slope is steepest. One function, since calls would
+ * cost as much as the work.
  */
-function poolWeight(network: PatankarNetwork, stage: PatankarStage, p: number): number {
-  const { consumerStart, consumer, consumed, producerStart, producer, produced, drawn } = network;
-  const { nominal, extent, factor } = stage;
-  const state = drawn[p]!;
-  const weight = stage.weight[state]!;
-  let supply = stage.begin[state]!;
-  for (let e = producerStart[p]!; e < producerStart[p + 1]!; e += 1) {
-    supply += produced[e]! * extent[producer[e]!]!;
-  }
-  let slope = stage.reference[state]!;
-  let fixed = 0;
-  for (let e = consumerStart[p]!; e < consumerStart[p + 1]!; e += 1) {
-    const reaction = consumer[e]!;
-    if (factor[reaction]! >= weight) slope += consumed[e]! * nominal[reaction]!;
-    else fixed += consumed[e]! * extent[reaction]!;
-  }
-  if (supply > fixed) return (supply - fixed) / slope;
-  if (fixed === 0) return 0;
-  let steepest = stage.reference[state]!;
-  for (let e = consumerStart[p]!; e < consumerStart[p + 1]!; e += 1)
-    steepest += consumed[e]! * nominal[consumer[e]!]!;
-  return supply / steepest;
-}
-
-/** Goes through the drawn pools once; true when no weight moved by more than its share `tolerance`. */
-function sweep(network: PatankarNetwork, stage: PatankarStage, tolerance: number): boolean {
-  const { drawn, consumerStart, consumer } = network;
-  const { weight } = stage;
-  let isSettled = true;
-  for (let p = 0; p < drawn.length; p += 1) {
+function sweep(network: PatankarNetwork, stage: PatankarStage, result: SweepResult): void {
+  const { drawn, consumerStart, consumer, consumed, producerStart, producer, produced } = network;
+  const { reactantStart, reactant } = network;
+  const { begin, reference, nominal, weight, factor, extent, weighted, weightedCount } = stage;
+  let largest = 0;
+  let fastest = 0;
+  for (let q = 0; q < weightedCount; q += 1) {
+    const p = weighted[q]!;
     const state = drawn[p]!;
     const before = weight[state]!;
-    const after = poolWeight(network, stage, p);
+    const firstConsumer = consumerStart[p]!;
+    const endConsumer = consumerStart[p + 1]!;
+    const endProducer = producerStart[p + 1]!;
+
+    let supply = begin[state]!;
+    for (let e = producerStart[p]!; e < endProducer; e += 1) supply += produced[e]! * extent[producer[e]!]!;
+    let slope = reference[state]!;
+    let fixed = 0;
+    for (let e = firstConsumer; e < endConsumer; e += 1) {
+      const reaction = consumer[e]!;
+      if (factor[reaction]! >= before) slope += consumed[e]! * nominal[reaction]!;
+      else fixed += consumed[e]! * extent[reaction]!;
+    }
+    if (slope > (1 + fastest) * reference[state]!) fastest = slope / reference[state]! - 1;
+    let after = (supply - fixed) / slope;
+    if (!(after > 0)) {
+      slope = reference[state]!;
+      for (let e = firstConsumer; e < endConsumer; e += 1) slope += consumed[e]! * nominal[consumer[e]!]!;
+      after = supply / slope;
+    }
     if (after === before) continue;
-    if (Math.abs(after - before) > tolerance * after) isSettled = false;
+
+    const change = Math.abs(after - before);
+    if (change > largest * after) largest = change / after;
     weight[state] = after;
-    for (let e = consumerStart[p]!; e < consumerStart[p + 1]!; e += 1) {
-      refreshReaction(network, stage, consumer[e]!);
+    for (let e = firstConsumer; e < endConsumer; e += 1) {
+      const reaction = consumer[e]!;
+      let least = factor[reaction]!;
+      if (after < least) least = after;
+      else if (least < before) continue;
+      else {
+        least = after;
+        for (let k = reactantStart[reaction]!; k < reactantStart[reaction + 1]!; k += 1) {
+          const candidate = weight[reactant[k]!]!;
+          if (candidate < least) least = candidate;
+        }
+      }
+      factor[reaction] = least;
+      extent[reaction] = nominal[reaction]! * least;
     }
   }
-  return isSettled;
+  result.change = largest;
+  result.loss = fastest;
 }
 
+const swept: SweepResult = { change: 0, loss: 0 };
+
 /**
- * Solves the weights of a stage by sweeps; true when they settled within `tolerance` [1, relative].
+ * Solves the weights of a stage by sweeps, starting from 1; true when the error left, judged by how fast the
+ * changes shrink, is within `tolerance` [1, relative]. After the first sweep they are taken to shrink as the
+ * implicit step damps the fastest pool.
  * @source derived: nonlinear Gauss-Seidel, one Newton step per pool
  */
 export function solveBySweeps(network: PatankarNetwork, stage: PatankarStage, tolerance: number): boolean {
-  reset(stage);
+  let previous = 0;
   for (let k = 0; k < MOST_SWEEPS; k += 1) {
-    if (sweep(network, stage, tolerance)) return true;
+    sweep(network, stage, swept);
+    const { change, loss } = swept;
+    if (loss > STIFF) return false;
+    const shrinking = k === 0 ? loss / (1 + loss) : change / previous;
+    if (shrinking < 1 && change * shrinking <= tolerance * (1 - shrinking)) return true;
+    previous = change;
   }
   return false;
 }
