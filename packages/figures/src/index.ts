@@ -16,3 +16,5 @@ export * from './section/section-plan.ts';
 export * from './section/section-scene.ts';
 export * from './terminal/sparkline.ts';
 export * from './terminal/text-fan.ts';
+export * from './time/calendar.ts';
+export { quantityText } from './type/number-text.ts';
