@@ -1,6 +1,6 @@
-export { dayOfYear } from './climate/day-of-year.ts';
-export * from './climate/climate-parameters.ts';
 export * from './climate/climate.ts';
+export * from './climate/climate-parameters.ts';
+export { dayOfYear } from './climate/day-of-year.ts';
 export * from './climate/room-drivers.ts';
 export * from './cycle/fall-aeration.ts';
 export { molarYield } from './cycle/film-oxidation.ts';
@@ -32,6 +32,7 @@ export * from './units/units.ts';
 export * from './variables/compositions.ts';
 export * from './variables/elements.ts';
 export * from './variables/variables.ts';
+export { ENGINE_VERSION } from './version.ts';
 export * from './water/conductivity.ts';
 export * from './water/constants/ammonia.ts';
 export * from './water/dissolved-solids.ts';

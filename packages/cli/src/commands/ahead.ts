@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { readPlan } from '../run/read-plan.ts';
+import { readPlan } from '../run/read-enclosure.ts';
 import { type AheadOptions, showAhead, withAheadOptions } from './ahead-options.ts';
 
 /** `shoreglass ahead FILE`: the outlook of an enclosure file. */
@@ -9,6 +9,6 @@ export function addAhead(program: Command): void {
     .description('compute what an enclosure will need, and when: an ensemble of runs over the coming days')
     .argument('<file>', 'enclosure file (YAML), or the name of an example');
   withAheadOptions(command).action(async (file: string, options: AheadOptions) => {
-    await showAhead(await readPlan(file), options);
+    await showAhead(readPlan(file), options);
   });
 }
