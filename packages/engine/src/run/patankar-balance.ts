@@ -77,7 +77,7 @@ function scaleConsumers(
  * Returns true when no pool is negative.
  */
 function settleRounding(network: PatankarNetwork, stage: PatankarStage): boolean {
-  const { drawn, consumerStart, producerStart } = network;
+  const { drawn } = network;
   const { content, extent, weighted, weightedCount } = stage;
   let isPositive = true;
   for (let k = 0; k < weightedCount; k += 1) {
@@ -86,8 +86,7 @@ function settleRounding(network: PatankarNetwork, stage: PatankarStage): boolean
     const taken = takenFrom(network, extent, p);
     if (content[state]! < 1e-4 * taken) {
       const solved = stage.weight[state]! * stage.reference[state]!;
-      const terms = consumerStart[p + 1]! - consumerStart[p]! + producerStart[p + 1]! - producerStart[p]!;
-      if (Math.abs(solved - content[state]!) <= EPSILON * (terms + 2) * 2 * taken) content[state] = solved;
+      if (Math.abs(solved - content[state]!) <= 4 * EPSILON * taken) content[state] = solved;
     }
     if (content[state]! < 0) isPositive = false;
   }
