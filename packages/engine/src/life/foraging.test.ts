@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { energeticsOf } from './energetics.ts';
+import { FOOD_COUNT } from './foods.ts';
+import { dietOf, satiation, wantedFood } from './foraging.ts';
+import { GRAZER } from './life-test-kit.ts';
+
+const grazer = energeticsOf(GRAZER);
+const diet = dietOf(GRAZER);
+
+function wanted(amounts: readonly number[], area = 1): Float64Array {
+  const into = new Float64Array(FOOD_COUNT);
+  wantedFood(diet, grazer, { amounts: Float64Array.from(amounts), area }, into);
+  return into;
+}
+function worth(bites: Float64Array): number {
+  return bites.reduce((sum, bite, k) => sum + bite * diet.efficiency[k]!, 0);
+}
+
+describe('satiation', () => {
+  it('is one half at the half saturation', () => {
+    expect(satiation(0.05, 0.05)).toBe(0.5);
+  });
+});
+
+describe('wantedFood', () => {
+  it('wants nothing where there is nothing, and no algae below the refuge', () => {
+    expect([...wanted([0, 0, 0, 0, 0])]).toEqual([0, 0, 0, 0, 0]);
+    expect(wanted([0.019, 0, 0, 0, 0])[0]).toBe(0);
+  });
+
+  it('fills the largest assimilation on boundless rich food', () => {
+    expect(worth(wanted([1e6, 0, 0, 0, 0]))).toBeCloseTo(grazer.assimilation, 12);
+  });
+
+  it('eats more of poor food, up to the limit of the gut', () => {
+    const litter = wanted([0, 0, 1e6, 0, 0]);
+    expect(litter[2]).toBeGreaterThan(wanted([1e6, 0, 0, 0, 0])[0]!);
+    expect(litter[2]).toBeCloseTo(grazer.ingestion, 10);
+  });
+
+  it('never wants more than can be assimilated nor than the gut holds, whatever is served', () => {
+    const amount = fc.double({ min: 0, max: 10, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(amount, { minLength: 5, maxLength: 5 }), (amounts) => {
+        const bites = wanted(amounts);
+        const eaten = bites.reduce((sum, bite) => sum + bite, 0);
+        expect(worth(bites)).toBeLessThanOrEqual(grazer.assimilation * (1 + 1e-12));
+        expect(eaten).toBeLessThanOrEqual(grazer.ingestion * (1 + 1e-12));
+      }),
+    );
+  });
+
+  it('depends on amounts per area only', () => {
+    const single = wanted([0.2, 0.1, 0.3, 0.01, 0.4], 1);
+    const double = wanted([0.4, 0.2, 0.6, 0.02, 0.8], 2);
+    single.forEach((bite, k) => {
+      expect(double[k]).toBeCloseTo(bite, 18);
+    });
+  });
+});
