@@ -89,6 +89,13 @@ function checkMeal(pool: number, byFood: Float64Array): void {
   }
 }
 
+/** A pool that only rounding of the bodies' sum took below nothing is empty. @throws Error when it was more than that */
+function withoutRounding(pool: number, body: number): number {
+  if (pool >= 0) return pool;
+  if (pool < -ROUNDING * (body + 1e-9)) throw new Error(`animals drew ${-pool} mol more than they had`);
+  return 0;
+}
+
 /** Cuts the population's part of each food out of what all ate, by what each wanted. */
 function shareMeal(
   population: LivingPopulation,
@@ -173,7 +180,7 @@ export function createLife(
     const rest = values[pools.eaten]! + values[pools.animal]! - body - excreted;
     values[pools.eaten] = 0;
     values[pools.animal] = body;
-    values[pools.excreted] = values[pools.excreted]! + excreted + Math.min(0, rest);
+    values[pools.excreted] = withoutRounding(values[pools.excreted]! + excreted + Math.min(0, rest), body);
     values[pools.detritus] = values[pools.detritus]! + Math.max(0, rest);
   };
 
