@@ -104,11 +104,10 @@ function bandOwners({ series, palette }: FanChartOptions, plot: Plot, axis: Valu
       bottom - 8,
       Math.max(top + 14, axis.scale.toPixel(value) + (side === 'least' ? -5 : 14)),
     );
-    const text = fitText(
-      `at ${side} ${Number(value.toPrecision(4))} for ${owner}`,
-      plot.right - plot.left - 16,
-      size,
-    );
+    const [lowest, highest] = axis.scale.domain;
+    const away = value < lowest || value > highest ? ', off this scale' : '';
+    const wording = `at ${side} ${Number(value.toPrecision(4))} for ${owner}${away}`;
+    const text = fitText(wording, plot.right - plot.left - 16, size);
     return textAt(plot.left + 8, y, text, { size, fill: palette.softInk, halo: palette.band, haloWidth: 3 });
   };
   return group({ 'data-part': 'band-owners' }, [line(low, lowOwner, 'least'), line(high, highOwner, 'most')]);

@@ -20,7 +20,7 @@ export function isNarrow(width: number): boolean {
 export function ribbonScale({ days, width }: { days: number; width: number }): RibbonScale {
   const narrow = isNarrow(width);
   const left = narrow ? 10 : 154;
-  const right = Math.max(left + 40, width - (narrow ? 34 : 52));
+  const right = Math.max(left + 40, width - (narrow ? 42 : 54));
   const scale = linearScale([0, Math.max(1, days)], [left, right]);
   return {
     left,

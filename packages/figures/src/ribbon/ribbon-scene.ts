@@ -46,37 +46,65 @@ function turningPoints({ palette }: RibbonOptions, layout: RibbonLayout): SceneN
 
 interface HeadLabel {
   readonly text: string;
-  readonly x: number;
+  readonly y: number;
   readonly left: number;
   readonly right: number;
 }
 
 const LABEL_SIZE = 13;
+const FIRST_LINE = 15;
+const SECOND_LINE = 31;
 
 /** Today as an ink line, the chosen day as a vermilion one with its handle on the axis. */
 function dayLines({ document, day, today, palette, width }: RibbonOptions, layout: RibbonLayout): SceneNode {
   const { toX } = layout.scale;
   const { startDate } = document.enclosure;
-  const chosen = headLabel(`${dateLabel(startDate, day)}, day ${Math.round(day)}`, toX(day), width);
-  const now = headLabel(`today, day ${Math.round(today)}`, toX(today), width);
-  const apart = now.right + 8 < chosen.left || chosen.right + 8 < now.left;
-  const nowY = apart ? 15 : 31;
-  const style = { size: LABEL_SIZE, anchor: 'middle', halo: palette.paper, haloWidth: 4 } as const;
+  const chosenText = `${dateLabel(startDate, day)}, day ${Math.round(day)}`;
+  const chosen = headLabel({ text: chosenText, x: toX(day), width });
+  const now = todayLabel(
+    { text: `today, day ${Math.round(today)}`, x: toX(today), width },
+    { chosen, x: toX(day) },
+  );
+  const label = ({ left, y, text }: HeadLabel, fill: string) =>
+    textAt(left, y, text, { size: LABEL_SIZE, fill, halo: palette.paper, haloWidth: 4 });
   return group({ 'data-part': 'days' }, [
-    upright(toX(today), { from: nowY + 5, to: layout.axisTop }, { stroke: palette.ink, width: 1.4 }),
-    textAt(now.x, nowY, now.text, { ...style, fill: palette.ink }),
+    upright(toX(today), { from: now.y + 5, to: layout.axisTop }, { stroke: palette.ink, width: 1.4 }),
+    label(now, palette.ink),
     group({ 'data-part': 'chosen-day' }, [
-      upright(toX(day), { from: 20, to: layout.axisTop }, { stroke: palette.vermilion, width: 1.6 }),
-      textAt(chosen.x, 15, chosen.text, { ...style, fill: palette.vermilion }),
+      upright(
+        toX(day),
+        { from: FIRST_LINE + 5, to: layout.axisTop },
+        { stroke: palette.vermilion, width: 1.6 },
+      ),
+      label(chosen, palette.vermilion),
       handle(toX(day), layout.axisTop, palette),
     ]),
   ]);
 }
 
-function headLabel(text: string, x: number, width: number): HeadLabel {
-  const half = textWidth(text, LABEL_SIZE) / 2;
-  const middle = Math.min(width - half - 2, Math.max(half + 2, x));
-  return { text, x: middle, left: middle - half, right: middle + half };
+interface LabelRequest {
+  readonly text: string;
+  readonly x: number;
+  readonly width: number;
+}
+
+/** A label centred over its line, held within the drawing. */
+function headLabel({ text, x, width }: LabelRequest): HeadLabel {
+  const length = textWidth(text, LABEL_SIZE);
+  const left = Math.max(2, Math.min(width - length - 2, x - length / 2));
+  return { text, y: FIRST_LINE, left, right: left + length };
+}
+
+/** Beside the chosen day's label where there is room; else a line lower, on the side away from the chosen line. */
+function todayLabel(request: LabelRequest, other: { chosen: HeadLabel; x: number }): HeadLabel {
+  const label = headLabel(request);
+  if (label.right + 8 < other.chosen.left || other.chosen.right + 8 < label.left) return label;
+  const length = label.right - label.left;
+  const leftSide = request.x - 6 - length;
+  const rightSide = request.x + 6;
+  const wishesLeft = other.x >= request.x ? leftSide >= 2 : rightSide + length > request.width - 2;
+  const left = wishesLeft ? leftSide : rightSide;
+  return { ...label, y: SECOND_LINE, left, right: left + length };
 }
 
 function upright(

@@ -21,7 +21,7 @@ export function strip(options: RibbonOptions, layout: RibbonLayout, row: RibbonR
     id: row.id,
     series,
     range: [row.stripBottom - 3, row.stripTop + 3],
-    tickSpacing: 15,
+    tickSpacing: 13,
     also: own.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
   });
   const toY = axis.scale.toPixel;

@@ -59,7 +59,7 @@ function monthNames({ startDate, days, toX, palette }: TimeAxis, y: number): Sce
 function dayFigures({ days, left, toX, palette }: TimeAxis, y: number): SceneNode[] {
   const size = 11.5;
   const perDay = toX(1) - toX(0);
-  const step = [10, 20, 30, 60, 100, 200, 500, 1000].find((days) => days * perDay >= 46) ?? 1000;
+  const step = [10, 30, 60, 100, 200, 500, 1000].find((candidate) => candidate * perDay >= 46) ?? 1000;
   const style = { size, fill: palette.softInk } as const;
   return Array.from({ length: Math.floor(days / step) + 1 }, (_, index) => {
     const day = index * step;

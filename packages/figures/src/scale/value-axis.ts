@@ -26,7 +26,7 @@ export interface AxisRequest {
 }
 
 /** A band edge is shown when it lies within this many times the data's extent. */
-const REACH = 1.1;
+const REACH = 0.4;
 
 export function valueAxis({ id, series, range, tickSpacing, also = [] }: AxisRequest): ValueAxis {
   const counts = id.startsWith('population:');

@@ -112,26 +112,27 @@ function airLimit(frame: SectionFrame, anchor: Anchor): number {
   return Math.max(frame.layout.inside.top + 8, frame.y(crest) - GROUND_CLEARANCE);
 }
 
-/** Where each leader passes the right pane. */
+/** Where each leader passes the right pane: level with its label where the air allows it. */
 function exitHeights(frame: SectionFrame, anchors: readonly Anchor[], hooks: readonly number[]): number[] {
-  const exits = anchors.map(() => 0);
-  let lane = 0;
-  anchors.forEach((anchor, index) => {
-    if (anchor.way === 'base') exits[index] = frame.layout.laneTop + LANE_SPACING * lane++;
-  });
+  const air = anchors.filter((anchor) => anchor.way === 'air');
+  const exits = airExits(frame, air, hooks);
+  const lanes = anchors.slice(air.length).map((_, lane) => frame.layout.laneTop + LANE_SPACING * lane);
+  return [...exits, ...lanes];
+}
+
+/** Below the cover, above the ground, in the order of the labels; closer together where the air is narrow. */
+function airExits(frame: SectionFrame, air: readonly Anchor[], hooks: readonly number[]): number[] {
+  const limits = air.map((anchor) => Math.min(airLimit(frame, anchor), frame.y(anchor.height) - 2));
+  const ceiling = frame.layout.inside.top + 8;
+  const lowest = limits.reduce((least, limit) => Math.min(least, limit), Number.POSITIVE_INFINITY);
+  const spacing = Math.min(EXIT_SPACING, Math.max(0.5, (lowest - ceiling) / Math.max(1, air.length)));
+  const exits: number[] = [];
   let next = Number.POSITIVE_INFINITY;
-  for (let index = anchors.length - 1; index >= 0; index--) {
-    const anchor = anchors[index] as Anchor;
-    if (anchor.way === 'base') continue;
-    next = Math.min(
-      hooks[index] ?? 0,
-      airLimit(frame, anchor),
-      next - EXIT_SPACING,
-      frame.y(anchor.height) - 2,
-    );
+  for (let index = air.length - 1; index >= 0; index--) {
+    next = Math.min(hooks[index] ?? 0, limits[index] ?? 0, next - spacing);
     exits[index] = next;
   }
-  return exits;
+  return exits.map((exit, index) => Math.max(exit, ceiling + index * spacing));
 }
 
 /** Which vertical lane of the gutter each leader turns in: among those that rise the topmost is nearest the glass. */

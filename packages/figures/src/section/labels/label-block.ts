@@ -63,7 +63,7 @@ function oneLineBlock(subject: Subject, width: number, density: Density): LabelB
   const { size, smallSize } = density;
   const number = fitText(subject.number, width, size, 'strong');
   const indent = textWidth(number, size, 'strong') + NUMBER_GAP;
-  const wanted = smallText(subject);
+  const wanted = subject.alarm ?? subject.interval;
   const smallRoom = Math.min(textWidth(wanted, smallSize), Math.max(0, width - indent) * 0.5);
   const small = fitText(wanted, smallRoom, smallSize);
   const smallWidth = textWidth(small, smallSize) + NUMBER_GAP;

@@ -66,10 +66,8 @@ export function mist(frame: SectionFrame): SceneNode | undefined {
   if (!frame.plan.devices.mister) return undefined;
   const { palette, layout } = frame;
   const corner = airCorner(frame);
-  const x =
-    corner.inwards > 0
-      ? layout.inside.right - 0.16 * (layout.inside.right - layout.inside.left)
-      : layout.inside.left + 20;
+  const aside = 0.16 * (layout.inside.right - layout.inside.left);
+  const x = corner.inwards > 0 ? layout.inside.right - aside : layout.inside.left + aside;
   const y = layout.inside.top;
   const reach = Math.min(46, frame.pixelsPerMetre * 0.07);
   const rays = [-0.9, -0.45, 0, 0.45, 0.9].map((lean) =>

@@ -6,7 +6,7 @@ import type { SectionFrame } from '../frame.ts';
 import { subjectsOf } from '../subjects.ts';
 import { type Silhouette, silhouetteOf } from './silhouettes.ts';
 
-const MOST_FIGURES = 11;
+const MOST_FIGURES = 10;
 
 /** A few tiny ink figures in the zone each population uses; more of them the more animals, on a log scale. */
 export function animals(frame: SectionFrame): SceneNode {
@@ -45,9 +45,9 @@ function silhouetteNodes({ palette }: SectionFrame, { solid, hollow, line }: Sil
   return [shell, ...nodes].filter((node) => node !== undefined);
 }
 
-/** One figure for a single animal, then about four more for every factor of ten. */
+/** One figure for a single animal, then about three more for every factor of ten. */
 export function figuresFor(count: number): number {
-  return Math.min(MOST_FIGURES, Math.max(1, Math.round(1 + 3.6 * Math.log10(Math.max(1, count)))));
+  return Math.min(MOST_FIGURES, Math.max(1, Math.round(1 + 3 * Math.log10(Math.max(1, count)))));
 }
 
 /** The first stands at the label's anchor, the others anywhere in the zone; the same ones stay as numbers change. */

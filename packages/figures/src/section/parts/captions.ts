@@ -18,11 +18,18 @@ export function levelCaption(frame: SectionFrame): SceneNode | undefined {
     waterVolume ? quantityText(waterVolume.median, 'L', 1) : '',
     waterTemperature ? quantityText(waterTemperature.median, '°C', 1) : '',
   ].filter((part) => part !== '');
+  const atRight = body.from > 0.01 && frame.plan.box.length - body.to < 0.01;
   const size = frame.labels ? 14 : 11.5;
-  const style: TextStyle = { size, fill: frame.palette.ink, halo: frame.palette.paper, haloWidth: 4 };
+  const style: TextStyle = {
+    size,
+    fill: frame.palette.ink,
+    anchor: atRight ? 'end' : 'start',
+    halo: frame.palette.paper,
+    haloWidth: 4,
+  };
   const inset = frame.labels ? 12 : 8;
-  const left = frame.x(body.from) + inset;
-  const room = frame.x(body.to) - left;
+  const room = frame.x(body.to) - frame.x(body.from) - inset;
+  const x = atRight ? frame.x(body.to) - inset : frame.x(body.from) + inset;
   const whole = parts.join(' · ');
   const lines = textWidth(whole, size) <= room * 1.06 ? [whole] : linesWithin(parts, room, size);
   const surface = frame.y(frame.level);
@@ -33,7 +40,7 @@ export function levelCaption(frame: SectionFrame): SceneNode | undefined {
   return group(
     { 'data-part': 'level-caption' },
     lines.map((line, index) =>
-      textAt(left, surface + lift - (lines.length - 1 - index) * size * 1.25, line, style),
+      textAt(x, surface + lift - (lines.length - 1 - index) * size * 1.25, line, style),
     ),
   );
 }
