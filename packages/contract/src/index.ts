@@ -1,3 +1,4 @@
+export * from './api/enclosure-id.ts';
 export * from './api/enclosure-routes.ts';
 export * from './enclosure/bundled.ts';
 export * from './enclosure/check/check-enclosure.ts';

@@ -1,13 +1,10 @@
 import { z } from 'zod';
+import { ENCLOSURE_ID, LONGEST_ENCLOSURE_ID } from './enclosure-id.ts';
 
-/** Largest enclosure file that is read or kept [bytes of UTF-8]. */
-export const MAX_ENCLOSURE_BYTES = 256 * 1024;
-
-/** Names a file in the data folder: lower-case words, digits and single hyphens, at most 64 characters. */
 export const enclosureId = z
   .string()
-  .max(64)
-  .regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/)
+  .max(LONGEST_ENCLOSURE_ID)
+  .regex(ENCLOSURE_ID)
   .describe('Name of the file without its ending: a-z, 0-9 and single hyphens.');
 
 /** Where a file comes from: an example that ships with the program, or the keeper's own data folder. */
@@ -15,20 +12,23 @@ export const enclosureOrigin = z.enum(['example', 'own']);
 
 /** Something the file says that needs a look, with its place in the text. Lines and columns count from 1. */
 export const locatedFinding = z.object({
-  severity: z.enum(['error', 'warning']),
+  severity: z
+    .enum(['blocking', 'warning', 'note'])
+    .describe('blocking: it cannot be run; warning: it will probably go wrong; note: worth knowing.'),
+  line: z.number().int().positive(),
+  column: z.number().int().positive(),
+  path: z.string().describe('Keys from the top, such as zones[1].from; empty for the file as a whole.'),
+  value: z.string().optional().describe('What stands there, shortened.'),
   message: z.string(),
-  mend: z.string().optional(),
-  path: z.string().optional(),
-  line: z.number().int().positive().optional(),
-  column: z.number().int().positive().optional(),
+  mend: z.string(),
 });
 
 export const enclosureEntry = z.object({
   id: enclosureId,
   name: z.string(),
   origin: enclosureOrigin,
-  errors: z.number().int().nonnegative(),
-  warnings: z.number().int().nonnegative(),
+  errors: z.number().int().nonnegative().describe('Findings that keep it from being run.'),
+  remarks: z.number().int().nonnegative(),
 });
 
 export const enclosureList = z.object({

@@ -81,7 +81,7 @@ const WHY_NOT = {
 function entryOf(enclosure: StoredEnclosure) {
   const { name, findings } = describeEnclosure(enclosure);
   const errors = errorsIn(findings);
-  return { id: enclosure.id, name, origin: enclosure.origin, errors, warnings: findings.length - errors };
+  return { id: enclosure.id, name, origin: enclosure.origin, errors, remarks: findings.length - errors };
 }
 
 function fileOf(enclosure: StoredEnclosure) {
@@ -91,5 +91,5 @@ function fileOf(enclosure: StoredEnclosure) {
 }
 
 function errorsIn(findings: readonly LocatedFinding[]): number {
-  return findings.filter(({ severity }) => severity === 'error').length;
+  return findings.filter(({ severity }) => severity === 'blocking').length;
 }

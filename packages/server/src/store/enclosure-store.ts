@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { lstat, mkdir, readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type EnclosureOrigin, enclosureId, MAX_ENCLOSURE_BYTES } from '@shoreglass/contract';
+import { type EnclosureOrigin, isEnclosureId, MAX_ENCLOSURE_BYTES } from '@shoreglass/contract';
 import { writeAtomically } from './atomic-write.ts';
 
 export interface StoredEnclosure {
@@ -78,7 +78,7 @@ async function readAllOwn(folder: string) {
   const leftOut: LeftOut[] = [];
   for (const fileName of await fileNames(folder)) {
     const id = fileName.slice(0, -ENDING.length);
-    if (!enclosureId.safeParse(id).success) {
+    if (!isEnclosureId(id)) {
       leftOut.push({ fileName, reason: 'Its name holds more than a-z, 0-9 and single hyphens; rename the file.' });
       continue;
     }
@@ -100,7 +100,7 @@ async function fileNames(folder: string): Promise<string[]> {
 }
 
 async function readOwn(folder: string, id: string): Promise<StoredEnclosure | undefined> {
-  if (!enclosureId.safeParse(id).success) return undefined;
+  if (!isEnclosureId(id)) return undefined;
   const path = pathOf(folder, id);
   try {
     const facts = await lstat(path);

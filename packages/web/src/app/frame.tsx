@@ -61,15 +61,16 @@ function Places() {
   );
 }
 
-let firstPlace = true;
+let lastLocation: string | undefined;
 
 /** Names the page after the place, and moves the focus to its heading when one comes from another place. */
 function useHeadingFocus(title: string) {
   const heading = useRef<HTMLHeadingElement>(null);
+  const [location] = useLocation();
   useEffect(() => {
-    if (!firstPlace) heading.current?.focus({ preventScroll: true });
-    firstPlace = false;
-  }, []);
+    if (lastLocation !== undefined && lastLocation !== location) heading.current?.focus({ preventScroll: true });
+    lastLocation = location;
+  }, [location]);
   useEffect(() => {
     document.title = `${title} · Shoreglass`;
   }, [title]);

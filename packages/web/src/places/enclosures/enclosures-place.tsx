@@ -59,12 +59,12 @@ export function EnclosuresPlace() {
 function EntryList({ entries }: { readonly entries: readonly EnclosureEntry[] }) {
   return (
     <ul className={styles.entries}>
-      {entries.map(({ id, name, errors, warnings }) => (
+      {entries.map(({ id, name, errors, remarks }) => (
         <li key={id}>
           <div>
             <h3>{name}</h3>
             <p className={styles.aside}>
-              {id}.yaml{findingsPhrase(errors, warnings)}
+              {id}.yaml{findingsPhrase(errors, remarks)}
             </p>
           </div>
           <ul className={styles.ways} aria-label={name}>
@@ -98,10 +98,10 @@ function LeftOut({ files }: { readonly files: readonly { readonly fileName: stri
   );
 }
 
-function findingsPhrase(errors: number, warnings: number): string {
+function findingsPhrase(errors: number, remarks: number): string {
   const parts = [
     errors > 0 ? `${errors} ${errors === 1 ? 'error' : 'errors'}` : '',
-    warnings > 0 ? `${warnings} ${warnings === 1 ? 'remark' : 'remarks'}` : '',
+    remarks > 0 ? `${remarks} ${remarks === 1 ? 'remark' : 'remarks'}` : '',
   ].filter((part) => part !== '');
   return parts.length > 0 ? ` · ${parts.join(', ')}` : '';
 }

@@ -9,8 +9,8 @@ interface FindingListProps {
 
 /** What was found in a text, errors first, each a way to its place. */
 export function FindingList({ id, findings, onChoose }: FindingListProps) {
-  const errors = findings.filter(({ severity }) => severity === 'error');
-  const remarks = findings.filter(({ severity }) => severity === 'warning');
+  const errors = findings.filter(({ severity }) => severity === 'blocking');
+  const remarks = findings.filter(({ severity }) => severity !== 'blocking');
   return (
     <div id={id} className={styles.findings} role="status">
       {findings.length === 0 && <p className={styles.none}>No errors found. It can be run.</p>}
@@ -27,16 +27,14 @@ function Findings({ title, findings, onChoose }: Omit<FindingListProps, 'id'> & 
       <ul className={styles.list}>
         {findings.map((finding) => (
           <li key={`${finding.line}:${finding.column}:${finding.message}`} data-severity={finding.severity}>
-            {finding.line === undefined ? (
-              <p className={styles.place}>whole file</p>
-            ) : (
-              <button type="button" className={styles.place} onClick={() => onChoose(finding)}>
-                line {finding.line}
-              </button>
-            )}
+            <button type="button" className={styles.place} onClick={() => onChoose(finding)}>
+              line {finding.line}
+            </button>
             <p>
+              {finding.path !== '' && <span className={styles.path}>{finding.path} </span>}
               {finding.message}
-              {finding.mend !== undefined && <span className={styles.mend}> {finding.mend}</span>}
+              {finding.value !== undefined && ` (it says: ${finding.value})`}.{' '}
+              <span className={styles.mend}>{finding.mend}</span>
             </p>
           </li>
         ))}

@@ -1,4 +1,4 @@
-import { type EnclosureFile, enclosureId, type LocatedFinding } from '@shoreglass/contract';
+import { type EnclosureFile, isEnclosureId, type LocatedFinding } from '@shoreglass/contract';
 import { type FormEvent, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useSaveEnclosure } from '../../files/queries.ts';
@@ -28,7 +28,7 @@ export function TextDesk({ draftId, start, target, onSaved }: TextDeskProps) {
   const [savedId, setSavedId] = useState<string>();
   const [mustRename, setMustRename] = useState(false);
   const area = useRef<HTMLTextAreaElement>(null);
-  const checked = useChecked(text);
+  const checked = useChecked(text, `${draftId}.yaml`);
   const save = useSaveEnclosure();
   const named = target === undefined || mustRename;
   const id = named ? (typedName ?? slugOf(checked.name ?? '')) : target.id;
@@ -98,10 +98,10 @@ export function TextDesk({ draftId, start, target, onSaved }: TextDeskProps) {
 }
 
 function whyNotYet(id: string, findings: readonly LocatedFinding[]): string | undefined {
-  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  const errors = findings.filter(({ severity }) => severity === 'blocking').length;
   if (errors > 0)
     return `Not saved: the text has ${errors === 1 ? 'an error' : `${errors} errors`}. It stays here on this device meanwhile.`;
-  if (!enclosureId.safeParse(id).success)
+  if (!isEnclosureId(id))
     return 'Not saved: it needs a name first, of a-z, 0-9 and single hyphens, such as alder-corner.';
   return undefined;
 }

@@ -23,8 +23,8 @@ export function TextField({ text, onChange, findings, area, describedBy }: TextF
           const mark = marks.get(line);
           return (
             <li key={line} data-mark={mark}>
-              {mark === 'error' && '✕ '}
-              {mark === 'warning' && '· '}
+              {mark === 'blocking' && '✕ '}
+              {mark !== undefined && mark !== 'blocking' && '· '}
               {line}
             </li>
           );
@@ -35,7 +35,7 @@ export function TextField({ text, onChange, findings, area, describedBy }: TextF
         className={styles.area}
         aria-label="Text of the enclosure"
         aria-describedby={describedBy}
-        aria-invalid={findings.some(({ severity }) => severity === 'error')}
+        aria-invalid={findings.some(({ severity }) => severity === 'blocking')}
         value={text}
         wrap="off"
         spellCheck={false}
@@ -51,7 +51,7 @@ export function TextField({ text, onChange, findings, area, describedBy }: TextF
 }
 
 /** Puts the caret on a finding's place and brings its line into view. */
-export function goToFinding(area: HTMLTextAreaElement, { line = 1, column = 1 }: LocatedFinding): void {
+export function goToFinding(area: HTMLTextAreaElement, { line, column }: LocatedFinding): void {
   const lines = area.value.split('\n');
   const before = lines.slice(0, line - 1).reduce((sum, { length }) => sum + length + 1, 0);
   const lineEnd = before + (lines[line - 1]?.length ?? 0);
@@ -65,6 +65,6 @@ export function goToFinding(area: HTMLTextAreaElement, { line = 1, column = 1 }:
 function marksByLine(findings: readonly LocatedFinding[]): Map<number, LocatedFinding['severity']> {
   const marks = new Map<number, LocatedFinding['severity']>();
   for (const { line, severity } of findings)
-    if (line !== undefined && marks.get(line) !== 'error') marks.set(line, severity);
+    if (marks.get(line) !== 'blocking') marks.set(line, severity);
   return marks;
 }

@@ -1,0 +1,17 @@
+import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+
+/** A ref for an element and its inner width in whole pixels; 0 until it was measured. */
+export function useWidth<T extends HTMLElement>(): [ref: RefObject<T | null>, width: number] {
+  const ref = useRef<T>(null);
+  const [width, setWidth] = useState(0);
+  useLayoutEffect(() => {
+    const element = ref.current;
+    if (!element) return;
+    const measure = () => setWidth(Math.floor(element.clientWidth));
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return [ref, width];
+}

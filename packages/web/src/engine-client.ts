@@ -1,0 +1,104 @@
+import type { Finding } from '@shoreglass/contract';
+import type { AheadDocument, MemberBatch, OutlookOptions, Plan } from '@shoreglass/engine';
+import type { SectionPlan } from '@shoreglass/figures';
+import { type EngineThread, startThread } from './worker/engine-thread.ts';
+
+export interface OutlookRequest extends OutlookOptions {
+  readonly fileName: string;
+  readonly text: string;
+}
+
+/** What is told of an outlook as it comes; the last is `complete` or `failed`. */
+export type OutlookEvent =
+  | { readonly kind: 'plan'; readonly plan: SectionPlan }
+  | { readonly kind: 'expected'; readonly document: AheadDocument }
+  | { readonly kind: 'progress'; readonly done: number; readonly of: number }
+  | { readonly kind: 'complete'; readonly document: AheadDocument }
+  | { readonly kind: 'failed'; readonly message: string; readonly findings: readonly Finding[] };
+
+const BATCH = 5;
+const MOST_THREADS = 4;
+
+/** Looks ahead on a text in workers; returns the way to stop it, after which nothing more is told. */
+export function lookAhead(request: OutlookRequest, tell: (event: OutlookEvent) => void): () => void {
+  const threads: EngineThread[] = [];
+  let stopped = false;
+  const start = () => {
+    const thread = startThread();
+    threads.push(thread);
+    return thread;
+  };
+  const stop = () => {
+    stopped = true;
+    for (const thread of threads) thread.end();
+  };
+  const say = (event: OutlookEvent) => {
+    if (!stopped) tell(event);
+  };
+  compute(request, { start, say })
+    .catch((error: Error) => say({ kind: 'failed', message: error.message, findings: [] }))
+    .finally(stop);
+  return stop;
+}
+
+interface Means {
+  readonly start: () => EngineThread;
+  readonly say: (event: OutlookEvent) => void;
+}
+
+async function compute({ text, fileName, ...options }: OutlookRequest, { start, say }: Means): Promise<void> {
+  const first = start();
+  const { plan, findings } = await first.ask({ do: 'read', text, fileName });
+  if (!plan) return say({ kind: 'failed', message: 'The text has errors and cannot be run.', findings });
+  say({ kind: 'plan', plan });
+  await first.ask({ do: 'prepare', plan, options });
+  say({ kind: 'expected', document: await first.ask({ do: 'expected' }) });
+  const others = await Promise.all(
+    Array.from({ length: threadCount() - 1 }, () => preparedThread(start(), plan, options)),
+  );
+  const batches = await allMembers([first, ...others], options.members, say);
+  const moved = batches.flatMap(({ series, books }) => [series.buffer as ArrayBuffer, books.buffer as ArrayBuffer]);
+  say({ kind: 'complete', document: await first.ask({ do: 'summarise', batches }, moved) });
+}
+
+async function preparedThread(thread: EngineThread, plan: Plan, options: OutlookOptions): Promise<EngineThread> {
+  await thread.ask({ do: 'prepare', plan, options });
+  return thread;
+}
+
+/** Has every thread run batches until none is left; the result does not depend on how many threads there are. */
+async function allMembers(
+  threads: readonly EngineThread[],
+  members: number,
+  say: Means['say'],
+): Promise<MemberBatch[]> {
+  const batches: MemberBatch[] = [];
+  let next = 0;
+  let done = 0;
+  const work = async (thread: EngineThread) => {
+    while (next < members) {
+      const from = next;
+      next = Math.min(members, from + BATCH);
+      const batch = await thread.ask({ do: 'members', from, to: next });
+      batches.push(batch);
+      done += batch.to - batch.from;
+      say({ kind: 'progress', done, of: members });
+    }
+  };
+  await Promise.all(threads.map(work));
+  return batches;
+}
+
+/** One processor is left to the page. */
+function threadCount(): number {
+  return Math.min(MOST_THREADS, Math.max(1, navigator.hardwareConcurrency - 1));
+}
+
+let checking: EngineThread | undefined;
+
+/** What is found in a text, and the name it gives its enclosure. */
+export async function checkText(text: string, fileName: string) {
+  checking ??= startThread();
+  const { name, findings } = await checking.ask({ do: 'read', text, fileName });
+  return { name, findings };
+}

@@ -1,0 +1,72 @@
+import type { AheadDocument, SeriesId } from '@shoreglass/engine';
+import type { SectionPlan } from '@shoreglass/figures';
+import { useEffect, useMemo, useState } from 'react';
+import { useChosenDay } from '../../outlook/chosen-day.ts';
+import { stripsFor } from '../../outlook/main-series.ts';
+import type { Outlook } from '../../outlook/outlook-store.ts';
+import { dayOfRun } from '../../outlook/today.ts';
+import styles from './ahead-view.module.css';
+import { HandsOff } from './hands-off.tsx';
+import { NotModelled } from './not-modelled.tsx';
+import { Progress } from './progress.tsx';
+import { Quantities } from './quantities.tsx';
+import { RibbonPanel } from './ribbon-panel.tsx';
+import { RunFacts } from './run-facts.tsx';
+import { SectionDrawing, SectionKey } from './section-drawing.tsx';
+import { TurningPoints } from './turning-points.tsx';
+
+interface AheadViewProps {
+  readonly plan: SectionPlan;
+  readonly document: AheadDocument;
+  readonly outlook: Outlook;
+}
+
+/** The drawing above the ribbon, the words beside it, and everything else further down. */
+export function AheadView({ plan, document, outlook }: AheadViewProps) {
+  const today = useToday(document);
+  const [strips, toggleStrip] = useStrips(document);
+  return (
+    <div className={styles.ahead}>
+      <div className={styles.drawing}>
+        <SectionDrawing plan={plan} document={document} />
+      </div>
+      <div className={styles.words}>
+        <HandsOff document={document} />
+        {!outlook.complete && !outlook.failure && <Progress done={outlook.runs.done} of={outlook.runs.of} />}
+        <TurningPoints document={document} />
+        <SectionKey plan={plan} document={document} />
+      </div>
+      <RibbonPanel document={document} today={today} strips={strips} />
+      <Quantities document={document} today={today} strips={strips} onStrip={toggleStrip} />
+      <div className={styles.foot}>
+        <NotModelled sentences={document.notModelled} />
+        <RunFacts document={document} />
+      </div>
+    </div>
+  );
+}
+
+/** Today as a day of the run; the ribbon starts there, or on the first day. */
+function useToday(document: AheadDocument): number | undefined {
+  const { id, startDate } = document.enclosure;
+  const [today] = useState(() => dayOfRun(startDate, document.run.days, new Date()));
+  useEffect(() => {
+    const { of, startOn } = useChosenDay.getState();
+    if (of !== id) startOn(id, today ?? 0);
+  }, [id, today]);
+  return today;
+}
+
+const MOST_STRIPS = 3;
+
+/** What the ribbon carries: the weightiest quantities until the keeper chooses; a new choice takes the first place. */
+function useStrips(document: AheadDocument): [readonly SeriesId[], (id: SeriesId) => void] {
+  const [chosen, setChosen] = useState<readonly SeriesId[]>();
+  const strips = useMemo(() => chosen ?? stripsFor(document, MOST_STRIPS), [chosen, document]);
+  const toggle = (id: SeriesId) => {
+    const others = strips.filter((each) => each !== id);
+    if (!strips.includes(id)) setChosen([id, ...others].slice(0, MOST_STRIPS));
+    else if (others.length > 0) setChosen(others);
+  };
+  return [strips, toggle];
+}

@@ -1,0 +1,33 @@
+import type { AheadDocument } from '@shoreglass/engine';
+import { useMemo } from 'react';
+import { fullDate } from '../../outlook/day-words.ts';
+import { fingerprint } from '../../outlook/fingerprint.ts';
+import styles from './foot.module.css';
+
+/** How the outlook was made, so that anyone can make it again. */
+export function RunFacts({ document }: { readonly document: AheadDocument }) {
+  const { run, enclosure, closure } = document;
+  const print = useMemo(() => fingerprint(document), [document]);
+  const [worst, error] = Object.entries(closure).reduce((most, each) => (each[1] > most[1] ? each : most));
+  return (
+    <section aria-labelledby="made" className={styles.part}>
+      <h2 id="made">How it was made</h2>
+      <dl className={styles.facts}>
+        <dt>From</dt>
+        <dd>
+          {fullDate(enclosure.startDate, 0)}, {run.days} days
+        </dd>
+        <dt>Runs</dt>
+        <dd>
+          {run.members === 1 ? 'the expected one so far' : `${run.members}, seed ${run.seed}`}, engine {run.engineVersion}
+        </dd>
+        <dt>Balances</dt>
+        <dd>
+          closed to {error.toExponential(0)} or better ({worst} is the largest)
+        </dd>
+        <dt>Fingerprint</dt>
+        <dd data-fingerprint={print}>{print}</dd>
+      </dl>
+    </section>
+  );
+}
