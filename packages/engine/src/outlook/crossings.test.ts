@@ -1,25 +1,27 @@
 import { describe, expect, test } from 'vitest';
-import { commonBands } from './bands.ts';
+import { dailyLimits, limitOn, limitsOf } from './bands.ts';
 import { firstAbove, firstEmpty, firstLeaving } from './crossings.ts';
 
 const days = (...values: number[]): Float64Array => Float64Array.from(values);
 
+const always = (limit: number): Float64Array => new Float64Array(8).fill(limit);
+
 describe('leaving a band', () => {
   test('counts from the first of three days running', () => {
-    expect(firstLeaving(days(5, 2, 2, 5, 2, 2, 2, 5), 3, 'low')).toBe(4);
+    expect(firstLeaving(days(5, 2, 2, 5, 2, 2, 2, 5), always(3), 'low')).toBe(4);
   });
   test('two days outside are not enough', () => {
-    expect(firstLeaving(days(5, 2, 2, 5, 5), 3, 'low')).toBe(-1);
+    expect(firstLeaving(days(5, 2, 2, 5, 5), always(3), 'low')).toBe(-1);
   });
   test('the limit itself is inside', () => {
-    expect(firstLeaving(days(3, 3, 3, 3), 3, 'low')).toBe(-1);
-    expect(firstLeaving(days(3, 3, 3, 3), 3, 'high')).toBe(-1);
+    expect(firstLeaving(days(3, 3, 3, 3), always(3), 'low')).toBe(-1);
+    expect(firstLeaving(days(3, 3, 3, 3), always(3), 'high')).toBe(-1);
   });
   test('outside from the start is day 0', () => {
-    expect(firstLeaving(days(9, 9, 9, 9), 8, 'high')).toBe(0);
+    expect(firstLeaving(days(9, 9, 9, 9), always(8), 'high')).toBe(0);
   });
   test('a run shorter than three days is outside when its last day is', () => {
-    expect(firstLeaving(days(9, 9), 8, 'high')).toBe(0);
+    expect(firstLeaving(days(9, 9), always(8), 'high')).toBe(0);
   });
 });
 
@@ -39,21 +41,23 @@ describe('populations', () => {
   });
 });
 
-describe('a band for everybody', () => {
-  test('takes the highest low end and the lowest high end, with their owners', () => {
-    const bands = commonBands([
-      { series: 'pH', low: 6, high: 9.2, owner: 'amphipod', basis: 'page', source: 'a' },
-      { series: 'pH', low: 6.5, owner: 'snail', basis: 'page', source: 'b' },
-      { series: 'pH', high: 8.5, owner: 'plant', basis: 'page', source: 'c' },
-      { series: 'GH', low: 4, owner: 'amphipod', basis: 'page', source: 'd' },
+describe('limits of those who live there', () => {
+  const [low, high] = limitsOf([
+    { series: 'pH', low: 6, high: 9.2, owner: 'amphipod', basis: 'page', source: 'a' },
+    { series: 'pH', low: 6.5, fromDay: 42, owner: 'snail', basis: 'page', source: 'b' },
+  ]);
+  if (!low || !high) throw new Error('both sides have a limit');
+  test('the narrowest of those present counts', () => {
+    expect(limitOn(low, 41)?.owner).toBe('amphipod');
+    expect(limitOn(low, 42)?.owner).toBe('snail');
+    expect(limitOn(high, 300)?.value).toBe(9.2);
+  });
+  test('a limit is no limit before its owner arrives', () => {
+    const [late] = limitsOf([
+      { series: 'GH', low: 5, fromDay: 2, owner: 'snail', basis: 'page', source: 'b' },
     ]);
-    expect(bands).toEqual([
-      {
-        series: 'pH',
-        low: { value: 6.5, owner: 'snail', source: 'b' },
-        high: { value: 8.5, owner: 'plant', source: 'c' },
-      },
-      { series: 'GH', low: { value: 4, owner: 'amphipod', source: 'd' } },
-    ]);
+    if (!late) throw new Error('one limit');
+    expect([...dailyLimits(late, 4)]).toEqual([Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, 5, 5]);
+    expect(firstLeaving(days(1, 1, 1, 1, 1), dailyLimits(late, 5), 'low')).toBe(2);
   });
 });

@@ -1,15 +1,13 @@
-import type { CommonBand } from './bands.ts';
+import type { Side } from './bands.ts';
 
 /** Days running outside a band before it counts as left. */
 export const DAYS_TO_LEAVE = 3;
 
-export type Side = 'low' | 'high';
-
-/** Returns the first day of the first stretch of at least three days beyond a limit, or -1. `derived`. */
-export function firstLeaving(series: Float64Array, limit: number, side: Side): number {
+/** Returns the first day of the first stretch of at least three days beyond the day's limit, or -1. `derived`. */
+export function firstLeaving(series: Float64Array, limits: Float64Array, side: Side): number {
   let outside = 0;
   for (let day = 0; day < series.length; day += 1) {
-    const beyond = side === 'low' ? series[day]! < limit : series[day]! > limit;
+    const beyond = side === 'low' ? series[day]! < limits[day]! : series[day]! > limits[day]!;
     outside = beyond ? outside + 1 : 0;
     if (outside === DAYS_TO_LEAVE) return day - DAYS_TO_LEAVE + 1;
   }
@@ -29,14 +27,4 @@ export function firstEmpty(count: Float64Array): number {
 /** Returns the first day on which a series is more than `threshold`, or -1. `derived`. */
 export function firstAbove(series: Float64Array, threshold: number): number {
   return series.findIndex((value) => value > threshold);
-}
-
-/** Ends of a band that are set, as sides with their limit. `derived`. */
-export function sidesOf(
-  band: CommonBand,
-): { readonly side: Side; readonly value: number; readonly owner: string; readonly source: string }[] {
-  return (['low', 'high'] as const).flatMap((side) => {
-    const limit = band[side];
-    return limit ? [{ side, ...limit }] : [];
-  });
 }

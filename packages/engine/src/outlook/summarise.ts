@@ -2,7 +2,7 @@ import { CYCLE_NOT_MODELLED } from '../cycle/processes.ts';
 import type { RunRecord } from '../run/run.ts';
 import { seriesSpec } from '../run/series.ts';
 import { ENGINE_VERSION } from '../version.ts';
-import { type CommonBand, commonBands } from './bands.ts';
+import { type Limit, type Limits, limitsOf, type Side } from './bands.ts';
 import { bookReader } from './book-reader.ts';
 import type { AheadDocument, QuantileSeries } from './document.ts';
 import { dailyQuantiles, type Ensemble, ensembleOf, type MemberBatch } from './ensemble.ts';
@@ -12,13 +12,16 @@ import { eventsOf, subjectName, turningPoints } from './turning-points.ts';
 
 const PROBABILITIES = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
 
-function bandOf(bands: readonly CommonBand[], id: string): Pick<QuantileSeries, 'band'> {
-  const band = bands.find(({ series }) => series === id);
-  if (!band) return {};
+function bandOf(limits: readonly Limits[], id: string): Pick<QuantileSeries, 'band'> {
+  const narrowest = (side: Side): Limit | undefined =>
+    limits.find((each) => each.series === id && each.side === side)?.limits[0];
+  const low = narrowest('low');
+  const high = narrowest('high');
+  if (!low && !high) return {};
   return {
     band: {
-      ...(band.low && { low: band.low.value, lowOwner: band.low.owner }),
-      ...(band.high && { high: band.high.value, highOwner: band.high.owner }),
+      ...(low && { low: low.value, lowOwner: low.owner }),
+      ...(high && { high: high.value, highOwner: high.owner }),
     },
   };
 }
@@ -29,7 +32,7 @@ function allSeries(
   ensemble: Ensemble,
 ): Record<string, QuantileSeries> {
   const { days, seriesIds } = prepared.setting;
-  const bands = commonBands(prepared.plan.bands);
+  const bands = limitsOf(prepared.plan.bands);
   const dayNumbers = Array.from({ length: days }, (_, day) => day);
   return Object.fromEntries(
     seriesIds.map((id, position) => {
@@ -74,7 +77,7 @@ export function summarise(
   batches: readonly MemberBatch[],
 ): AheadDocument {
   const ensemble = ensembleOf(prepared, batches);
-  const events = eventsOf(prepared, ensemble, commonBands(prepared.plan.bands));
+  const events = eventsOf(prepared, ensemble);
   return {
     ...frame(prepared, expected, ensemble.count),
     series: allSeries(prepared, expected, ensemble),

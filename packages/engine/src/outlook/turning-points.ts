@@ -1,10 +1,10 @@
 import { quantileOfSorted } from '../numerics/quantiles.ts';
 import type { Plan, Population } from '../plan/plan.ts';
 import { type SeriesId, seriesSpec } from '../run/series.ts';
-import type { CommonBand } from './bands.ts';
+import { dailyLimits, limitOn, limitsOf } from './bands.ts';
 import { addContributions, addDeaths, addFood, type BookedRun, largestShares } from './because.ts';
 import type { BookReader } from './book-reader.ts';
-import { firstAbove, firstEmpty, firstLeaving, sidesOf } from './crossings.ts';
+import { firstAbove, firstEmpty, firstLeaving } from './crossings.ts';
 import type { TurningPoint, TurningPointKind } from './document.ts';
 import type { Ensemble } from './ensemble.ts';
 import type { PreparedOutlook } from './prepare.ts';
@@ -34,29 +34,39 @@ function eventOf(ensemble: Ensemble, base: Omit<Event, 'days'>, dayIn: (member: 
   return { ...base, days: Int32Array.from({ length: ensemble.count }, (_, member) => dayIn(member)) };
 }
 
-function bandEvents(prepared: PreparedOutlook, ensemble: Ensemble, bands: readonly CommonBand[]): Event[] {
-  const { seriesIds } = prepared.setting;
-  return bands.flatMap((band) => {
-    const position = seriesIds.indexOf(band.series);
+function bandEvents(prepared: PreparedOutlook, ensemble: Ensemble): Event[] {
+  const { seriesIds, days } = prepared.setting;
+  return limitsOf(prepared.plan.bands).flatMap((limits) => {
+    const { series, side } = limits;
+    const position = seriesIds.indexOf(series);
     if (position < 0) return [];
-    return sidesOf(band).map(({ side, value, owner, source }) =>
-      eventOf(
-        ensemble,
-        {
-          id: `${band.series}-${side}`,
-          subject: band.series,
-          kind: side === 'low' ? 'falls below' : 'rises above',
-          owner,
-          source,
-          band: { ...(band.low && { low: band.low.value }), ...(band.high && { high: band.high.value }) },
-          limit: value,
-          ...positionOf(prepared, band.series),
-          ends: true,
-        },
-        (member) => firstLeaving(ensemble.series(member, position), value, side),
-      ),
+    const daily = dailyLimits(limits, days);
+    const leaving = Int32Array.from({ length: ensemble.count }, (_, member) =>
+      firstLeaving(ensemble.series(member, position), daily, side),
     );
+    const limit = limitOn(limits, medianDay(leaving) ?? days);
+    if (!limit) return [];
+    return [
+      {
+        id: `${series}-${side}`,
+        subject: series,
+        kind: side === 'low' ? ('falls below' as const) : ('rises above' as const),
+        owner: limit.owner,
+        source: limit.source,
+        band: { [side]: limit.value },
+        limit: limit.value,
+        ...positionOf(prepared, series),
+        ends: true,
+        days: leaving,
+      },
+    ];
   });
+}
+
+/** Median over the members in which something happens, or undefined when it happens in none. */
+function medianDay(days: Int32Array): number | undefined {
+  const happened = Float64Array.from(days.filter((day) => day >= 0)).sort();
+  return happened.length > 0 ? quantileOfSorted(happened, 0.5) : undefined;
 }
 
 function positionOf({ plan }: PreparedOutlook, series: SeriesId): { population?: number } {
@@ -104,12 +114,8 @@ function populationEvents(prepared: PreparedOutlook, ensemble: Ensemble): Event[
 }
 
 /** Returns every event of every member, rare ones included. `derived`. */
-export function eventsOf(
-  prepared: PreparedOutlook,
-  ensemble: Ensemble,
-  bands: readonly CommonBand[],
-): Event[] {
-  return [...bandEvents(prepared, ensemble, bands), ...populationEvents(prepared, ensemble)];
+export function eventsOf(prepared: PreparedOutlook, ensemble: Ensemble): Event[] {
+  return [...bandEvents(prepared, ensemble), ...populationEvents(prepared, ensemble)];
 }
 
 /** Name a series is spoken of by: the population's own name, else the series' name. `derived`. */

@@ -212,6 +212,8 @@ export interface Band {
   readonly series: SeriesId;
   readonly low?: number;
   readonly high?: number;
+  /** First day of the run on which the owner lives here; 0 when left out. */
+  readonly fromDay?: number;
   /** Who needs it: 'Gammarus pulex', 'keeper'. */
   readonly owner: string;
   readonly basis: string;

@@ -25,11 +25,21 @@ function bandsOfOwner(owner: string, tolerances: Tolerances | undefined): Band[]
   );
 }
 
-/** The bands of everyone who lives in the enclosure, each species once. */
+/** First day on which any of a species is there. */
+function arrivalOf(species: string, animals: NonNullable<EnclosureContent['animals']>): number {
+  return Math.min(...animals.flatMap((each) => (each.species === species ? [each.after ?? 0] : [])));
+}
+
+/** The bands of everyone who lives in the enclosure, each species once; those of animals from the day they arrive. */
 export function bandsOf({ animals = [], plants = [] }: EnclosureContent, library: Library): Band[] {
-  const species = [...new Set(animals.map((each) => each.species))].map(library.organism);
+  const species = [...new Set(animals.map((each) => each.species))];
   const planted = [...new Set(plants.map((each) => each.plant))].map(library.plant);
-  return [...species, ...planted].flatMap(({ scientificName, tolerances }) =>
-    bandsOfOwner(scientificName, tolerances),
-  );
+  return [
+    ...species.flatMap((id) => {
+      const { scientificName, tolerances } = library.organism(id);
+      const fromDay = arrivalOf(id, animals);
+      return bandsOfOwner(scientificName, tolerances).map((band) => ({ ...band, fromDay }));
+    }),
+    ...planted.flatMap(({ scientificName, tolerances }) => bandsOfOwner(scientificName, tolerances)),
+  ];
 }
