@@ -1,10 +1,23 @@
 import type { Calculation, Figures } from '../harness/check.ts';
+import { AIR_EXCHANGE } from './equations/air-exchange.ts';
+import { EVAPORATION } from './equations/evaporation.ts';
+import { HEAT } from './equations/heat.ts';
+import { LIGHT } from './equations/light.ts';
+import { MOIST_AIR } from './equations/moist-air.ts';
+import { WATER } from './equations/water.ts';
 
 /**
  * What computes each equation of the physics checks, by the equation's id. A check that names several ids at once
  * ('P2,P5,P6') is computed by an entry of exactly that name, or else by its parts, each giving the figures it has.
  */
-export const EQUATIONS: Readonly<Record<string, Calculation>> = {};
+export const EQUATIONS: Readonly<Record<string, Calculation>> = {
+  ...MOIST_AIR,
+  ...EVAPORATION,
+  ...AIR_EXCHANGE,
+  ...HEAT,
+  ...LIGHT,
+  ...WATER,
+};
 
 /** The calculation of one or several equations; undefined when one of them is missing. */
 export function calculationOf(key: string): Calculation | undefined {

@@ -61,21 +61,27 @@ export function slotExchange(slot: UprightSlot, height: number, dischargeCoeffic
 }
 
 /**
- * Returns the exchange through an opening in the top, per direction [m3/s, >= 0]: 0.055 sqrt(D^5 g drho/rho) with
+ * Returns the exchange through an opening in the top, per direction [m3/s, >= 0]: Fr sqrt(D^5 g drho/rho) with
  * D = sqrt(4 A/pi), when the air inside is lighter; 0 when it is not.
  * @param area A of the opening [m2]
  * @param insideDensity of the box air [kg/m3]
  * @param outsideDensity of the room air [kg/m3]
+ * @param froude Froude number of the opening
  * @validity a thin cover; the coefficient rises to about 0.1 for deep openings; plus or minus 50 %
  * @source epstein-1988, coefficient from memory
  */
-export function topOpeningExchange(area: number, insideDensity: number, outsideDensity: number): number {
+export function topOpeningExchange(
+  area: number,
+  insideDensity: number,
+  outsideDensity: number,
+  froude = THIN_OPENING_FROUDE,
+): number {
   const difference = outsideDensity - insideDensity;
   if (difference <= 0) return 0;
   const mean = 0.5 * (insideDensity + outsideDensity);
   const squared = (4 * area) / Math.PI;
   const fifthPower = squared * squared * Math.sqrt(squared);
-  return THIN_OPENING_FROUDE * Math.sqrt((fifthPower * GRAVITY * difference) / mean);
+  return froude * Math.sqrt((fifthPower * GRAVITY * difference) / mean);
 }
 
 /**
@@ -116,4 +122,15 @@ export function screenedDischargeCoefficient(dischargeCoefficient: number, loss:
  */
 export function moistureRemoval(flow: number, boxVolume: number, ratioDifference: number): number {
   return (flow / boxVolume) * ratioDifference;
+}
+
+/**
+ * Returns the height above the lower of two openings at which pressure inside and outside is equal [m]:
+ * H A_u^2/(A_l^2 + A_u^2).
+ * @param openings areas and height
+ * @source derived: equal flows in and out
+ */
+export function neutralHeight({ lowerArea, upperArea, height }: StackOpenings): number {
+  const upper = upperArea * upperArea;
+  return (height * upper) / (lowerArea * lowerArea + upper);
 }

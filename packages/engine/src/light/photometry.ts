@@ -1,37 +1,52 @@
 import { atan, cos, exp } from '../numerics/elementary.ts';
 
-/** Luminous flux or illuminance per photon flux 400-700 nm of common sources [lm s/umol = lux per umol/(m2 s)]. */
-export const LUX_PER_PHOTON_FLUX = {
-  /** @source apogee-lux */
-  sunlight: 54,
-  /** @source apogee-lux */
-  coolWhiteFluorescent: 74,
-  /** @source apogee-lux */
-  metalHalide: 71,
-  /** @source cie-015-2018, illuminants LED-B2, B4 and V1, integrated */
-  whiteLed3000: 67.91,
-  whiteLed5000: 71.66,
-  violetPumpedLed2700: 53.08,
+/** Photon flux 400-700 nm per luminous flux of CIE illuminants [umol/s per 1000 lm]. */
+export const PHOTONS_PER_KILOLUMEN = {
+  /** Daylight. @source cie-015-2018, integrated */
+  D65: 18,
+  /** White LEDs with blue chips, 2733 to 6598 K. @source cie-015-2018, integrated */
+  'LED-B1': 14.9,
+  'LED-B2': 14.726,
+  'LED-B3': 14.3,
+  'LED-B4': 13.955,
+  'LED-B5': 14.4,
+  /** White from red, green and blue LEDs. @source cie-015-2018, integrated */
+  'LED-RGB1': 16.5,
+  /** White LEDs with violet chips. @source cie-015-2018, integrated */
+  'LED-V1': 18.84,
+  'LED-V2': 17.7,
 } as const;
+
+/** Illuminance per photon flux density of other common sources [lux per umol/(m2 s)]. @source apogee-lux */
+export const LUX_PER_PHOTON_FLUX = { sunlight: 54, coolWhiteFluorescent: 74, metalHalide: 71 } as const;
+
+/**
+ * Returns the illuminance per photon flux density of an illuminant [lux per umol/(m2 s), > 0].
+ * @param photonsPerKilolumen of its spectrum [umol/s per 1000 lm]
+ * @source derived
+ */
+export function luxPerPhotonFlux(photonsPerKilolumen: number): number {
+  return 1000 / photonsPerKilolumen;
+}
 
 /**
  * Returns the photon flux density 400-700 nm of a given illuminance [umol/(m2 s)].
  * @param illuminance [lux]
- * @param luxPerPhotonFlux of the source, see `LUX_PER_PHOTON_FLUX`
+ * @param luxPerFlux of the source [lux per umol/(m2 s)], see `LUX_PER_PHOTON_FLUX`
  * @source apogee-lux
  */
-export function photonFluxDensity(illuminance: number, luxPerPhotonFlux: number): number {
-  return illuminance / luxPerPhotonFlux;
+export function photonFluxDensity(illuminance: number, luxPerFlux: number): number {
+  return illuminance / luxPerFlux;
 }
 
 /**
  * Returns the illuminance of a given photon flux density [lux].
  * @param fluxDensity [umol/(m2 s)]
- * @param luxPerPhotonFlux of the source
+ * @param luxPerFlux of the source [lux per umol/(m2 s)]
  * @source apogee-lux
  */
-export function illuminanceOf(fluxDensity: number, luxPerPhotonFlux: number): number {
-  return fluxDensity * luxPerPhotonFlux;
+export function illuminanceOf(fluxDensity: number, luxPerFlux: number): number {
+  return fluxDensity * luxPerFlux;
 }
 
 /**
