@@ -7,7 +7,6 @@ export { ribbonHeight } from './ribbon/ribbon-layout.ts';
 export * from './ribbon/ribbon-options.ts';
 export { type RibbonScale, ribbonScale } from './ribbon/ribbon-scale.ts';
 export * from './ribbon/ribbon-scene.ts';
-export * from './scene/react-attributes.ts';
 export * from './scene/scene.ts';
 export * from './scene/scene-to-svg.ts';
 export { sectionHeight } from './section/layout.ts';

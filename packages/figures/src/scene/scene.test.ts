@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest';
 import { polyline, smoothLine } from './path.ts';
-import { reactAttributes } from './react-attributes.ts';
 import { element, sceneOf } from './scene.ts';
 import { sceneToSvg } from './scene-to-svg.ts';
 
@@ -43,13 +42,4 @@ it('writes straight and smooth paths; a smooth line through a straight row stays
       [12, 0],
     ]),
   ).toBe('M0 0C1 0 4 0 6 0C8 0 11 0 12 0');
-});
-
-it('renames attributes for React, data and aria aside', () => {
-  expect(reactAttributes({ 'stroke-width': 1, 'data-part': 'a', 'aria-label': 'b', x: 2 })).toEqual({
-    strokeWidth: 1,
-    'data-part': 'a',
-    'aria-label': 'b',
-    x: 2,
-  });
 });

@@ -19,11 +19,27 @@ export function layerBodies(frame: SectionFrame): LayerBody[] {
   return frame.plan.zones.flatMap((zone) => zoneBodies(frame, zone));
 }
 
+/** A zone without layers is solid below its ground. */
+const SOLID: Layer = {
+  kind: 'substrate',
+  material: 'solid',
+  name: '',
+  thickness: 0,
+  porosity: 0,
+  filmSurface: 0,
+};
+
+/** Layers of a zone, bottom up. */
+export function groundBuildUp(zone: Zone): readonly Layer[] {
+  return zone.layers.length > 0 ? zone.layers : [SOLID];
+}
+
 function zoneBodies({ ground }: SectionFrame, zone: Zone): LayerBody[] {
   const columnsX = [zone.from, ...ground.samples.filter((x) => x > zone.from && x < zone.to), zone.to];
+  const layers = groundBuildUp(zone);
   let base = 0;
-  return zone.layers.map((layer, index) => {
-    const top = index === zone.layers.length - 1;
+  return layers.map((layer, index) => {
+    const top = index === layers.length - 1;
     const [low, high] = [base, base + layer.thickness];
     base = high;
     const columns = columnsX.map((x) => {

@@ -2,6 +2,7 @@ import type { Layer } from '@shoreglass/engine';
 import type { Ink, Palette } from '../palette/palette.ts';
 import { element, type SceneNode } from '../scene/scene.ts';
 import type { SectionFrame } from './frame.ts';
+import { groundBuildUp } from './layer-bodies.ts';
 
 /** How a ground material is drawn: its wash, and a light pattern over it that tells it apart without colour. */
 export interface MaterialLook {
@@ -93,7 +94,7 @@ const TILES: Record<Exclude<MaterialPattern, 'void'>, Tile> = {
 /** The pattern definitions of the materials that a plan uses. */
 export function materialPatterns(frame: SectionFrame): SceneNode[] {
   const used = new Set(
-    frame.plan.zones.flatMap((zone) => zone.layers.map((layer) => materialLook(layer).pattern)),
+    frame.plan.zones.flatMap((zone) => groundBuildUp(zone).map((layer) => materialLook(layer).pattern)),
   );
   return (Object.keys(TILES) as (keyof typeof TILES)[])
     .filter((pattern) => used.has(pattern))

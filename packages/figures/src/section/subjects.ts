@@ -1,6 +1,6 @@
 import type { Planting } from '@shoreglass/engine';
 import type { DayState, Estimate } from '../day/day-state.ts';
-import { countRangeText, countText, numberText, quantityText, rangeText } from '../type/number-text.ts';
+import { countSpreadText, countText, numberText, quantityText, spreadText } from '../type/number-text.ts';
 import type { SectionPlan } from './section-plan.ts';
 
 /** One thing the section names: what the label says, and where in the enclosure it belongs. */
@@ -10,7 +10,7 @@ export interface Subject {
   readonly letter: string;
   readonly number: string;
   readonly name: string;
-  /** Middle half of the runs, or what stands in its place. */
+  /** Middle half of the runs, or what stands in its place; empty where the runs do not differ. */
   readonly interval: string;
   /** What needs the keeper, in words: "above 300". */
   readonly alarm?: string;
@@ -47,7 +47,7 @@ function animalText(estimate: Estimate): Pick<Subject, 'number' | 'interval' | '
   const alarm = Math.round(estimate.median) === 0 ? 'none left' : alarmText(estimate, '', 0);
   return {
     number: countText(estimate.median),
-    interval: countRangeText(estimate.low, estimate.high),
+    interval: countSpreadText(estimate.low, estimate.high),
     ...(alarm ? { alarm } : {}),
   };
 }
@@ -71,7 +71,7 @@ function submergedPlants(plantings: readonly Planting[], day: DayState): Unlette
       zone: first.zone,
       group: 'water plant',
       number: quantityText(day.plantCover.median, '%'),
-      interval: rangeText(day.plantCover, '%'),
+      interval: spreadText(day.plantCover, '%'),
       ...(alarm ? { alarm } : {}),
     },
   ];
@@ -102,7 +102,7 @@ function poolMatter(plan: SectionPlan, day: DayState): Unlettered[] {
       zone: pool.id,
       group: key === 'litter' ? 'litter' : 'film',
       number: quantityText(estimate.median, spec.unit, spec.digits),
-      interval: rangeText(estimate, spec.unit, spec.digits),
+      interval: spreadText(estimate, spec.unit, spec.digits),
       ...(alarm ? { alarm } : {}),
     });
   };

@@ -21,16 +21,22 @@ export function rangeText(range: { low: number; high: number }, unit: string, di
   return unit === '' ? numbers : `${numbers}${NO_BREAK_SPACE}${unit}`;
 }
 
+/** A range as above, or nothing where both ends read the same and so say no more than the value itself. */
+export function spreadText(range: { low: number; high: number }, unit: string, digits = 0): string {
+  const same = numberText(range.low, digits) === numberText(range.high, digits);
+  return same ? '' : rangeText(range, unit, digits);
+}
+
 /** A count of animals as one would say it: whole below 200, then two figures with "~": "~900". */
 export function countText(value: number): string {
   if (value < 200) return numberText(Math.round(value));
   return `~${numberText(twoFigures(value))}`;
 }
 
-/** An interval of counts; large ones to two figures. */
-export function countRangeText(low: number, high: number): string {
+/** The spread of a count; large ones to two figures. */
+export function countSpreadText(low: number, high: number): string {
   const round = (value: number) => (value < 200 ? Math.round(value) : twoFigures(value));
-  return rangeText({ low: round(low), high: round(high) }, '');
+  return spreadText({ low: round(low), high: round(high) }, '');
 }
 
 function twoFigures(value: number): number {

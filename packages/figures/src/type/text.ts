@@ -27,7 +27,7 @@ export function textRun(
   const [first] = parts;
   const anchor = first?.style.anchor;
   const spans = parts.map(({ content, style }) => element('tspan', textAttributes(style), content));
-  return element('text', { x: at.x, y: at.y, 'text-anchor': anchor, 'xml:space': 'preserve' }, ...spans);
+  return element('text', { x: at.x, y: at.y, 'text-anchor': anchor }, ...spans);
 }
 
 function textAttributes({
@@ -44,7 +44,7 @@ function textAttributes({
     'font-size': size,
     'font-weight': face === 'strong' ? 600 : undefined,
     'font-style': face === 'italic' ? 'italic' : undefined,
-    style: 'font-variant-numeric: tabular-nums',
+    'font-variant': 'tabular-nums',
     'text-anchor': anchor === 'start' ? undefined : anchor,
     fill,
     ...(halo === undefined

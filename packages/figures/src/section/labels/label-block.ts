@@ -64,7 +64,10 @@ function oneLineBlock(subject: Subject, width: number, density: Density): LabelB
   const number = fitText(subject.number, width, size, 'strong');
   const indent = textWidth(number, size, 'strong') + NUMBER_GAP;
   const wanted = subject.alarm ?? subject.interval;
-  const smallRoom = Math.min(textWidth(wanted, smallSize), Math.max(0, width - indent) * 0.5);
+  const smallRoom = Math.min(
+    textWidth(wanted, smallSize),
+    Math.max(0, width - indent) * (subject.alarm ? 0.7 : 0.5),
+  );
   const small = fitText(wanted, smallRoom, smallSize);
   const smallWidth = textWidth(small, smallSize) + NUMBER_GAP;
   const name = fitText(subject.name, Math.max(8, width - indent - smallWidth), size);
@@ -112,7 +115,7 @@ function startsOf(block: LabelBlock, firstName: string): number[] {
 }
 
 function smallText(subject: Subject): string {
-  return subject.alarm ? `${subject.interval} · ${subject.alarm}` : subject.interval;
+  return [subject.interval, subject.alarm ?? ''].filter((part) => part !== '').join(' · ');
 }
 
 function lineHeight(size: number): number {

@@ -73,6 +73,7 @@ function layerName(
   { layer, columns }: LayerBody,
   leaders: readonly number[],
 ): SceneNode | undefined {
+  if (layer.name === '') return undefined;
   const half = textWidth(layer.name, NAME_SIZE, 'italic') / 2 + 6;
   const thick = columns.filter(({ low, high }) => (high - low) * frame.pixelsPerMetre >= NAME_SIZE + 5);
   const [first, last] = [thick[0], thick[thick.length - 1]];

@@ -35,7 +35,7 @@ function layerNode(frame: SectionFrame, body: LayerBody): SceneNode {
 
 /** Water between the grains, lighter than open water and the fuller the more room there is. */
 function poreWater(frame: SectionFrame, { columns, layer }: LayerBody): SceneNode | undefined {
-  const wet = below(columns, frame.level);
+  const wet = layer.porosity > 0 ? below(columns, frame.level) : undefined;
   if (!wet) return undefined;
   const { upper, lower } = edgesOf(frame, wet);
   return element('path', {
