@@ -12,9 +12,9 @@ export interface RibbonReading {
 
 export interface RibbonOptions {
   readonly document: AheadDocument;
-  /** The chosen day and today, days of the run. */
+  /** The chosen day, and today where it falls within the run; days of the run. */
   readonly day: number;
-  readonly today: number;
+  readonly today?: number;
   readonly strips: readonly SeriesId[];
   readonly width: number;
   /** Height of one strip [px]. */

@@ -61,15 +61,16 @@ function dayLines({ document, day, today, palette, width }: RibbonOptions, layou
   const { startDate } = document.enclosure;
   const chosenText = `${dateLabel(startDate, day)}, day ${Math.round(day)}`;
   const chosen = headLabel({ text: chosenText, x: toX(day), width });
-  const now = todayLabel(
-    { text: `today, day ${Math.round(today)}`, x: toX(today), width },
-    { chosen, x: toX(day) },
-  );
   const label = ({ left, y, text }: HeadLabel, fill: string) =>
     textAt(left, y, text, { size: LABEL_SIZE, fill, halo: palette.paper, haloWidth: 4 });
+  const todayLine = (at: number) => {
+    const text = `today, day ${Math.round(at)}`;
+    const now = todayLabel({ text, x: toX(at), width }, { chosen, x: toX(day) });
+    const span = { from: now.y + 5, to: layout.axisTop };
+    return [upright(toX(at), span, { stroke: palette.ink, width: 1.4 }), label(now, palette.ink)];
+  };
   return group({ 'data-part': 'days' }, [
-    upright(toX(today), { from: now.y + 5, to: layout.axisTop }, { stroke: palette.ink, width: 1.4 }),
-    label(now, palette.ink),
+    ...(today === undefined ? [] : todayLine(today)),
     group({ 'data-part': 'chosen-day' }, [
       upright(
         toX(day),
