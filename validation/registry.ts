@@ -1,9 +1,14 @@
 import type { Kind } from './harness/check.ts';
+import { faunaRearings } from './kinds/fauna-rearings.ts';
 import { physicsChecks } from './kinds/physics-checks.ts';
 import { waterCases } from './kinds/water-cases.ts';
 
 /** The forms of reference files that can be checked, tried in this order. */
-export const KINDS: readonly Kind[] = [waterCases, physicsChecks];
+export const KINDS: readonly Kind[] = [faunaRearings, waterCases, physicsChecks];
 
 /** The reference files checked when none is named, relative to this folder; each has a SOURCE.md beside it. */
-export const REFERENCES: readonly string[] = ['water/water-reference.json', 'physics/physics-checks.json'];
+export const REFERENCES: readonly string[] = [
+  'water/water-reference.json',
+  'physics/physics-checks.json',
+  'fauna/fauna-checks.json',
+];

@@ -8,6 +8,29 @@ import { GRAZER } from './life-test-kit.ts';
 const grazer = energeticsOf(GRAZER);
 const diet = dietOf(GRAZER);
 
+const WALLEYE: readonly (readonly [number, number])[] = [
+  [24.4, 7.41],
+  [19.5, 11.85],
+  [83.0, 13.91],
+  [58.6, 16.38],
+  [312.6, 17.28],
+  [195.4, 19.34],
+  [161.2, 22.8],
+  [332.2, 22.39],
+  [298.0, 25.35],
+  [356.6, 24.44],
+  [468.9, 25.27],
+  [776.7, 24.28],
+  [268.7, 29.3],
+  [586.2, 30.12],
+  [664.3, 31.28],
+  [2085.8, 38.19],
+  [2246.9, 32.59],
+  [2691.5, 37.12],
+  [2798.9, 33.99],
+  [3492.5, 31.03],
+];
+
 function wanted(amounts: readonly number[], area = 1): Float64Array {
   const into = new Float64Array(FOOD_COUNT);
   wantedFood(diet, grazer, { amounts: Float64Array.from(amounts), area }, into);
@@ -20,6 +43,16 @@ function worth(bites: Float64Array): number {
 describe('satiation', () => {
   it('is one half at the half saturation', () => {
     expect(satiation(0.05, 0.05)).toBe(0.5);
+  });
+
+  it('gives the published fit of walleye eating perch', () => {
+    // Prey density and consumption of Swenson 1977 as tabulated by Madenjian & Carpenter 1991; least-squares fit and
+    // its sum of squares computed with SciPy 1.17.1: Cmax 34.04626637, half saturation 105.7334926, 282.9834361.
+    let squares = 0;
+    WALLEYE.forEach(([density, eaten]) => {
+      squares += (34.04626637 * satiation(density, 105.7334926) - eaten) ** 2;
+    });
+    expect(squares).toBeCloseTo(282.9834361, 5);
   });
 });
 

@@ -1,16 +1,14 @@
 import type { Random } from '../numerics/random.ts';
 import type { Population } from '../plan/plan.ts';
 import { VARIABLE_INDEX } from '../variables/variables.ts';
-import { type BroodDay, developBroods, layEggs } from './breeding.ts';
 import { eggCount } from './brood-train.ts';
-import { type Demography, drawn, EXPECTED } from './demography.ts';
-import { ageAndDie, type DayInWater, waterHazard } from './dying.ts';
-import { bodyRate, broodRate } from './energetics.ts';
-import { feedAndGrow, type Meal, type Pasture, setWanted } from './feeding.ts';
+import { drawn, EXPECTED } from './demography.ts';
+import { bodyRate } from './energetics.ts';
+import { type Meal, type Pasture, setWanted } from './feeding.ts';
 import { type EatenByFood, FOOD_COUNT, GRAZING_INDEX, nothingEaten, POOL_INDEX } from './foods.ts';
 import { addAnimals } from './founders.ts';
+import { liveDay } from './live-day.ts';
 import {
-  clearDay,
   createLivingPopulation,
   type LivingPopulation,
   type PopulationDay,
@@ -118,28 +116,6 @@ function stageCount({ train, broods }: LivingPopulation, stage: number): number 
   let count = 0;
   for (let i = 0; i < train.size; i += 1) if (train.adult[i] === flag) count += train.count[i]!;
   return count;
-}
-
-/** Lets one population live a day on its meal. */
-function liveDay(
-  population: LivingPopulation,
-  meal: Meal,
-  { water, volume }: { readonly water: WaterConditions; readonly volume: number },
-  demography: Demography,
-): void {
-  clearDay(population.day);
-  const { traits } = population;
-  const inWater: DayInWater = { water, volume, rate: bodyRate(traits, water.temperature) };
-  feedAndGrow(population, meal, inWater.rate);
-  const hazard = waterHazard(population, water);
-  const broodDay: BroodDay = {
-    temperature: water.temperature,
-    rate: broodRate(traits, water.temperature),
-    water: hazard,
-    adultsLost: ageAndDie(population, inWater, hazard, demography),
-  };
-  developBroods(population, broodDay, demography);
-  layEggs(population, broodDay, demography);
 }
 
 /**

@@ -1,10 +1,9 @@
-import type { Population } from '../plan/plan.ts';
 import { type BroodTrain, broodCarbon, emptyBroods } from './brood-train.ts';
 import { type CohortTrain, emptyTrain, trainCarbon } from './cohort-train.ts';
 import { type Energetics, energeticsOf } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
 import { type Diet, dietOf } from './foraging.ts';
-import { checkTraits, type TraitValues } from './traits.ts';
+import { type AnimalTraits, checkTraits, type TraitValues } from './traits.ts';
 import { killingRate } from './water-stress.ts';
 
 /** Why an animal died, in the order of every array over causes. */
@@ -85,13 +84,19 @@ export function clearDay(day: PopulationDay): void {
   day.deadCarbon = 0;
 }
 
+/** A population's name and the ways of its species. */
+export interface NamedSpecies {
+  readonly id: string;
+  readonly traits: Pick<AnimalTraits, 'mating' | 'brood'>;
+}
+
 /**
  * A population without animals.
  * @param values one value of every trait, by trait id
  * @throws RangeError when a trait is missing, outside its range or contradicts another
  */
 export function createLivingPopulation(
-  { id, traits: { mating, brood } }: Population,
+  { id, traits: { mating, brood } }: NamedSpecies,
   values: Readonly<Record<string, number>>,
 ): LivingPopulation {
   const traits = checkTraits(id, values);

@@ -1,0 +1,112 @@
+import type { Calculation } from '../harness/check.ts';
+import type { Inputs } from '../harness/inputs.ts';
+import {
+  adultOxygenUse,
+  broodSize,
+  broodTime,
+  cumulativeYoung,
+  doublingTime,
+  firstBroodAge,
+  growthRate,
+  lengthAtAge,
+  maturityAge,
+  medianLifespan,
+  NotStated,
+  type Quantity,
+  reproductionInHeat,
+  starvedSurvival,
+  survival,
+  ultimateLength,
+  wetMassAtAge,
+} from './quantities.ts';
+import { speciesOf } from './species.ts';
+
+interface Family {
+  readonly name: string;
+  /** What the quantity of a case must say to belong here; the first family that fits takes it. */
+  readonly asks: RegExp;
+  readonly answer: Quantity;
+}
+
+const FAMILIES: readonly Family[] = [
+  { name: 'reproduction in heat', asks: /reproduction against temperature/i, answer: reproductionInHeat },
+  { name: 'survival without food', asks: /survival .*starved|starved .*survival/i, answer: starvedSurvival },
+  { name: 'survival', asks: /^survival\b/i, answer: survival },
+  {
+    name: 'egg time',
+    asks: /(egg|incubation|brood|carrying|marsup)\w* .*time|incubation$/i,
+    answer: broodTime,
+  },
+  { name: 'length at age', asks: /(length|diameter|size) at age/i, answer: lengthAtAge },
+  { name: 'wet mass at age', asks: /(wet )?mass at age/i, answer: wetMassAtAge },
+  { name: 'ultimate length', asks: /ultimate length|maximum length/i, answer: ultimateLength },
+  { name: 'age at first brood', asks: /first (brood|release)/i, answer: firstBroodAge },
+  {
+    name: 'age at maturity',
+    asks: /maturity|first (egg|spawning|laying)/i,
+    answer: maturityAge,
+  },
+  { name: 'cumulative young', asks: /cumulative (young|eggs|offspring)/i, answer: cumulativeYoung },
+  { name: 'brood size', asks: /(eggs|young) per brood|(brood|clutch) size/i, answer: broodSize },
+  { name: 'oxygen use', asks: /oxygen use|respiration/i, answer: adultOxygenUse },
+  { name: 'median lifespan', asks: /lifespan|median death/i, answer: medianLifespan },
+  { name: 'doubling time', asks: /doubling time/i, answer: doublingTime },
+  {
+    name: 'growth rate of a population',
+    asks: /rate of increase|population growth rate/i,
+    answer: growthRate,
+  },
+];
+
+/** Family that a quantity belongs to, in words; the quantity itself where none fits. */
+export function familyOf(quantity: string): string {
+  return FAMILIES.find(({ asks }) => asks.test(quantity))?.name ?? quantity;
+}
+
+/** Temperatures a text names, such as '22 C' or '20-22 C' (its ends) [degC]. */
+export function temperaturesIn(conditions: string): number[] {
+  const [, from, to] =
+    /(\d+(?:\.\d+)?)(?:\s*(?:-|to|and)\s*(\d+(?:\.\d+)?))?\s*(?:°|deg )?C\b/.exec(conditions) ?? [];
+  return [from, to].filter((each) => each !== undefined).map(Number);
+}
+
+function answered(inputs: Inputs, family: Family): number | readonly number[] {
+  const species = speciesOf(inputs.text('taxon'));
+  if (!species) throw new Error(`the library models no '${inputs.text('taxon')}'`);
+  const text = `${inputs.text('quantity')}; ${inputs.textOr('conditions', '')}`;
+  return family.answer({
+    species,
+    x: inputs.has('x') ? inputs.numbers('x', inputs.unit('x') ?? '-') : undefined,
+    xName: inputs.textOr('xName', ''),
+    temperatures: temperaturesIn(inputs.textOr('conditions', '')),
+    text,
+  });
+}
+
+/** The answer, or undefined when the case leaves out what the rearing needs. */
+function answeredOrNot(inputs: Inputs, family: Family): number | readonly number[] | undefined {
+  try {
+    return answered(inputs, family);
+  } catch (error) {
+    if (error instanceof NotStated) return undefined;
+    throw error;
+  }
+}
+
+/** Computes a quantity of a species of the library by a rearing; undefined when either is not modelled. */
+export function rearingOf(taxon: string, familyName: string): Calculation | undefined {
+  const family = FAMILIES.find(({ name }) => name === familyName);
+  if (!family || !speciesOf(taxon)) return undefined;
+  return (inputs, wanted) => {
+    const value = answeredOrNot(inputs, family);
+    if (value === undefined) return {};
+    return Object.fromEntries(
+      [...wanted].map(([name, { unit, value: threshold }]) => [
+        name,
+        name.startsWith('shortfall') && typeof value === 'number' && inputs.has('atLeast')
+          ? { value: Math.max(0, inputs.number('atLeast', '-') - value) + Number(threshold), unit }
+          : { value, unit },
+      ]),
+    );
+  };
+}

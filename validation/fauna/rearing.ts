@@ -1,0 +1,108 @@
+import type { TraitValues } from '@shoreglass/engine';
+import { addCohort } from '../../packages/engine/src/life/cohort-train.ts';
+import { EXPECTED } from '../../packages/engine/src/life/demography.ts';
+import { bodyRate } from '../../packages/engine/src/life/energetics.ts';
+import { type Meal, type Pasture, setWanted } from '../../packages/engine/src/life/feeding.ts';
+import { nothingEaten } from '../../packages/engine/src/life/foods.ts';
+import { liveDay } from '../../packages/engine/src/life/live-day.ts';
+import {
+  createLivingPopulation,
+  type LivingPopulation,
+} from '../../packages/engine/src/life/living-population.ts';
+import type { WaterConditions } from '../../packages/engine/src/life/water-stress.ts';
+import type { Species } from './species.ts';
+
+/** Algae without end: N and P per C of Redfield's composition. */
+const NITROGEN = 16 / 106;
+const PHOSPHORUS = 1 / 106;
+
+export interface RearingSetup {
+  readonly temperature: number;
+  readonly count: number;
+  /** Undefined for newborns. */
+  readonly length?: number;
+}
+
+/** Animals of the library in suitable water without end, with or without food. */
+export interface Rearing {
+  readonly population: LivingPopulation;
+  /** Lets a day pass. */
+  pass(food: 'ample' | 'none'): void;
+  /** Mean length [mm] and dry mass [mg] of the oldest cohort, and how many live in all. */
+  length(): number;
+  dryMass(): number;
+  alive(): number;
+  /** Takes out all but the oldest cohort, so that young do not mix with their parents. */
+  keepOldest(): void;
+}
+
+function suitableWater(traits: TraitValues, temperature: number): WaterConditions {
+  return {
+    temperature,
+    oxygen: traits.oxygenNeeded + 5,
+    unionisedAmmonia: 0,
+    pH: (traits.pHLow + traits.pHHigh) / 2,
+    hardness: (traits.hardnessLow + traits.hardnessHigh) / 2,
+  };
+}
+
+function serve({ wanted }: LivingPopulation, meal: Meal, food: 'ample' | 'none'): void {
+  for (let k = 0; k < wanted.length; k += 1) {
+    const carbon = food === 'ample' ? wanted[k]! : 0;
+    meal.carbon[k] = carbon;
+    meal.nitrogen[k] = carbon * NITROGEN;
+    meal.phosphorus[k] = carbon * PHOSPHORUS;
+  }
+}
+
+/** Starts a rearing. */
+export function rear({ animal, traits }: Species, { temperature, count, length }: RearingSetup): Rearing {
+  const population = createLivingPopulation(
+    { id: animal.id, traits: { mating: 'self-fertile', brood: animal.brood } },
+    traits,
+  );
+  const { energetics, train } = population;
+  const size = length ?? energetics.birth;
+  addCohort(train, energetics, { count, length: size, age: 0, isAdult: size >= energetics.puberty });
+  const pasture: Pasture = { amounts: Float64Array.of(1e12, 0, 0, 0, 0), area: 1 };
+  const meal = nothingEaten();
+  const surroundings = { water: suitableWater(traits, temperature), volume: Number.POSITIVE_INFINITY };
+  return {
+    population,
+    pass(food) {
+      setWanted(population, pasture, bodyRate(traits, temperature));
+      serve(population, meal, food);
+      liveDay(population, meal, surroundings, EXPECTED);
+    },
+    length: () => (train.size > 0 ? train.peak[0]! : Number.NaN),
+    dryMass() {
+      if (train.size === 0) return Number.NaN;
+      const carbon = energetics.carbonPerCube * train.length[0]! ** 3 + train.buffer[0]!;
+      return ((carbon * 12.011) / traits.carbonContent) * 1000;
+    },
+    alive() {
+      let alive = 0;
+      for (let i = 0; i < train.size; i += 1) alive += train.count[i]!;
+      return alive;
+    },
+    keepOldest() {
+      train.size = Math.min(1, train.size);
+    },
+  };
+}
+
+/** The values of a course by day 0, 1, 2 … at any time between, straight in between [unit of the course]. */
+export function atTimes(course: readonly number[], times: readonly number[]): number[] {
+  return times.map((time) => {
+    const day = Math.min(Math.max(0, Math.floor(time)), course.length - 2);
+    return course[day]! + (time - day) * (course[day + 1]! - course[day]!);
+  });
+}
+
+/** First time at which a rising course reaches a level, straight in between; undefined when it never does [d]. */
+export function timeOf(course: readonly number[], level: number): number | undefined {
+  const day = course.findIndex((value) => value >= level);
+  if (day <= 0) return day === 0 ? 0 : undefined;
+  const before = course[day - 1]!;
+  return day - 1 + (level - before) / (course[day]! - before);
+}

@@ -1,0 +1,26 @@
+import { TRAIT_IDS, type TraitValues } from '@shoreglass/engine';
+import { library, type WaterAnimal } from '@shoreglass/library';
+
+/** Dry part of wet mass, shell left out of both, and whether reports count in length or in shell. */
+const DRY_PART: Readonly<Record<string, number>> = {
+  // From memory; small crustaceans hold one fifth to one quarter of their wet mass dry.
+  'hyalella-azteca': 0.25,
+  'gammarus-pulex': 0.2,
+  'asellus-aquaticus': 0.2,
+  'neocaridina-davidi': 0.22,
+};
+
+export interface Species {
+  readonly animal: WaterAnimal;
+  readonly traits: TraitValues;
+  /** Dry over wet mass; undefined where wet mass includes a shell that is not modelled. */
+  readonly dryPart: number | undefined;
+}
+
+/** The library's medians of an animal that lives in the water; undefined for any other. */
+export function speciesOf(taxon: string): Species | undefined {
+  const animal = Object.hasOwn(library.data.organisms, taxon) ? library.organism(taxon) : undefined;
+  if (animal?.habitat !== 'water') return undefined;
+  const traits = Object.fromEntries(TRAIT_IDS.map((id) => [id, animal.traits[id].value])) as TraitValues;
+  return { animal, traits, dryPart: DRY_PART[taxon] };
+}
