@@ -10,4 +10,5 @@ export type { DatedSeries } from './enclosure/plan/room-of.ts';
 export * from './enclosure/read/problem.ts';
 export * from './enclosure/read/read-enclosure.ts';
 export { type EnclosureContent, enclosureSchema, FORMAT_VERSION } from './enclosure/schema/enclosure.ts';
+export { aheadDocumentSchema } from './outlook/ahead-document.ts';
 export { readSeries, type SeriesResult } from './series/read-series.ts';

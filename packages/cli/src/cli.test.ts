@@ -1,0 +1,121 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { aheadDocumentSchema } from '@shoreglass/contract';
+import { library } from '@shoreglass/library';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+const BIN = fileURLToPath(new URL('../bin/shoreglass.js', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'shoreglass-cli-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function shoreglass(...args: string[]) {
+  return spawnSync(process.execPath, [BIN, ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, NO_COLOR: '1' },
+  });
+}
+
+function file(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+beforeAll(() => {
+  const built = fileURLToPath(new URL('../dist/main.js', import.meta.url));
+  if (!existsSync(built)) throw new Error('the command line is not built: npm run build');
+});
+
+describe('ahead', () => {
+  const args = ['--days', '20', '--members', '4', '--seed', '3', '--json'];
+  test('--json prints one document that its schema accepts, and nothing else', () => {
+    const { status, stdout } = shoreglass('demo', ...args);
+    expect(status).toBe(0);
+    const document = aheadDocumentSchema.parse(JSON.parse(stdout));
+    expect(document.run).toMatchObject({ days: 20, members: 4, seed: 3 });
+  });
+  test('the same file and seed give the same document', () => {
+    const path = file('own-bank.yaml', library.enclosure('beck-bank'));
+    const [first, second] = [shoreglass('ahead', path, ...args), shoreglass('ahead', path, ...args)];
+    expect(first.status).toBe(0);
+    expect(second.stdout).toBe(first.stdout);
+  });
+  test('prints the horizon, turning points and what is not modelled for people', () => {
+    const { status, stdout } = shoreglass('demo', '--days', '20', '--members', '4');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/left to itself/);
+    expect(stdout).toMatch(/What turns, and when/);
+    expect(stdout).toMatch(/Not yet modelled/);
+  });
+});
+
+describe('check', () => {
+  test('an example can be run and shows its cautions', () => {
+    const { status, stdout } = shoreglass('check', 'beck-bank');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/never release/i);
+  });
+  test('--json gives the findings with their places', () => {
+    const { stdout } = shoreglass('check', 'beck-bank', '--json');
+    const { canBeRun, findings } = JSON.parse(stdout);
+    expect(canBeRun).toBe(true);
+    expect(findings[0]).toMatchObject({ file: 'beck-bank.yaml', line: expect.any(Number) });
+  });
+  test('a plan that cannot work ends with 1 and says where and why', () => {
+    const text = library
+      .enclosure('beck-bank')
+      .replace('species: hyalella-azteca', 'species: hyalela-azteca');
+    const { status, stdout } = shoreglass('check', file('unknown.yaml', text));
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/unknown\.yaml:\d+:\d+ .*hyalela-azteca/);
+    expect(stdout).toMatch(/hyalella-azteca/);
+  });
+});
+
+describe('bad input ends with 2 and says the mend', () => {
+  test.each([
+    [['ahead', 'no-such-file.yaml'], /no file .*no-such-file\.yaml/],
+    [['ahead', 'beck-bank', '--days', '0'], /whole number from 1 to 1500/],
+    [['ahead', 'beck-bank', '--days', 'abc'], /whole number from 1 to 1500/],
+    [['ahead', 'beck-bank', '--members', '1000000000'], /whole number from 2 to 2000/],
+    [['ahead', 'beck-bank', '--seed', '-1'], /seed/],
+    [['ahead'], /missing required argument/],
+    [['aheda'], /unknown command/],
+    [['demo', '--colour'], /unknown option/],
+  ])('%j', (args, message) => {
+    const { status, stderr, stdout } = shoreglass(...args);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(message);
+    expect(stdout).toBe('');
+  });
+  test('YAML that cannot be read names file, line and column', () => {
+    const { status, stderr } = shoreglass('check', file('broken.yaml', 'shoreglass: 1\nname: [unclosed\n'));
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/broken\.yaml:\d+:\d+/);
+  });
+  test('every problem of a file is listed, each on a line', () => {
+    const text = library
+      .enclosure('beck-bank')
+      .replace('length: 90 cm', 'length: 90')
+      .replace('level: 16.5 cm', 'level: 16.5 kg');
+    const { status, stderr } = shoreglass('check', file('two.yaml', text));
+    expect(status).toBe(2);
+    expect(stderr.trim().split('\n').length).toBeGreaterThanOrEqual(2);
+    expect(stderr).toMatch(/glass\.length/);
+    expect(stderr).toMatch(/water\.level/);
+  });
+  test('a folder is no enclosure', () => {
+    expect(shoreglass('check', folder).status).toBe(2);
+  });
+});
+
+describe('help', () => {
+  test.each([[], ['check'], ['ahead'], ['demo'], ['serve']])('%s --help ends with 0', (...command) => {
+    const { status, stdout } = shoreglass(...command.filter(Boolean), '--help');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/Usage: shoreglass/);
+  });
+});
