@@ -1,12 +1,15 @@
-import { type Document, isAlias, isMap, isScalar, LineCounter, parseDocument, visit } from 'yaml';
+import { type Document, isAlias, isMap, isNode, isScalar, LineCounter, parseDocument, visit } from 'yaml';
 import { type Place, positionOf } from './places.ts';
 import type { KeyPath, Problem } from './problem.ts';
 
 /** Longest text that is read [UTF-16 code units]. */
 export const LONGEST_FILE = 256 * 1024;
+/** Most lines that are read. */
+const MOST_LINES = 10_000;
 /** Deepest nesting that is read; the format itself needs eight. */
 const DEEPEST = 40;
 const MOST_PROBLEMS = 50;
+const MOST_ODDITIES = 5;
 
 export interface ParsedYaml {
   readonly document: Document;
@@ -31,6 +34,8 @@ function textProblem(text: string, file: string): Problem | undefined {
       `is longer than ${LONGEST_FILE / 1024} kB`,
       'An enclosure needs a few kB; check that this is the right file.',
     );
+  if (text.split('\n', MOST_LINES + 1).length > MOST_LINES)
+    return whole(file, `has more than ${MOST_LINES} lines`, 'An enclosure needs a few hundred.');
   if (text.trim() === '') return whole(file, 'is empty', 'Start from one of the examples.');
   const bad = Array.from(text).findIndex((sign) => {
     const code = sign.codePointAt(0) ?? 0;
@@ -83,14 +88,18 @@ function oddities(document: Document, lines: LineCounter): Found[] {
       if (isMap(node)) {
         const seen = new Set<string>();
         for (const { key } of node.items) {
-          if (!isScalar(key)) continue;
+          if (found.length >= MOST_ODDITIES) return visit.BREAK;
+          if (!isScalar(key)) {
+            if (isNode(key)) add(key, 'uses a map or list as a key', 'Write keys as plain words.');
+            continue;
+          }
           const name = String(key.value);
           if (seen.has(name))
             add(key, `the key '${name.slice(0, 60)}' stands twice in the same map`, 'Keep one of them.');
           seen.add(name);
         }
       }
-      if (found.length > MOST_PROBLEMS) return visit.BREAK;
+      if (found.length >= MOST_ODDITIES) return visit.BREAK;
       return undefined;
     },
   });
@@ -100,6 +109,23 @@ function oddities(document: Document, lines: LineCounter): Found[] {
 /** First sentence of the parser's message, without its excerpt of the text. */
 function plainMessage(message: string): string {
   return (message.split('\n')[0] ?? message).replace(/ at line \d+, column \d+:?$/, '').replace(/\.$/, '');
+}
+
+/** What the parser could not read: the first trouble of each line, since one mistake causes several. */
+function brokenLines(document: Document, lines: LineCounter, file: string): Problem[] {
+  const problems: Problem[] = [];
+  for (const { message, pos } of [...document.errors, ...document.warnings]) {
+    const place = positionOf(lines, pos[0]);
+    if (problems.length >= MOST_PROBLEMS || problems.some(({ line }) => line === place.line)) continue;
+    problems.push({
+      file,
+      ...place,
+      path: '',
+      message: `is not sound YAML: ${plainMessage(message)}`,
+      mend: 'Check indentation (spaces only), colons and quotes on this line and the one before.',
+    });
+  }
+  return problems;
 }
 
 /** Parses YAML 1.2 within bounds; never throws and does not follow references. */
@@ -117,15 +143,9 @@ export function parseYaml(
       lineCounter: lines,
       uniqueKeys: false,
       logLevel: 'silent',
-      prettyErrors: true,
+      prettyErrors: false,
     });
-    const broken = [...document.errors, ...document.warnings].slice(0, MOST_PROBLEMS).map((error) => ({
-      file,
-      ...positionOf(lines, error.pos[0]),
-      path: '',
-      message: `is not sound YAML: ${plainMessage(error.message)}`,
-      mend: 'Check indentation (spaces only), colons and quotes on this line and the one before.',
-    }));
+    const broken = brokenLines(document, lines, file);
     if (broken.length > 0) return { problems: broken };
     const odd = oddities(document, lines);
     if (odd.length > 0)

@@ -17,8 +17,18 @@ function planValue(written: string, dimension: Dimension): number {
   return toPlanUnit(quantity.value, quantity.unit, dimension);
 }
 
-/** Units worth naming in a hint: the first few of the table. */
+/** Units worth naming in a hint: those people use here, or the first few of the table. */
+const HINTS: Partial<Record<Dimension, string>> = {
+  share: '%',
+  length: 'cm, mm, m, in, ft',
+  mass: 'g, mg, kg, oz, lb',
+  time: 'd, h, week',
+  'mole fraction': 'ppm',
+};
+
 function unitHint(dimension: Dimension): string {
+  const hint = HINTS[dimension];
+  if (hint !== undefined) return hint;
   return unitsOf(dimension).slice(0, 8).join(', ');
 }
 

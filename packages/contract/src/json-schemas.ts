@@ -1,0 +1,16 @@
+import { z } from 'zod';
+import { enclosureSchema } from './enclosure/schema/enclosure.ts';
+import { aheadDocumentSchema } from './outlook/ahead-document.ts';
+
+function schemaText(schema: z.ZodType, title: string, io: 'input' | 'output'): string {
+  const { $schema, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12', io });
+  return `${JSON.stringify({ $schema, title, ...rest }, null, 2)}\n`;
+}
+
+/** JSON Schema 2020-12 of what people write and read, by file name. */
+export function jsonSchemas(): Readonly<Record<string, string>> {
+  return {
+    'enclosure.schema.json': schemaText(enclosureSchema, 'Enclosure file', 'input'),
+    'ahead.schema.json': schemaText(aheadDocumentSchema, 'Outlook document', 'output'),
+  };
+}
