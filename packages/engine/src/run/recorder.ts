@@ -1,5 +1,6 @@
 import type { WaterConditions } from '../life/water-stress.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { Workspace } from '../water/equilibrium/workspace.ts';
 import { waterReport } from '../water/water-report.ts';
 import { fullCover } from './plant-cover.ts';
 import type { FixedSeriesId } from './series.ts';
@@ -58,6 +59,7 @@ const NITROGEN_MASS = 14.007;
 export function createRecorder(seriesIds: readonly string[], days: number): Recorder {
   const series = seriesIds.map(() => new Float64Array(days));
   const position = new Map(seriesIds.map((id, at) => [id, at]));
+  const water = new Workspace();
   let sums = emptySums();
   const write = (id: string, day: number, value: number): void => {
     const at = position.get(id);
@@ -96,7 +98,7 @@ export function createRecorder(seriesIds: readonly string[], days: number): Reco
     },
     endDay(world, day) {
       const { values, life, setting, volume } = world;
-      const report = waterReport(values);
+      const report = waterReport(values, water);
       const litre = 1000;
       writeFixed('pH', day, sums.pH / sums.weight);
       writeFixed('KH', day, report.KH);

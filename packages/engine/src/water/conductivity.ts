@@ -35,6 +35,8 @@ const IONS = {
   hydroxide: ion([0.003396, 2.925, 121.3], [0, 0, 0], 0),
 } as const satisfies Partial<Record<keyof FreeIons, IonConductivity>>;
 
+const ION_LIST = Object.entries(IONS) as [keyof typeof IONS, IonConductivity][];
+
 const polynomial = ([c2, c1, c0]: readonly [number, number, number], t: number): number =>
   (c2 * t + c1) * t + c0;
 
@@ -51,8 +53,7 @@ const polynomial = ([c2, c1, c0]: readonly [number, number, number], t: number):
 export function conductivityAt(free: FreeIons, ionicStrength: number, temperature: number): number {
   const root = Math.sqrt(ionicStrength);
   let sum = 0;
-  for (const key of Object.keys(IONS) as (keyof typeof IONS)[]) {
-    const { limiting, falling, damping } = IONS[key];
+  for (const [key, { limiting, falling, damping }] of ION_LIST) {
     const molal =
       polynomial(limiting, temperature) - (polynomial(falling, temperature) * root) / (1 + damping * root);
     const amount = key === 'nitrate' ? free.nitrate + free.nitrite : free[key];

@@ -153,9 +153,31 @@ function requireCarbon(w: Workspace, alkalinity: number): void {
     );
 }
 
+/**
+ * The unpaired ions of a solved workspace [mol/m3].
+ * @param w workspace in which pH has been solved for
+ * @source derived: 1 kg of water taken as 1 L
+ */
+export function freeIons({ species, totals }: Workspace): FreeIons {
+  return {
+    hydrogen: 1000 * species[SPECIES.hydrogen]!,
+    hydroxide: 1000 * species[SPECIES.hydroxide]!,
+    calcium: 1000 * species[SPECIES.calcium]!,
+    magnesium: 1000 * species[SPECIES.magnesium]!,
+    sodium: 1000 * species[SPECIES.sodium]!,
+    potassium: 1000 * species[SPECIES.potassium]!,
+    ammonium: 1000 * species[SPECIES.ammonium]!,
+    chloride: 1000 * totals[TOTAL.chloride]!,
+    sulfate: 1000 * species[SPECIES.sulfate]!,
+    nitrate: 1000 * totals[TOTAL.nitrate]!,
+    nitrite: 1000 * totals[TOTAL.nitrite]!,
+    bicarbonate: 1000 * species[SPECIES.bicarbonate]!,
+    carbonate: 1000 * species[SPECIES.carbonate]!,
+  };
+}
+
 function readout(w: Workspace, temperature: number, converged: boolean): Speciation {
   const m = (key: keyof typeof SPECIES): number => 1000 * w.species[SPECIES[key]]!;
-  const total = (key: keyof typeof TOTAL): number => 1000 * w.totals[TOTAL[key]]!;
   const T = temperature + 273.15;
   const g2 = w.pass[PASS.double]!;
   const ionProduct = (anion: 'carbonate' | 'sulfate'): number =>
@@ -175,21 +197,7 @@ function readout(w: Workspace, temperature: number, converged: boolean): Speciat
     carbonDioxidePressure: (w.state[STATE.carbon]! / w.constants[K.carbonDioxide]!) * ATMOSPHERE,
     unionisedAmmonia: m('ammonia'),
     organicAnion: m('organicAnion'),
-    free: {
-      hydrogen: m('hydrogen'),
-      hydroxide: m('hydroxide'),
-      calcium: m('calcium'),
-      magnesium: m('magnesium'),
-      sodium: m('sodium'),
-      potassium: m('potassium'),
-      ammonium: m('ammonium'),
-      chloride: total('chloride'),
-      sulfate: m('sulfate'),
-      nitrate: total('nitrate'),
-      nitrite: total('nitrite'),
-      bicarbonate: m('bicarbonate'),
-      carbonate: m('carbonate'),
-    },
+    free: freeIons(w),
     saturationIndex: {
       calcite: carbonate - logCalciteSolubility(T),
       aragonite: carbonate - logAragoniteSolubility(T),

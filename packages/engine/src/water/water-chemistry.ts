@@ -1,11 +1,10 @@
 import { exp10 } from '../numerics/elementary.ts';
-import { DISSOLVED_IDS } from '../plan/water-composition.ts';
 import type { Derivation, RunningDerivation, Setting } from '../process/contract.ts';
 import type { VariableId } from '../variables/variables.ts';
-import { dissolvingVolume } from './brine.ts';
+import { CONSTANTS_TABLE } from './equilibrium/constants-table.ts';
 import { CARBON_CLOSED, K, PASS, SPECIES, STATE, TOTAL } from './equilibrium/layout.ts';
+import { DISSOLVED_AMOUNTS, loadAmounts } from './equilibrium/load-amounts.ts';
 import { solvePH } from './equilibrium/solve.ts';
-import { TemperatureTable } from './equilibrium/temperature-table.ts';
 import { conservativeAlkalinity, Workspace } from './equilibrium/workspace.ts';
 import { ATMOSPHERE, oxygenPressureFactor } from './gases.ts';
 import { siteDensityPerCarbon } from './organic-acids.ts';
@@ -14,10 +13,6 @@ export interface WaterChemistryParameters {
   readonly organicChargeDensity: number;
 }
 
-/** The constants are the same in every run; the table fills as temperatures are met. */
-const TABLE = new TemperatureTable();
-
-const READ_AMOUNTS = [...DISSOLVED_IDS, 'dissolvedInorganicCarbon'] as const;
 const PROVIDED = [
   'pH',
   'alkalinity',
@@ -29,21 +24,6 @@ const PROVIDED = [
   'carbonDioxideSaturation',
   'oxygenSaturation',
 ] as const satisfies readonly VariableId[];
-const POSITION_OF = {
-  calcium: TOTAL.calcium,
-  magnesium: TOTAL.magnesium,
-  sodium: TOTAL.sodium,
-  potassium: TOTAL.potassium,
-  chloride: TOTAL.chloride,
-  sulfate: TOTAL.sulfate,
-  ammonium: TOTAL.ammonium,
-  nitrite: TOTAL.nitrite,
-  nitrate: TOTAL.nitrate,
-  phosphate: TOTAL.phosphate,
-  dissolvedOrganicCarbon: TOTAL.organic,
-  dissolvedInorganicCarbon: TOTAL.carbon,
-} as const satisfies Record<(typeof READ_AMOUNTS)[number], number>;
-
 /**
  * Chemistry of the water at every evaluation of the run: pH, carbonate system, un-ionised ammonia, saturation of
  * calcite and of the gases, from the dissolved amounts, volume and temperature. The same solver as `speciate`, with
@@ -63,7 +43,7 @@ export const waterChemistry: Derivation<WaterChemistryParameters> = {
       meaning: 'charge of dissolved organic carbon when fully dissociated',
     },
   },
-  reads: [...READ_AMOUNTS, 'waterVolume', 'waterTemperature', 'roomCarbonDioxide', 'airPressure'],
+  reads: [...DISSOLVED_AMOUNTS, 'waterVolume', 'waterTemperature', 'roomCarbonDioxide', 'airPressure'],
   provides: PROVIDED,
   prepare({ organicChargeDensity }, setting) {
     return runningChemistry(siteDensityPerCarbon(organicChargeDensity), setting);
@@ -74,8 +54,7 @@ function runningChemistry(siteDensity: number, setting: Setting): RunningDerivat
   const w = new Workspace();
   w.carbonRule = CARBON_CLOSED;
   w.organicRule = siteDensity > 0 ? 1 : 0;
-  const amounts = Int32Array.from(READ_AMOUNTS, (id) => setting.index(id));
-  const positions = Int32Array.from(READ_AMOUNTS, (id) => POSITION_OF[id]);
+  const amounts = Int32Array.from(DISSOLVED_AMOUNTS, (id) => setting.index(id));
   const volumeAt = setting.index('waterVolume');
   const temperatureAt = setting.index('waterTemperature');
   const carbonDioxideAt = setting.index('roomCarbonDioxide');
@@ -87,34 +66,14 @@ function runningChemistry(siteDensity: number, setting: Setting): RunningDerivat
     derive(values) {
       if (values[temperatureAt] !== temperature) {
         temperature = values[temperatureAt]!;
-        TABLE.read(temperature, w.constants);
+        CONSTANTS_TABLE.read(temperature, w.constants);
       }
-      loadAmounts(w.totals, { values, amounts, positions, volume: values[volumeAt]! });
+      loadAmounts(w.totals, { values, amounts, volume: values[volumeAt]! });
       w.totals[TOTAL.organic]! *= siteDensity;
       solvePH(w);
       write(values, values[carbonDioxideAt]!, values[pressureAt]! / ATMOSPHERE);
     },
   };
-}
-
-interface Amounts {
-  readonly values: Float64Array;
-  readonly amounts: Int32Array;
-  readonly positions: Int32Array;
-  /** [m3] */
-  readonly volume: number;
-}
-
-/** Writes the totals [mol/kg] of the amounts in the water. */
-function loadAmounts(totals: Float64Array, { values, amounts, positions, volume }: Amounts): void {
-  let all = 0;
-  for (let i = 0; i < amounts.length; i++) {
-    const amount = Math.max(0, values[amounts[i]!]!);
-    totals[positions[i]!] = amount;
-    all += amount;
-  }
-  const water = 1000 * dissolvingVolume(volume, all);
-  for (let i = 0; i < positions.length; i++) totals[positions[i]!]! /= water;
 }
 
 function writerOf(w: Workspace, setting: Setting) {

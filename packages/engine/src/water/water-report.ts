@@ -1,12 +1,15 @@
-import { DISSOLVED_IDS, type WaterComposition } from '../plan/water-composition.ts';
 import { convert } from '../units/convert.ts';
 import { VARIABLE_INDEX, type VariableId } from '../variables/variables.ts';
-import { dissolvingVolume } from './brine.ts';
 import { conductivityAt } from './conductivity.ts';
-import { alkalinityOf, generalHardness, titratedAlkalinity } from './hardness.ts';
+import { CONSTANTS_TABLE } from './equilibrium/constants-table.ts';
+import { SPECIES, STATE, TOTAL } from './equilibrium/layout.ts';
+import { DISSOLVED_AMOUNTS, loadAmounts } from './equilibrium/load-amounts.ts';
+import { solvePH } from './equilibrium/solve.ts';
+import { conservativeAlkalinity, Workspace } from './equilibrium/workspace.ts';
+import { titratedAlkalinity } from './hardness.ts';
 import { MOLAR_MASS } from './molar-masses.ts';
-import { HUMIC_ACID, type OrganicAcid } from './organic-acids.ts';
-import { speciate } from './speciate.ts';
+import { HUMIC_ACID } from './organic-acids.ts';
+import { freeIons } from './speciate.ts';
 
 /** The keeper's view of the water; units as in the run's series. */
 export interface WaterReport {
@@ -30,42 +33,49 @@ export interface WaterReport {
   readonly dissolvedOrganicCarbon: number;
 }
 
-/**
- * The keeper's quantities from the values of a run: hardness, conductivity at 25 degC and mass concentrations.
- * @param values value array of the run, in the order of the variables
- * @param organicAcid nature of the organic carbon; humic acid when left out
- * @throws RangeError when the water's temperature lies outside -5 to 95 degC.
- * @source derived: see `speciate`, `conductivityAt`, `titratedAlkalinity`
- */
-export function waterReport(values: Float64Array, organicAcid: OrganicAcid = HUMIC_ACID): WaterReport {
-  const amount = (id: VariableId): number => values[VARIABLE_INDEX[id]]!;
-  let dissolved = 0;
-  for (const id of [...DISSOLVED_IDS, 'dissolvedInorganicCarbon'] as const)
-    dissolved += Math.max(0, amount(id));
-  const volume = dissolvingVolume(amount('waterVolume'), dissolved);
-  const concentration = (id: VariableId): number => Math.max(0, amount(id)) / volume;
-  const composition = Object.fromEntries(
-    DISSOLVED_IDS.map((id) => [id, concentration(id)]),
-  ) as unknown as WaterComposition;
-  const dissolvedInorganicCarbon = concentration('dissolvedInorganicCarbon');
-  const solved = speciate({
-    temperature: amount('waterTemperature'),
-    composition,
-    carbon: { kind: 'closed', dissolvedInorganicCarbon },
-    organicAcid,
+const AMOUNTS = Int32Array.from(DISSOLVED_AMOUNTS, (id) => VARIABLE_INDEX[id]);
+
+/** Solves the equilibria of the water in `values`; returns the volume its amounts are spread over [m3]. */
+function solveWater(values: Float64Array, w: Workspace): number {
+  const temperature = values[VARIABLE_INDEX.waterTemperature]!;
+  if (!(temperature >= -5 && temperature <= 95))
+    throw new RangeError(`temperature [degC] = ${temperature} is outside -5 to 95`);
+  CONSTANTS_TABLE.read(temperature, w.constants);
+  const volume = loadAmounts(w.totals, {
+    values,
+    amounts: AMOUNTS,
+    volume: values[VARIABLE_INDEX.waterVolume]!,
   });
-  const sites = composition.dissolvedOrganicCarbon * organicAcid.siteDensity;
+  w.totals[TOTAL.organic]! *= HUMIC_ACID.siteDensity;
+  w.organicRule = 1;
+  solvePH(w);
+  return volume;
+}
+
+/**
+ * The keeper's quantities from the values of a run: hardness, conductivity at 25 degC and mass concentrations. The
+ * organic carbon counts as humic acid.
+ * @param values value array of the run, in the order of the variables
+ * @param w workspace of closed carbon, kept from report to report: its last solution is the first guess of the next
+ * @throws RangeError when the water's temperature lies outside -5 to 95 degC.
+ * @source derived: see `solvePH`, `conductivityAt`, `titratedAlkalinity`
+ */
+export function waterReport(values: Float64Array, w: Workspace = new Workspace()): WaterReport {
+  const volume = solveWater(values, w);
+  const concentration = (id: VariableId): number => Math.max(0, values[VARIABLE_INDEX[id]]!) / volume;
+  const alkalinity = 1000 * conservativeAlkalinity(w.totals);
+  const hardness = 1000 * (w.totals[TOTAL.calcium]! + w.totals[TOTAL.magnesium]!);
   return {
-    pH: solved.pH,
-    KH: convert(titratedAlkalinity(alkalinityOf(composition), sites), 'meq/L', '°dKH'),
-    GH: convert(generalHardness(composition), 'mol/m³', '°dGH'),
-    conductivity: conductivityAt(solved.free, solved.ionicStrength, 25),
-    totalAmmonia: composition.ammonium * MOLAR_MASS.nitrogen,
-    unionisedAmmonia: solved.unionisedAmmonia * MOLAR_MASS.nitrogen,
-    nitrite: composition.nitrite * MOLAR_MASS.nitrogen,
-    nitrate: composition.nitrate * MOLAR_MASS.nitrogen,
-    phosphate: composition.phosphate * MOLAR_MASS.phosphorus,
+    pH: w.state[STATE.pH]!,
+    KH: convert(titratedAlkalinity(alkalinity, 1000 * w.totals[TOTAL.organic]!), 'meq/L', '°dKH'),
+    GH: convert(hardness, 'mol/m³', '°dGH'),
+    conductivity: conductivityAt(freeIons(w), w.state[STATE.ionicStrength]!, 25),
+    totalAmmonia: concentration('ammonium') * MOLAR_MASS.nitrogen,
+    unionisedAmmonia: 1000 * w.species[SPECIES.ammonia]! * MOLAR_MASS.nitrogen,
+    nitrite: concentration('nitrite') * MOLAR_MASS.nitrogen,
+    nitrate: concentration('nitrate') * MOLAR_MASS.nitrogen,
+    phosphate: concentration('phosphate') * MOLAR_MASS.phosphorus,
     oxygen: concentration('oxygen') * MOLAR_MASS.oxygen,
-    dissolvedOrganicCarbon: composition.dissolvedOrganicCarbon * MOLAR_MASS.carbon,
+    dissolvedOrganicCarbon: concentration('dissolvedOrganicCarbon') * MOLAR_MASS.carbon,
   };
 }
