@@ -6,7 +6,7 @@ import { type ValueAxis, valueAxis } from '../scale/value-axis.ts';
 import { element, group, type SceneNode } from '../scene/scene.ts';
 import { seriesText } from '../type/series-text.ts';
 import { textAt, textRun } from '../type/text.ts';
-import { fitText, textWidth } from '../type/text-width.ts';
+import { fitText, textWidth, wrapText } from '../type/text-width.ts';
 import type { RibbonLayout, RibbonRow } from './ribbon-layout.ts';
 import type { RibbonOptions, RibbonReading } from './ribbon-options.ts';
 
@@ -113,17 +113,19 @@ function labelBeside({ palette }: RibbonOptions, { layout, row, series, estimate
   const { value, unit, alarm } = seriesText(row.id, series, estimate);
   const ink = alarm ? palette.vermilion : palette.ink;
   const x = layout.scale.left - 16;
-  const middle = (row.stripTop + row.stripBottom) / 2;
-  const lines = alarm ? 3 : 2;
-  const first = middle - (lines - 1) * 8.5 + 4;
-  const strong = { size: 15, face: 'strong', fill: ink, anchor: 'end' } as const;
+  const room = row.stripBottom - row.stripTop;
+  const nameLines = room >= (alarm ? 64 : 48) ? 2 : 1;
+  const names = wrapText(series.name, { width: x - 2, size: 13.5, lines: nameLines });
+  const lines = names.length + (alarm ? 2 : 1);
+  const first = (row.stripTop + row.stripBottom) / 2 - (lines - 1) * 8.2 + 4.5;
+  const at = (line: number) => first + line * 16.4;
   const soft = { size: 12, fill: palette.softInk } as const;
   return group({}, [
-    textAt(x, first, fitText(series.name, x - 2, 13.5), { size: 13.5, fill: palette.ink, anchor: 'end' }),
-    textRun({ x, y: first + 18 }, [
-      { content: value, style: strong },
+    ...names.map((name, line) => textAt(x, at(line), name, { size: 13.5, fill: palette.ink, anchor: 'end' })),
+    textRun({ x, y: at(names.length) + 1 }, [
+      { content: value, style: { size: 15, face: 'strong', fill: ink, anchor: 'end' } },
       ...(unit === '' ? [] : [{ content: `\u00a0${unit}`, style: soft }]),
     ]),
-    alarm ? textAt(x, first + 34, alarm, { size: 12, fill: ink, anchor: 'end' }) : undefined,
+    alarm ? textAt(x, at(names.length + 1), alarm, { size: 12, fill: ink, anchor: 'end' }) : undefined,
   ]);
 }

@@ -97,14 +97,21 @@ function ticksOf({ series, scale, counts, tickSpacing }: TickRequest): Tick[] {
     kept.every((tick) => Math.abs(scale.toPixel(tick.value) - scale.toPixel(value)) >= tickSpacing);
   for (const tick of limits) if (clear(tick.value)) kept.push(tick);
   const round = counts ? countTicks(scale.domain) : roundTicks(scale.domain, room);
-  for (const value of inkFirst(round)) if (clear(value)) kept.push({ value, text: tickText(value, digits) });
+  for (const value of counts ? decadesFirst(round) : endsFirst(round))
+    if (clear(value)) kept.push({ value, text: tickText(value, digits) });
   return kept.sort((a, b) => a.value - b.value);
 }
 
 /** Ends before the middle, so that a short axis shows its extent. */
-function inkFirst(values: readonly number[]): number[] {
+function endsFirst(values: readonly number[]): number[] {
   const ends = [values[0], values[values.length - 1]].filter((value) => value !== undefined);
   return [...new Set([...ends, ...values])];
+}
+
+/** Zero, then the powers of ten, then what lies between them. */
+function decadesFirst(values: readonly number[]): number[] {
+  const isDecade = (value: number) => value === 0 || Number.isInteger(Math.log10(value));
+  return [...values.filter(isDecade), ...values.filter((value) => !isDecade(value))];
 }
 
 function limitText(value: number, digits: number): string {

@@ -21,8 +21,11 @@ export type MaterialPattern =
   | 'leaves'
   | 'void';
 
+const SOIL: MaterialLook = { pattern: 'crumbs', wash: 'soil', opacity: 0.72 };
+
 /** Words in a material's name that tell its grain; the layer's kind decides where none is found. */
 const BY_WORD: readonly (readonly [RegExp, MaterialLook])[] = [
+  [/soil|mould|peat|coir|humus|loam|compost|bark/i, SOIL],
   [/gravel|pebble|lava|pumice|grit/i, { pattern: 'pebbles', wash: 'stone', opacity: 0.55 }],
   [/sand|silt/i, { pattern: 'grains', wash: 'soil', opacity: 0.3 }],
 ];
@@ -32,14 +35,23 @@ const BY_KIND: Record<Layer['kind'], MaterialLook> = {
   drainage: { pattern: 'cells', wash: 'litter', opacity: 0.2 },
   foam: { pattern: 'foam', wash: 'stone', opacity: 0.4 },
   mesh: { pattern: 'weave', wash: 'stone', opacity: 0.3 },
-  substrate: { pattern: 'crumbs', wash: 'soil', opacity: 0.72 },
+  substrate: SOIL,
   litter: { pattern: 'leaves', wash: 'litter', opacity: 0.5 },
 };
 
 export function materialLook(layer: Pick<Layer, 'kind' | 'material' | 'name'>): MaterialLook {
   if (layer.kind !== 'substrate') return BY_KIND[layer.kind];
-  const named = BY_WORD.find(([word]) => word.test(`${layer.material} ${layer.name}`));
-  return named ? named[1] : BY_KIND.substrate;
+  return firstNamed(layer.name) ?? firstNamed(layer.material) ?? BY_KIND.substrate;
+}
+
+/** The material whose word comes first: what a mix is mostly made of is named first. */
+function firstNamed(text: string): MaterialLook | undefined {
+  let first: { at: number; look: MaterialLook } | undefined;
+  for (const [word, look] of BY_WORD) {
+    const at = text.search(word);
+    if (at >= 0 && (first === undefined || at < first.at)) first = { at, look };
+  }
+  return first?.look;
 }
 
 interface Tile {

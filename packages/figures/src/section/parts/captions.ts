@@ -1,3 +1,4 @@
+import type { Point } from '../../scene/path.ts';
 import { group, type SceneNode } from '../../scene/scene.ts';
 import { quantityText } from '../../type/number-text.ts';
 import { type TextStyle, textAt } from '../../type/text.ts';
@@ -7,6 +8,7 @@ import type { SectionFrame } from '../frame.ts';
 import { type LayerBody, layerBodies } from '../layer-bodies.ts';
 import { subjectsOf } from '../subjects.ts';
 import { waterBodies } from '../water-body.ts';
+import { pumpLines } from './equipment.ts';
 
 /** The level's figures, standing on the water line: cm, L and °C; on as many lines as the room beside the bank asks. */
 export function levelCaption(frame: SectionFrame): SceneNode | undefined {
@@ -62,39 +64,55 @@ export function layerNames(frame: SectionFrame): SceneNode | undefined {
   const leaders = anchorsOf(frame, subjectsOf(frame.plan, frame.day))
     .filter((anchor) => anchor.way === 'base')
     .map((anchor) => frame.x(anchor.x));
-  const names = layerBodies(frame).map((body) => layerName(frame, body, leaders));
+  const names = layerBodies(frame).map((body) => layerName(frame, body, [...leaders, ...pumpLines(frame)]));
   return group({ 'data-part': 'layer-names' }, names);
 }
 
 const NAME_SIZE = 12;
 
-function layerName(
+/** What comes before the first comma; what follows is left out silently where it is a grain size. */
+function shortName(name: string): string {
+  const [head = '', ...rest] = name.split(',');
+  return rest.length === 0 || /^ *[0-9]/.test(rest[0] ?? '') ? head : `${head} …`;
+}
+
+/** The whole name where it stands clear, else its beginning. */
+function layerName(frame: SectionFrame, body: LayerBody, lines: readonly number[]): SceneNode | undefined {
+  const { name } = body.layer;
+  for (const text of new Set([name, shortName(name)])) {
+    const spot = text === '' ? undefined : clearSpot(frame, body, { text, lines });
+    if (spot) {
+      const style: TextStyle = {
+        size: NAME_SIZE,
+        face: 'italic',
+        fill: frame.palette.ink,
+        anchor: 'middle',
+        halo: frame.palette.paper,
+        haloWidth: 2.2,
+      };
+      return textAt(spot[0], spot[1] + NAME_SIZE * 0.33, text, style);
+    }
+  }
+  return undefined;
+}
+
+/** Middle of a stretch of the layer that is thick enough for the text and that no upright line passes. */
+function clearSpot(
   frame: SectionFrame,
-  { layer, columns }: LayerBody,
-  leaders: readonly number[],
-): SceneNode | undefined {
-  if (layer.name === '') return undefined;
-  const half = textWidth(layer.name, NAME_SIZE, 'italic') / 2 + 6;
+  { columns }: LayerBody,
+  { text, lines }: { text: string; lines: readonly number[] },
+): Point | undefined {
+  const half = textWidth(text, NAME_SIZE, 'italic') / 2 + 6;
   const thick = columns.filter(({ low, high }) => (high - low) * frame.pixelsPerMetre >= NAME_SIZE + 5);
   const [first, last] = [thick[0], thick[thick.length - 1]];
   if (!first || !last) return undefined;
-  const spot = [0.5, 0.62, 0.38, 0.74, 0.26, 0.86, 0.14]
-    .map((share) => thick[Math.floor(thick.length * share)])
-    .find((column) => {
-      if (!column) return false;
-      const x = frame.x(column.x);
-      const inside = x - half >= frame.x(first.x) && x + half <= frame.x(last.x);
-      return inside && leaders.every((leader) => Math.abs(leader - x) > half);
-    });
-  if (!spot) return undefined;
-  const style: TextStyle = {
-    size: NAME_SIZE,
-    face: 'italic',
-    fill: frame.palette.ink,
-    anchor: 'middle',
-    halo: frame.palette.paper,
-    haloWidth: 2.2,
-  };
-  const middle = frame.y((spot.low + spot.high) / 2);
-  return textAt(frame.x(spot.x), middle + NAME_SIZE * 0.33, layer.name, style);
+  const clear = (x: number) =>
+    x - half >= frame.x(first.x) &&
+    x + half <= frame.x(last.x) &&
+    lines.every((line) => Math.abs(line - x) > half);
+  for (const share of [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82]) {
+    const column = thick[Math.floor(thick.length * share)];
+    if (column && clear(frame.x(column.x))) return frame.at(column.x, (column.low + column.high) / 2);
+  }
+  return undefined;
 }

@@ -23,6 +23,13 @@ interface Seat {
   readonly room: number;
 }
 
+/** Pixels at which the pump and its tube stand upright in the drawing; text keeps clear of them. */
+export function pumpLines(frame: SectionFrame): number[] {
+  if (!frame.plan.devices.pump) return [];
+  const { x } = pumpSeat(frame);
+  return [-1, 0, 1].map((side) => frame.x(x + side * 0.024));
+}
+
 /** The pump stands in the false bottom at the far end from the water; without one, in the deepest corner. */
 function pumpSeat(frame: SectionFrame): Seat {
   const hidden = frame.plan.zones.find((zone) => zone.layers.some((layer) => layer.kind === 'false bottom'));

@@ -10,7 +10,7 @@ export function stones(frame: SectionFrame): SceneNode | undefined {
   const pieces = frame.plan.hardscape.filter((piece) => piece.kind === 'stone' && piece.course.length > 0);
   if (pieces.length === 0) return undefined;
   return group(
-    { 'data-part': 'stones' },
+    { 'data-part': 'stones', 'clip-path': frame.url('above-ground') },
     pieces.map((piece) => stone(frame, piece)),
   );
 }
@@ -34,23 +34,46 @@ function stone(frame: SectionFrame, piece: HardscapePiece): SceneNode {
   ]);
 }
 
-/** Upper and lower edge of the course, half its thickness away; a single point becomes a round pebble. */
+/** Both sides of the course, half its thickness away, with blunt ends; a single point becomes a round pebble. */
 function stoneOutline(frame: SectionFrame, course: HardscapePiece['course']): Point[] {
   const [first] = course;
   if (!first) return [];
   if (course.length === 1) return pebble(frame, first);
-  const last = course[course.length - 1] ?? first;
-  const upper = course.map(([x, z, thickness]) => frame.at(x, z + thickness / 2));
-  const lower = course.map(([x, z, thickness]) => frame.at(x, z - thickness / 2)).reverse();
-  return [
-    frame.at(first[0] - first[2] * 0.3, first[1]),
-    ...upper,
-    frame.at(last[0] + last[2] * 0.3, last[1]),
-    ...lower,
-  ];
+  const dense = densified(course);
+  const knots = dense.map(([x, z, thickness], index) => {
+    const [before, after] = [dense[index - 1] ?? first, dense[index + 1] ?? dense[index] ?? first];
+    const [dx, dz] = [after[0] - before[0], after[1] - before[1]];
+    const length = Math.hypot(dx, dz) || 1;
+    return { x, z, half: thickness / 2, along: [dx / length, dz / length] as const };
+  });
+  const side = (hand: 1 | -1) =>
+    knots.map(({ x, z, half, along }) => frame.at(x - hand * half * along[1], z + hand * half * along[0]));
+  const end = (index: number, way: 1 | -1) =>
+    knots
+      .slice(index, index === -1 ? undefined : index + 1)
+      .map(({ x, z, half, along }) =>
+        frame.at(x + way * half * 0.5 * along[0], z + way * half * 0.5 * along[1]),
+      );
+  return [...end(0, -1), ...side(1), ...end(-1, 1), ...side(-1).reverse()];
 }
 
-function pebble(frame: SectionFrame, [x, z, thickness]: readonly [number, number, number]): Point[] {
+type CoursePoint = readonly [x: number, z: number, thickness: number];
+
+/** The course with points between the given ones, so that its sides stay straight when they are smoothed. */
+function densified(course: readonly CoursePoint[]): CoursePoint[] {
+  const steps = 5;
+  return course.flatMap((to, index): CoursePoint[] => {
+    const from = course[index - 1];
+    if (!from) return [to];
+    return Array.from({ length: steps }, (_, step) => {
+      const share = (step + 1) / steps;
+      const between = (axis: 0 | 1 | 2) => from[axis] + (to[axis] - from[axis]) * share;
+      return [between(0), between(1), between(2)];
+    });
+  });
+}
+
+function pebble(frame: SectionFrame, [x, z, thickness]: CoursePoint): Point[] {
   return Array.from({ length: 8 }, (_, index) => {
     const angle = (index * Math.PI) / 4;
     return frame.at(x + thickness * 0.65 * Math.cos(angle), z + (thickness / 2) * Math.sin(angle));
