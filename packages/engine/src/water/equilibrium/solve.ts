@@ -4,9 +4,16 @@ import { sweep } from './sweep.ts';
 import { conservativeAlkalinity, startFromTotals, type Workspace } from './workspace.ts';
 
 /** A solution stands when no further pass would move pH or a concentration by more than this (pH, relative). */
-const TOLERANCE = 1e-11;
-const QUICK_PASSES = 40;
-const PATIENT_PASSES = 2000;
+const TOLERANCE = 1e-12;
+const QUICK_PASSES = 80;
+/** Steps are halved after this many passes: strong pairing can make full ones overshoot for ever. */
+const BOLD_PASSES = 12;
+/** Moves below this shrink by a steady ratio, until rounding is all that is left of them. */
+const SMALL = 1e-2;
+const ROUNDING = 1e-13;
+/** Lets species err a hundred times more than pH. */
+const SPECIES_WEIGHT = 0.01;
+const PATIENT_PASSES = 20_000;
 const LONGEST_STEP = 1;
 
 /**
@@ -37,23 +44,30 @@ function firstGuess({ carbonRule, totals }: Workspace, alkalinity: number): numb
 
 function solveQuickly(w: Workspace, alkalinity: number): number {
   const { state, steer } = w;
-  let before = 1;
+  let before = Number.POSITIVE_INFINITY;
+  let lastRatio = 1;
   for (let pass = 1; pass <= QUICK_PASSES; pass++) {
     sweep(w, alkalinity);
     const step = steer[STEER.residual]! / (Math.LN10 * steer[STEER.slope]!);
-    const pH = state[STATE.pH]! + Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, step));
+    const share = pass > BOLD_PASSES ? 0.5 : 1;
+    const pH = state[STATE.pH]! + share * Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, step));
     if (!(pH > -3 && pH < 17)) return 0;
     state[STATE.pH] = pH;
     const moved = Math.max(Math.abs(step), steer[STEER.change]!);
-    if (remaining(moved, before) < TOLERANCE) return pass;
+    const ratio = moved / before;
+    if (moved < ROUNDING || remaining(moved, Math.max(ratio, lastRatio)) < TOLERANCE) return pass;
+    lastRatio = before < SMALL ? ratio : 1;
     before = moved;
   }
   return 0;
 }
 
-/** What is still to come when moves shrink by the same ratio: the rest of a geometric series. */
-function remaining(moved: number, before: number): number {
-  return moved < 0.5 * before ? (moved * moved) / (before - moved) : moved;
+/**
+ * What is still to come when moves go on shrinking by a ratio: the rest of a geometric series. Species are those of
+ * before the last move, so that itself has to be small.
+ */
+function remaining(moved: number, ratio: number): number {
+  return ratio < 1 ? Math.max((moved * ratio) / (1 - ratio), moved * SPECIES_WEIGHT) : 1;
 }
 
 /**
@@ -62,9 +76,12 @@ function remaining(moved: number, before: number): number {
  */
 export function settleAtPH(w: Workspace, alkalinity: number): number {
   startFromTotals(w);
+  let before = Number.POSITIVE_INFINITY;
   for (let pass = 1; pass <= PATIENT_PASSES; pass++) {
     sweep(w, alkalinity);
-    if (w.steer[STEER.change]! < TOLERANCE) return pass;
+    const moved = w.steer[STEER.change]!;
+    if (moved < ROUNDING || (pass > 3 && remaining(moved, moved / before) < ROUNDING)) return pass;
+    before = moved;
   }
   return -PATIENT_PASSES;
 }
