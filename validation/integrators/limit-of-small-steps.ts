@@ -1,0 +1,102 @@
+import { integratorOf, type Transfer } from './transfer-system.ts';
+
+/** A course to be computed: the reactions, where it starts, and the times at which it is wanted. */
+export interface Course {
+  readonly transfers: readonly Transfer[];
+  readonly start: readonly number[];
+  readonly from: number;
+  readonly times: readonly number[];
+  /** Steps of the coarsest grid are no longer than this ... */
+  readonly step: number;
+  /** ... plus this share of the time gone by, for courses over many decades of time. */
+  readonly growth?: number | undefined;
+  /** Steps end at every multiple of this, where rates have kinks. */
+  readonly kinkEvery?: number | undefined;
+}
+
+/** Moments at which every step must end. */
+function marks({ from, times, kinkEvery }: Course): number[] {
+  const last = Math.max(...times);
+  const kinks = kinkEvery === undefined ? 0 : Math.ceil((last - from) / kinkEvery) - 1;
+  const all = [...times, ...Array.from({ length: kinks }, (_, k) => from + (k + 1) * (kinkEvery ?? 0))];
+  return [...new Set(all)].filter((t) => t > from).sort((a, b) => a - b);
+}
+
+/** Lengths of the coarsest steps up to each mark in turn. */
+function coarsestGrid(course: Course): number[][] {
+  let t = course.from;
+  return marks(course).map((mark) => {
+    const steps: number[] = [];
+    if (!course.growth) {
+      const count = Math.ceil((mark - t) / course.step);
+      steps.push(...Array.from({ length: count }, () => (mark - t) / count));
+    } else {
+      let at = t;
+      while (at < mark) {
+        const h = Math.min(course.step + course.growth * (at - course.from), mark - at);
+        const isLast = at + 1.5 * h >= mark;
+        steps.push(isLast ? mark - at : h);
+        at = isLast ? mark : at + h;
+      }
+    }
+    t = mark;
+    return steps;
+  });
+}
+
+/** States at the wanted times, every step of the grid divided into `parts`; those that start the course included. */
+function courseOn(
+  course: Course,
+  grid: readonly (readonly number[])[],
+  { parts, explicitShare }: { readonly parts: number; readonly explicitShare: number },
+): number[][] {
+  const integrator = integratorOf(course.transfers, course.start.length, {
+    explicitShare,
+    weightTolerance: 1e-13,
+    predictionTolerance: 1e-13,
+  });
+  const extents = new Float64Array(course.transfers.length);
+  const y = Float64Array.from(course.start);
+  const wanted = new Set(course.times);
+  const states: number[][] = wanted.has(course.from) ? [[...y]] : [];
+  marks(course).forEach((mark, m) => {
+    for (const h of grid[m]!) {
+      for (let k = 0; k < parts; k += 1) integrator.step(y, h / parts, extents);
+    }
+    if (wanted.has(mark)) states.push([...y]);
+  });
+  return states;
+}
+
+/** What a table of courses, each on half the steps of the one before, tends to: its errors of order h^2, h^3 ... removed. */
+function extrapolated(table: readonly (readonly (readonly number[])[])[]): readonly (readonly number[])[] {
+  let rows = table;
+  for (let order = 2; rows.length > 1; order += 1) {
+    const coarse = rows;
+    rows = coarse
+      .slice(1)
+      .map((fine, level) =>
+        fine.map((state, t) =>
+          state.map((value, i) => value + (value - coarse[level]![t]![i]!) / (2 ** order - 1)),
+        ),
+      );
+  }
+  return rows[0]!;
+}
+
+/**
+ * States at the wanted times in the limit of small steps: the integrator's course on a grid and on grids of half,
+ * a quarter … its steps, extrapolated (Richardson).
+ */
+export function limitOfSmallSteps(
+  course: Course,
+  levels: number,
+  explicitShare: number,
+): readonly (readonly number[])[] {
+  const grid = coarsestGrid(course);
+  return extrapolated(
+    Array.from({ length: levels }, (_, level) =>
+      courseOn(course, grid, { parts: 2 ** level, explicitShare }),
+    ),
+  );
+}
