@@ -53,7 +53,7 @@ export function logFactorial(n: number): number {
  * Logarithm of the probability of k events where `mean` are expected [1], <= 0; -Infinity where impossible.
  * @param k whole number >= 0 [1]
  * @param mean >= 0 [1]
- * @source Loader 2000, saddle-point form (memory)
+ * @source loader-2000, saddle-point form
  */
 export function poissonLogProbability(k: number, mean: number): number {
   if (k < 0) return Number.NEGATIVE_INFINITY;
@@ -67,7 +67,7 @@ export function poissonLogProbability(k: number, mean: number): number {
  * @param k whole number [1]
  * @param n whole number >= 0 [1]
  * @param p chance of each [1], 0 to 1
- * @source Loader 2000, saddle-point form (memory)
+ * @source loader-2000, saddle-point form
  */
 export function binomialLogProbability(k: number, n: number, p: number): number {
   if (k < 0 || k > n) return Number.NEGATIVE_INFINITY;

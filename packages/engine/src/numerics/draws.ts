@@ -14,7 +14,7 @@ const MANY = 10;
  * A draw from the gamma distribution of scale 1 [1], >= 0.
  * @param shape >= 0 [1]
  * @throws RangeError when the shape is negative or not finite
- * @source Marsaglia & Tsang 2000 (memory): cube of a shifted normal, with u^(1/shape) below shape 1
+ * @source marsaglia-tsang-2000-gamma: cube of a shifted normal, with u^(1/shape) below shape 1
  */
 export function gammaDraw(source: DrawSource, shape: number): number {
   if (!(shape >= 0 && shape < Number.POSITIVE_INFINITY)) throw new RangeError(`gamma draw of shape ${shape}`);
@@ -65,7 +65,7 @@ function poissonByRejection(source: DrawSource, mean: number): number {
  * A draw of the number of events where `mean` are expected [1], whole, >= 0.
  * @param mean >= 0 [1]
  * @throws RangeError when the mean is negative or not finite
- * @source Hörmann 1993 (memory); counting up below a mean of 10
+ * @source hormann-1993, PTRS; counting up below a mean of 10
  */
 export function poissonDraw(source: DrawSource, mean: number): number {
   if (!(mean >= 0 && mean < Number.POSITIVE_INFINITY)) throw new RangeError(`Poisson draw of mean ${mean}`);
@@ -113,7 +113,7 @@ function binomialByRejection(source: DrawSource, trials: number, chance: number)
  * @param trials whole number >= 0 [1]
  * @param chance of each [1], 0 to 1
  * @throws RangeError when the trials are negative or broken, or the chance lies outside 0 to 1
- * @source Hörmann 1993 (memory); counting up below 10 expected
+ * @source hormann-1993, BTRS; counting up below 10 expected
  */
 export function binomialDraw(source: DrawSource, trials: number, chance: number): number {
   if (!(trials >= 0 && trials < Number.POSITIVE_INFINITY && Math.floor(trials) === trials)) {

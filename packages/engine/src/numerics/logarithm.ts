@@ -138,7 +138,7 @@ export function log1p(x: number): number {
   return log(u) + left / u;
 }
 
-/** What the rounding of the product a b left out, exactly (Dekker 1971), for factors below 1e290. */
+/** What the rounding of the product a b left out, exactly (dekker-1971), for factors below 1e290. */
 export function productError(a: number, b: number, product: number): number {
   const wideA = a * 134217729;
   const highA = wideA - (wideA - a);

@@ -3,7 +3,7 @@
  * @param sorted ascending, at least one value
  * @param probability 0 to 1 [1]
  * @throws RangeError when there is no value or the probability lies outside 0 to 1
- * @source Hyndman & Fan 1996, definition 7 (memory)
+ * @source hyndman-fan-1996, definition 7
  */
 export function quantileOfSorted(sorted: Float64Array, probability: number): number {
   if (sorted.length === 0) throw new RangeError('quantile of no values');
@@ -20,7 +20,7 @@ export function quantileOfSorted(sorted: Float64Array, probability: number): num
  * @param values at least one, finite
  * @param probabilities 0 to 1 each [1]
  * @throws RangeError when there is no value or a probability lies outside 0 to 1
- * @source Hyndman & Fan 1996, definition 7 (memory)
+ * @source hyndman-fan-1996, definition 7
  */
 export function quantiles(values: Float64Array, probabilities: readonly number[]): number[] {
   values.sort();

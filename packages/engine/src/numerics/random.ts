@@ -45,7 +45,7 @@ function streamOf(key: Int32Array): Random {
  * @param seed finite number [1]
  * @param stream name of the stream
  * @throws RangeError when the seed is not finite
- * @source xoshiro128** of Blackman & Vigna 2021 (memory), the key hashed from seed and name
+ * @source blackman-vigna-2021, xoshiro128**; the key hashed from seed and name
  */
 export function createRandom(seed: number, stream: string): Random {
   if (!Number.isFinite(seed)) throw new RangeError(`seed ${seed} is not a number`);

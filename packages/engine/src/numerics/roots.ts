@@ -22,7 +22,7 @@ function checked(f: (x: number) => number, x: number): number {
  * @param f continuous, of different sign at both ends, or zero at one
  * @param bracket ends and tolerance; low < high
  * @throws RangeError when the root is not bracketed, the bracket is empty or f is not a number
- * @source Oliveira & Takahashi 2021, Algorithm 1 (memory)
+ * @source oliveira-takahashi-2021
  */
 export function findRoot(f: (x: number) => number, bracket: Bracket): number {
   const { tolerance } = bracket;

@@ -22,7 +22,7 @@ function openUniform(state: Int32Array): number {
   return ((nextBits(state) >>> 0) + 0.5) / 4294967296;
 }
 
-/** A draw beyond EDGE (Marsaglia 1964). */
+/** A draw beyond EDGE (marsaglia-1964). */
 function tailDraw(state: Int32Array): number {
   for (;;) {
     const x = -log(openUniform(state)) / EDGE;
@@ -34,7 +34,7 @@ function tailDraw(state: Int32Array): number {
 /**
  * A draw from the standard normal distribution [1].
  * @param state of xoshiro128**, stepped
- * @source ziggurat method of Marsaglia & Tsang 2000, layer and position from separate bits (Doornik 2005); memory
+ * @source marsaglia-tsang-2000-ziggurat; layer and position from separate bits, doornik-2005
  */
 export function standardNormal(state: Int32Array): number {
   for (;;) {

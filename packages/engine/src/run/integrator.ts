@@ -90,8 +90,8 @@ type Rates = Pick<ReactionSystem, 'start' | 'index' | 'coefficient' | 'evaluate'
  * @param options tolerances and step bounds, all > 0
  * @throws RangeError when an option is not positive, a reaction changes something that is not a state, and, in use,
  *   when a rate is negative or not finite, a state is negative or not finite, or a step is not positive
- * @source Burchard, Deleersnijder & Meister 2003 (the scheme for single reactants); Broekhuizen et al. 2008 and
- *   Radtke & Burchard 2015 for factors per reaction; docs/decisions/0002-integrator.md
+ * @source burchard-2003 (the scheme for single reactants), broekhuizen-2008 and radtke-burchard-2015 (factors per
+ *   reaction); docs/decisions/0002-integrator.md
  */
 export function createIntegrator(
   system: Rates,
