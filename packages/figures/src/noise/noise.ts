@@ -5,23 +5,24 @@ export type Noise = () => number;
 export function noiseFrom(seed: string): Noise {
   let state = hashText(seed);
   return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+    state = (state + STRIDE) | 0;
+    return mixed(state);
   };
+}
+
+const STRIDE = 0x6d2b79f5;
+
+/** One step of mulberry32: a number in [0, 1) from a 32-bit state. */
+function mixed(state: number): number {
+  let bits = Math.imul(state ^ (state >>> 15), 1 | state);
+  bits = (bits + Math.imul(bits ^ (bits >>> 7), 61 | bits)) ^ bits;
+  return ((bits ^ (bits >>> 14)) >>> 0) / 4294967296;
 }
 
 /** Smooth course around 0 within -1 to 1, one free value per unit of `position`, joined by cosine-like easing. */
 export function wobbleFrom(seed: string): (position: number) => number {
-  const values = new Map<number, number>();
-  const valueAt = (knot: number): number => {
-    const known = values.get(knot);
-    if (known !== undefined) return known;
-    const value = noiseFrom(`${seed}/${knot}`)() * 2 - 1;
-    values.set(knot, value);
-    return value;
-  };
+  const start = hashText(seed);
+  const valueAt = (knot: number) => mixed((start + Math.imul(knot + 1, STRIDE)) | 0) * 2 - 1;
   return (position) => {
     const knot = Math.floor(position);
     const t = position - knot;

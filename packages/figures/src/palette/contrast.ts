@@ -9,7 +9,7 @@ export function contrastRatio(first: string, second: string): number {
 }
 
 /** Relative luminance of `#rrggbb`, 0 (black) to 1 (white): 0.2126 R + 0.7152 G + 0.0722 B of linear light. */
-export function relativeLuminance(colour: string): number {
+function relativeLuminance(colour: string): number {
   const [red, green, blue] = channels(colour).map(linearLight) as [number, number, number];
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }

@@ -8,7 +8,7 @@ export interface ValueAxis {
   readonly ticks: readonly Tick[];
   readonly counts: boolean;
 }
-export interface Tick {
+interface Tick {
   readonly value: number;
   readonly text: string;
   /** The tick is an edge of the band. */

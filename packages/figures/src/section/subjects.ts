@@ -18,7 +18,7 @@ export interface Subject {
   readonly group: SubjectGroup;
 }
 
-export type SubjectGroup = 'animal' | 'water plant' | 'bank plant' | 'film' | 'litter';
+type SubjectGroup = 'animal' | 'water plant' | 'bank plant' | 'film' | 'litter';
 
 type Unlettered = Omit<Subject, 'letter'>;
 

@@ -46,7 +46,7 @@ function silhouetteNodes({ palette }: SectionFrame, { solid, hollow, line }: Sil
 }
 
 /** One figure for a single animal, then about three more for every factor of ten. */
-export function figuresFor(count: number): number {
+function figuresFor(count: number): number {
   return Math.min(MOST_FIGURES, Math.max(1, Math.round(1 + 3 * Math.log10(Math.max(1, count)))));
 }
 

@@ -4,7 +4,7 @@ import { textAt } from '../../type/text.ts';
 import { fitText } from '../../type/text-width.ts';
 import type { SectionFrame } from '../frame.ts';
 
-export const GLASS_STROKE = 2.2;
+const GLASS_STROKE = 2.2;
 
 /** Clip of the inside of the glass, for washes that would bleed past it. */
 export function glassDefinitions(frame: SectionFrame): SceneNode[] {

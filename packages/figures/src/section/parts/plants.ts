@@ -29,7 +29,7 @@ export function bankPlants(frame: SectionFrame): SceneNode {
 }
 
 /** Cover of a planting on the day [0..1]: the outlook's for submerged plants, the plan's for all others. */
-export function coverOf(frame: SectionFrame, planting: Planting): number {
+function coverOf(frame: SectionFrame, planting: Planting): number {
   const outlook = planting.group === 'submerged' ? frame.day.plantCover?.median : undefined;
   return Math.min(1, Math.max(0, outlook === undefined ? planting.cover : outlook / 100));
 }
