@@ -4,6 +4,8 @@ import type { Inputs } from './inputs.ts';
 export interface Figure {
   readonly value: number | readonly number[];
   readonly unit: string;
+  /** The same told as something else, a mass instead of an amount; taken when the reference asks for that. */
+  readonly also?: readonly Figure[];
 }
 export type Figures = Readonly<Record<string, Figure>>;
 

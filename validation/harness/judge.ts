@@ -1,6 +1,6 @@
 import type { Calculation, Check, Expected, Figure, JudgedFigure, Kind, Status, Verdict } from './check.ts';
 import { isRecord } from './inputs.ts';
-import { inUnit } from './units.ts';
+import { inUnit, sameDimension } from './units.ts';
 
 const asList = (value: number | readonly number[]): readonly number[] =>
   typeof value === 'number' ? [value] : value;
@@ -15,7 +15,8 @@ function judgeFigure(name: string, figure: Figure | undefined, expected: Expecte
     typeof wanted === 'number' ? allowance(wanted, expected) : wanted.map((x) => allowance(x, expected));
   const common = { name, expected: wanted, tolerance, unit };
   if (!figure) return { ...common, value: null, ok: false };
-  const found = asList(figure.value).map((x) => inUnit(x, figure.unit, unit));
+  const told = [figure, ...(figure.also ?? [])].find((form) => sameDimension(form.unit, unit)) ?? figure;
+  const found = asList(told.value).map((x) => inUnit(x, told.unit, unit));
   const list = asList(wanted);
   const ok =
     found.length === list.length && list.every((x, i) => Math.abs(found[i]! - x) <= allowance(x, expected));

@@ -153,7 +153,7 @@ function readProduct(unit: string): Measure {
 
 function readUnit(unit: string, asTemperature: boolean): Measure {
   const temperature = TEMPERATURES[unit.trim()];
-  if (asTemperature && temperature)
+  if (temperature && (asTemperature || /deg|°/.test(unit)))
     return { factor: temperature[0], offset: temperature[1], dimension: 'temperature' };
   return readProduct(unit);
 }

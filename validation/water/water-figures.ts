@@ -11,6 +11,21 @@ import type { Composition } from './read-water.ts';
 
 export const figure = (value: number, unit: string): Figure => ({ value, unit });
 
+/** An amount concentration [mol/m3] that may also be asked for as mass or charge. */
+export function amountFigure(amount: number, molarMass: number, charge = 0): Figure {
+  const also = [figure(amount * molarMass, 'g/m3')];
+  return {
+    ...figure(amount, 'mol/m3'),
+    also: charge > 0 ? [...also, figure(amount * charge, 'eq/m3')] : also,
+  };
+}
+
+/** Alkalinity [eq/m3], also as calcium carbonate. */
+export function alkalinityFigure(alkalinity: number): Figure {
+  const asCarbonate = figure((alkalinity / 2) * MOLAR_MASS.calciumCarbonate, 'g CaCO3/m3');
+  return { ...figure(alkalinity, 'eq/m3'), also: [asCarbonate] };
+}
+
 /** Figures of carbonate, saturation and conductivity of a solved water. */
 function solvedFigures(solved: Speciation): Record<string, Figure> {
   const pressure = solved.carbonDioxidePressure / 101325;
@@ -18,12 +33,15 @@ function solvedFigures(solved: Speciation): Record<string, Figure> {
     figure(conductivityAt(solved.free, solved.ionicStrength, temperature), 'uS/cm');
   return {
     pH: figure(solved.pH, '-'),
-    DIC: figure(solved.dissolvedInorganicCarbon, 'mol/m3'),
-    HCO3_total: figure(solved.bicarbonate, 'mol/m3'),
-    CO3_total: figure(solved.carbonate, 'mol/m3'),
-    HCO3_free: figure(solved.free.bicarbonate, 'mol/m3'),
-    CO3_free: figure(solved.free.carbonate, 'mol/m3'),
-    CO2_aq: figure(solved.carbonDioxide, 'mol/m3'),
+    DIC: {
+      ...figure(solved.dissolvedInorganicCarbon, 'mol/m3'),
+      also: [figure(solved.dissolvedInorganicCarbon * MOLAR_MASS.carbon, 'g C/m3')],
+    },
+    HCO3_total: amountFigure(solved.bicarbonate, MOLAR_MASS.bicarbonate),
+    CO3_total: amountFigure(solved.carbonate, MOLAR_MASS.carbonate),
+    HCO3_free: amountFigure(solved.free.bicarbonate, MOLAR_MASS.bicarbonate),
+    CO3_free: amountFigure(solved.free.carbonate, MOLAR_MASS.carbonate),
+    CO2_aq: amountFigure(solved.carbonDioxide, MOLAR_MASS.carbonDioxide),
     pCO2: figure(pressure, 'atm'),
     log10_pCO2: figure(Math.log10(pressure), 'log10(atm)'),
     ionic_strength: figure(solved.ionicStrength, 'mol/kgw'),
@@ -49,19 +67,30 @@ const IONS = {
   NO3: 'nitrate',
 } as const;
 
-/** Figures of what a water holds, by name; ions as mass concentrations. */
+const CHARGE: Readonly<Record<(typeof IONS)[keyof typeof IONS], number>> = {
+  calcium: 2,
+  magnesium: 2,
+  sodium: 1,
+  potassium: 1,
+  chloride: 1,
+  sulfate: 2,
+  nitrate: 1,
+};
+
+/** Figures of what a water holds, by name. */
 function compositionFigures(composition: Composition): Record<string, Figure> {
   const figures: Record<string, Figure> = {};
   for (const [name, id] of Object.entries(IONS))
-    figures[name] = figure((composition[id] ?? 0) * MOLAR_MASS[id], 'g/m3');
+    figures[name] = amountFigure(composition[id] ?? 0, MOLAR_MASS[id], CHARGE[id]);
   const hardness = generalHardness(composition);
-  const alkalinity = figure(alkalinityOf(composition), 'eq/m3');
+  const alkalinity = alkalinityFigure(alkalinityOf(composition));
+  const asCarbonate = figure(hardness * MOLAR_MASS.calciumCarbonate, 'g CaCO3/m3');
   return {
     ...figures,
     alkalinity,
     KH: alkalinity,
-    GH: figure(hardness, 'mol/m3'),
-    GH_as_CaCO3: figure(hardness * MOLAR_MASS.calciumCarbonate, 'g CaCO3/m3'),
+    GH: { ...figure(hardness, 'mol/m3'), also: [asCarbonate] },
+    GH_as_CaCO3: { ...asCarbonate, also: [figure(hardness, 'mol/m3')] },
   };
 }
 

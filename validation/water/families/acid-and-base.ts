@@ -10,7 +10,7 @@ import {
 import type { Calculation } from '../../harness/check.ts';
 import type { Inputs } from '../../harness/inputs.ts';
 import { type Composition, carryingAlkalinity, readAlkalinity, readTotals } from '../read-water.ts';
-import { figure } from '../water-figures.ts';
+import { alkalinityFigure, figure } from '../water-figures.ts';
 
 function nitrogenOf(dose: Inputs, name: string): number {
   if (dose.measures(name, 'mol/m3')) return dose.number(name, 'mol/m3');
@@ -46,7 +46,7 @@ export const acidAndBase: Calculation = (inputs) => {
   return {
     pH_initial: figure(initial.pH, '-'),
     DIC_initial: figure(dissolvedInorganicCarbon, 'mol/m3'),
-    alkalinity_after: figure(alkalinityOf(composition), 'eq/m3'),
+    alkalinity_after: alkalinityFigure(alkalinityOf(composition)),
     pH_after_closed: figure(closed.pH, '-'),
     pCO2_after_closed: figure(pressure, 'atm'),
     log10_pCO2_after_closed: figure(Math.log10(pressure), 'log10(atm)'),

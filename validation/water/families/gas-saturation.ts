@@ -6,14 +6,14 @@ import {
   vapourPressureOverWater,
 } from '@shoreglass/engine';
 import type { Calculation, Figures } from '../../harness/check.ts';
-import { figure } from '../water-figures.ts';
+import { amountFigure, figure } from '../water-figures.ts';
 
 /** Oxygen and CO2 in pure water in balance with moist air, and the vapour pressure over it. */
 export const gasSaturation: Calculation = (inputs) => {
   const temperature = inputs.number('temperature', 'degC');
   const pressure = inputs.numberOr('pressure', 'Pa', 101325);
   const figures: Figures = {
-    O2_saturation: figure(oxygenSaturation(temperature, pressure) * MOLAR_MASS.oxygen, 'g/m3'),
+    O2_saturation: amountFigure(oxygenSaturation(temperature, pressure), MOLAR_MASS.oxygen),
     water_vapour_pressure: figure(vapourPressureOverWater(temperature), 'atm'),
   };
   if (!inputs.has('xCO2_dry')) return figures;
@@ -22,6 +22,6 @@ export const gasSaturation: Calculation = (inputs) => {
   return {
     ...figures,
     pCO2: figure(pCO2, 'Pa'),
-    CO2_aq: figure(dissolvedCarbonDioxide(temperature, pCO2), 'mol/m3'),
+    CO2_aq: amountFigure(dissolvedCarbonDioxide(temperature, pCO2), MOLAR_MASS.carbonDioxide),
   };
 };

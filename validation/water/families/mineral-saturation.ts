@@ -8,7 +8,7 @@ import {
 import type { Calculation } from '../../harness/check.ts';
 import type { Inputs } from '../../harness/inputs.ts';
 import { readTotals, readWater } from '../read-water.ts';
-import { figure, waterFigures } from '../water-figures.ts';
+import { amountFigure, waterFigures } from '../water-figures.ts';
 import { carbonateWater } from './carbonate-water.ts';
 
 const MINERALS: readonly Mineral[] = ['calcite', 'aragonite', 'gypsum'];
@@ -52,7 +52,6 @@ export const mineralSaturation: Calculation = (inputs, wanted) => {
   const calcium = composition.calcium ?? 0;
   return {
     ...waterFigures(composition, speciation),
-    Ca: figure(calcium, 'mol/m3'),
-    Ca_mg: figure(calcium * MOLAR_MASS.calcium, 'g/m3'),
+    Ca_mg: amountFigure(calcium, MOLAR_MASS.calcium),
   };
 };

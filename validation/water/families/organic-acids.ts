@@ -1,7 +1,7 @@
 import { alkalinityOf, speciate } from '@shoreglass/engine';
 import type { Calculation } from '../../harness/check.ts';
 import { readWater } from '../read-water.ts';
-import { figure, waterFigures } from '../water-figures.ts';
+import { alkalinityFigure, waterFigures } from '../water-figures.ts';
 
 /** A water with organic acids or phosphate; carbonate alkalinity is what the organic anions leave of it. */
 export const organicAcids: Calculation = (inputs) => {
@@ -9,6 +9,6 @@ export const organicAcids: Calculation = (inputs) => {
   const solved = speciate(water);
   return {
     ...waterFigures(water.composition, solved),
-    carbonate_alkalinity: figure(alkalinityOf(water.composition) - solved.organicAnion, 'eq/m3'),
+    carbonate_alkalinity: alkalinityFigure(alkalinityOf(water.composition) - solved.organicAnion),
   };
 };

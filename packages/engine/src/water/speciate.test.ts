@@ -118,8 +118,8 @@ describe('speciate', () => {
       fc.property(waterUpTo(50), (water) => {
         const { composition } = water;
         const { pH } = speciate(water);
-        const base = { ...composition, sodium: composition.sodium + 0.5 };
-        const acid = { ...composition, chloride: composition.chloride + 0.5 };
+        const base = { ...composition, sodium: (composition.sodium ?? 0) + 0.5 };
+        const acid = { ...composition, chloride: (composition.chloride ?? 0) + 0.5 };
         expect(speciate({ ...water, composition: base }).pH).toBeGreaterThan(pH);
         expect(speciate({ ...water, composition: acid }).pH).toBeLessThan(pH);
       }),
