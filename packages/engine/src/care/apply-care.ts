@@ -1,14 +1,16 @@
 import type { SingleCare } from '../plan/care.ts';
+import { checkedParameters } from '../process/compose.ts';
 import type { Book } from '../run/book.ts';
 import { fullCover } from '../run/plant-cover.ts';
 import { drain, pour } from '../run/pour.ts';
-import { parameterOf, type World } from '../run/world.ts';
+import type { World } from '../run/world.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 
 /** Parameters of care that members vary. */
-export const CARE_PARAMETERS = {
+const CARE_PARAMETERS = {
   portionFactor: { unit: '1', min: 0.2, max: 5, meaning: 'feed given over the portion stated' },
 } as const;
+const CARE = { id: 'care', parameters: CARE_PARAMETERS };
 
 function add({ values }: World, id: keyof typeof V, amount: number): void {
   values[V[id]] = values[V[id]]! + amount;
@@ -55,7 +57,7 @@ function addCarbonate(world: World, { amount, grain }: Extract<SingleCare, { kin
 export function applyCare(world: World, book: Book, care: SingleCare): void {
   switch (care.kind) {
     case 'feed': {
-      const mass = care.mass * parameterOf(world.draw.parameters, 'care', 'portionFactor');
+      const mass = care.mass * checkedParameters(CARE, world.draw.parameters).portionFactor;
       book.care(world, 'feeding', () => {
         add(world, 'feedCarbon', care.feed.carbon * mass);
         add(world, 'feedNitrogen', care.feed.nitrogen * mass);
@@ -90,6 +92,7 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
         add(world, 'litterCarbon', care.carbon);
         add(world, 'litterNitrogen', care.nitrogen);
         add(world, 'litterPhosphorus', care.phosphorus);
+        add(world, 'litterLeachable', care.leachable ?? 0);
       });
   }
 }

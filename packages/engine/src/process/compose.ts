@@ -3,6 +3,8 @@ import { VARIABLE_INDEX, type VariableId, variableSpec } from '../variables/vari
 import type {
   AnyDerivation,
   AnyProcess,
+  ParameterSpec,
+  ParameterSpecs,
   Reaction,
   RunningDerivation,
   RunningProcess,
@@ -38,13 +40,23 @@ function settingFor(owner: string, allowed: ReadonlySet<VariableId>): Setting {
   };
 }
 
-function checkedParameters(
-  owner: AnyProcess | AnyDerivation,
+/** Whatever has parameters in the table under its id. */
+export interface ParameterOwner<P> {
+  readonly id: string;
+  readonly parameters: ParameterSpecs<P>;
+}
+
+/**
+ * Returns the parameters of an owner from a table, each checked against its range [units in the specs].
+ * @throws Error naming a missing one, RangeError naming one outside its range with both ends.
+ */
+export function checkedParameters<P>(
+  owner: ParameterOwner<P>,
   table: ParameterTable,
-): Readonly<Record<string, number>> {
+): Readonly<Record<keyof P, number>> {
   const given = table[owner.id] ?? {};
   const result: Record<string, number> = {};
-  for (const [key, spec] of Object.entries(owner.parameters)) {
+  for (const [key, spec] of Object.entries<ParameterSpec>(owner.parameters)) {
     const value = given[key];
     if (value === undefined) throw new Error(`parameter ${owner.id}.${key} [${spec.unit}] is missing`);
     if (!(value >= spec.min && value <= spec.max)) {
@@ -54,7 +66,7 @@ function checkedParameters(
     }
     result[key] = value;
   }
-  return result;
+  return result as Record<keyof P, number>;
 }
 
 /** Orders derivations so that each runs after those it reads from. @throws Error on rings and doubled providers. */

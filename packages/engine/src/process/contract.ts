@@ -68,6 +68,7 @@ export type AnyDerivation = Derivation<Readonly<Record<string, number>>>;
 export function listed<P extends Readonly<Record<keyof P, number>>>(process: Process<P>): AnyProcess {
   return process as unknown as AnyProcess;
 }
+/** The same for a derivation. */
 export function listedDerivation<P extends Readonly<Record<keyof P, number>>>(
   derivation: Derivation<P>,
 ): AnyDerivation {

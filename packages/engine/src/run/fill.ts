@@ -1,23 +1,25 @@
+import { checkedParameters } from '../process/compose.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { coverBiomass, poolArea } from './plant-cover.ts';
 import { pour } from './pour.ts';
-import { parameterOf, setConstantDrivers, setWaterDrivers, type World } from './world.ts';
+import { setConstantDrivers, setWaterDrivers, type World } from './world.ts';
 
 /** Parameters of the start that members vary: factors on what the plan states. */
-export const START_PARAMETERS = {
+const START_PARAMETERS = {
   nitrifierFactor: { unit: '1', min: 0.01, max: 100, meaning: 'nitrifiers present over those stated' },
   algaeFactor: { unit: '1', min: 0.01, max: 100, meaning: 'attached algae present over those stated' },
   leachableFactor: { unit: '1', min: 0.01, max: 100, meaning: 'leachable acid in the wood over that stated' },
   plantFactor: { unit: '1', min: 0.1, max: 10, meaning: 'plant biomass at a given cover over that stated' },
 } as const;
+const START = { id: 'start', parameters: START_PARAMETERS };
 
 function addTo(world: World, id: keyof typeof V, amount: number): void {
   world.values[V[id]] = world.values[V[id]]! + amount;
 }
 
 function placeHardscape(world: World): void {
-  const leachableFactor = parameterOf(world.draw.parameters, 'start', 'leachableFactor');
+  const { leachableFactor } = checkedParameters(START, world.draw.parameters);
   let surface = 0;
   let placed = 0;
   for (const { contents, grain } of world.setting.plan.hardscape) {
@@ -39,11 +41,10 @@ function placeHardscape(world: World): void {
 
 function placeLiving(world: World): void {
   const { plan } = world.setting;
-  const factor = (key: keyof typeof START_PARAMETERS): number =>
-    parameterOf(world.draw.parameters, 'start', key);
-  addTo(world, 'ammoniaOxidisers', plan.start.ammoniaOxidisers * factor('nitrifierFactor'));
-  addTo(world, 'nitriteOxidisers', plan.start.nitriteOxidisers * factor('nitrifierFactor'));
-  addTo(world, 'attachedAlgae', plan.start.attachedAlgae * factor('algaeFactor'));
+  const factors = checkedParameters(START, world.draw.parameters);
+  addTo(world, 'ammoniaOxidisers', plan.start.ammoniaOxidisers * factors.nitrifierFactor);
+  addTo(world, 'nitriteOxidisers', plan.start.nitriteOxidisers * factors.nitrifierFactor);
+  addTo(world, 'attachedAlgae', plan.start.attachedAlgae * factors.algaeFactor);
   const { nitrogenPerCarbon, phosphorusPerCarbon } = COMPOSITIONS.algae;
   addTo(world, 'detritusCarbon', plan.start.detritusCarbon);
   addTo(world, 'detritusNitrogen', plan.start.detritusCarbon * nitrogenPerCarbon);
@@ -53,7 +54,7 @@ function placeLiving(world: World): void {
     addTo(
       world,
       'submergedPlants',
-      coverBiomass(planting, poolArea(plan)) * planting.cover * factor('plantFactor'),
+      coverBiomass(planting, poolArea(plan)) * planting.cover * factors.plantFactor,
     );
   }
 }

@@ -41,13 +41,6 @@ export interface World {
   volume: number;
 }
 
-/** Value of a parameter that every run needs. @throws Error when the table lacks it. `derived`. */
-export function parameterOf(table: ParameterTable, owner: string, key: string): number {
-  const value = table[owner]?.[key];
-  if (value === undefined) throw new Error(`parameter ${owner}.${key} is missing`);
-  return value;
-}
-
 /** Returns a world with empty pools, ready to be filled. @throws Error or RangeError as `compose` does. `derived`. */
 export function createWorld(setting: RunSetting, draw: Draw): World {
   const { plan, geometry, room } = setting;

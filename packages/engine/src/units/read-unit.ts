@@ -90,6 +90,7 @@ export function readUnit(text: string): Unit | undefined {
   return BY_PLAIN_FORM.get(plain(trimmed));
 }
 
+/** What a unit may mean: most have one meaning, 'ppm' has several. */
 export function meaningsOf(unit: Unit): readonly Meaning[] {
   return UNITS[unit];
 }

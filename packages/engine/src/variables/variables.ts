@@ -152,6 +152,7 @@ export const VARIABLE_INDEX = Object.fromEntries(VARIABLE_IDS.map((id, index) =>
   number
 >;
 
+/** Name, unit, compartment, kind and content of a variable. */
 export function variableSpec(id: VariableId): VariableSpec {
   return VARIABLES[id];
 }

@@ -73,6 +73,7 @@ function remaining(moved: number, ratio: number): number {
 /**
  * Passes over the equilibria at the pH of the workspace until they settle, from nothing paired downwards.
  * @returns number of passes, negative when the limit was met
+ * @source derived: fixed-point iteration
  */
 export function settleAtPH(w: Workspace, alkalinity: number): number {
   startFromTotals(w);
