@@ -3,12 +3,21 @@ import { type Estimate, estimateOf } from '../day/day-state.ts';
 import { band } from '../scale/band.ts';
 import { fan } from '../scale/fan.ts';
 import { type ValueAxis, valueAxis } from '../scale/value-axis.ts';
+import { remembered } from '../scene/remembered.ts';
 import { element, group, type SceneNode } from '../scene/scene.ts';
 import { seriesText } from '../type/series-text.ts';
 import { textAt, textRun } from '../type/text.ts';
 import { fitText, textWidth, wrapText } from '../type/text-width.ts';
 import type { RibbonLayout, RibbonRow } from './ribbon-layout.ts';
 import type { RibbonOptions, RibbonReading } from './ribbon-options.ts';
+
+/** Band, fan and scale of a strip: all that the chosen day does not change. */
+interface StripGround {
+  readonly axis: ValueAxis;
+  readonly ground: readonly (SceneNode | undefined)[];
+}
+
+const groundOnce = remembered<QuantileSeries, StripGround>();
 
 /** One strip: band, fan, readings, its scale at the right and its name and value of the chosen day at the left. */
 export function strip(options: RibbonOptions, layout: RibbonLayout, row: RibbonRow): SceneNode | undefined {
@@ -17,21 +26,41 @@ export function strip(options: RibbonOptions, layout: RibbonLayout, row: RibbonR
   if (!series) return undefined;
   const own = readings.filter((reading) => reading.series === row.id);
   const { left, right, toX } = layout.scale;
-  const axis = valueAxis({
-    id: row.id,
-    series,
-    range: [row.stripBottom - 3, row.stripTop + 3],
-    tickSpacing: 13,
-    also: own.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
+  const also = own.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]);
+  const { top, stripTop, stripBottom } = row;
+  const key = [
+    palette.name,
+    row.id,
+    left,
+    right,
+    layout.scale.days,
+    top,
+    stripTop,
+    stripBottom,
+    ...also,
+  ].join(' ');
+  const { axis, ground } = groundOnce(series, key, () => {
+    const axis = valueAxis({
+      id: row.id,
+      series,
+      range: [stripBottom - 3, stripTop + 3],
+      tickSpacing: 13,
+      also,
+    });
+    const toY = axis.scale.toPixel;
+    const ground = [
+      element('title', {}, stripTitle(series)),
+      band(series.band, { left, right, top: stripTop, bottom: stripBottom, toY, palette }),
+      element('path', { d: `M${left} ${stripBottom}H${right}`, stroke: palette.rule, 'stroke-width': 0.8 }),
+      fan(series, { toX, toY, width: right - left, palette }),
+      ...axisFigures(options, layout, axis),
+    ];
+    return { axis, ground };
   });
   const toY = axis.scale.toPixel;
   return group({ 'data-strip': row.id }, [
-    element('title', {}, stripTitle(series)),
-    band(series.band, { left, right, top: row.stripTop, bottom: row.stripBottom, toY, palette }),
-    element('path', { d: `M${left} ${row.stripBottom}H${right}`, stroke: palette.rule, 'stroke-width': 0.8 }),
-    fan(series, { toX, toY, width: right - left, palette }),
+    ...ground,
     ...own.map((reading) => readingMark(options, { reading, x: toX(reading.day), toY })),
-    ...axisFigures(options, layout, axis),
     stripLabel(options, { layout, row, series, estimate: estimateOf(series, day) }),
   ]);
 }

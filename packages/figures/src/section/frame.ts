@@ -1,6 +1,7 @@
 import type { DayState } from '../day/day-state.ts';
 import type { Palette } from '../palette/palette.ts';
 import type { Point } from '../scene/path.ts';
+import { remembered } from '../scene/remembered.ts';
 import { type Ground, groundOf } from './ground.ts';
 import { type SectionLayout, sectionLayout } from './layout.ts';
 import type { SectionOptions, SectionPlan } from './section-plan.ts';
@@ -23,11 +24,15 @@ export interface SectionFrame {
   /** Element id that is unique to this drawing, and a seed for its irregularities. */
   id(name: string): string;
   seed(name: string): string;
+  /** What the drawing depends on besides plan and day. */
+  readonly key: string;
   /** `url(#…)` of an id. */
   url(name: string): string;
 }
 
 const GROUND_SPACING_PIXELS = 5;
+
+const groundOnce = remembered<SectionPlan, Ground>();
 
 export function sectionFrame({ plan, day, size, palette, labels }: SectionOptions): SectionFrame {
   const layout = sectionLayout(plan, size, labels);
@@ -38,6 +43,7 @@ export function sectionFrame({ plan, day, size, palette, labels }: SectionOption
     /[^A-Za-z0-9_-]/g,
     '_',
   );
+  const key = `${prefix} ${size.width} ${size.height}`;
   const levelNow = day.waterLevel === undefined ? plan.water.level : day.waterLevel.median / 100;
   return {
     plan,
@@ -49,8 +55,11 @@ export function sectionFrame({ plan, day, size, palette, labels }: SectionOption
     x,
     y,
     at: (metres, height) => [x(metres), y(height)],
-    ground: groundOf(plan.zones, plan.box.length, GROUND_SPACING_PIXELS / pixelsPerMetre),
+    ground: groundOnce(plan, key, () =>
+      groundOf(plan.zones, plan.box.length, GROUND_SPACING_PIXELS / pixelsPerMetre),
+    ),
     level: Math.min(plan.box.height, Math.max(0, levelNow)),
+    key,
     id: (name) => `${prefix}-${name}`,
     seed: (name) => `${plan.id}/${name}`,
     url: (name) => `url(#${prefix}-${name})`,

@@ -3,6 +3,9 @@ import type { Zone } from '@shoreglass/engine';
 /** Half the width over which a step in the ground slumps to a slope [m]. */
 const SLUMP = 0.014;
 
+/** Heights kept for the next drawing of the same plan. */
+const MOST_KNOWN = 4000;
+
 /** Height of the ground surface along the section [m], steps between zones slumped as loose ground does. */
 export interface Ground {
   heightAt(x: number): number;
@@ -15,16 +18,17 @@ export function groundOf(zones: readonly Zone[], length: number, spacing: number
   const ordered = [...zones].sort((a, b) => a.from - b.from);
   const count = Math.max(2, Math.ceil(length / spacing));
   const samples = Array.from({ length: count + 1 }, (_, index) => (length * index) / count);
-  const heightAt = (x: number) => slumped(ordered, Math.min(length, Math.max(0, x)), length);
-  const known = new Map(samples.map((x) => [x, heightAt(x)]));
+  const known = new Map<number, number>();
+  const heightAt = (x: number) => {
+    const height = known.get(x) ?? slumped(ordered, Math.min(length, Math.max(0, x)), length);
+    if (known.size < MOST_KNOWN) known.set(x, height);
+    return height;
+  };
   return {
     samples,
-    heightAt: (x) => known.get(x) ?? heightAt(x),
+    heightAt,
     highest: (from, to) =>
-      samples.reduce(
-        (top, x) => (x >= from && x <= to ? Math.max(top, known.get(x) ?? 0) : top),
-        heightAt(from),
-      ),
+      samples.reduce((top, x) => (x >= from && x <= to ? Math.max(top, heightAt(x)) : top), heightAt(from)),
   };
 }
 

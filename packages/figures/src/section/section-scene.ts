@@ -1,3 +1,4 @@
+import { remembered } from '../scene/remembered.ts';
 import { element, group, type Scene, type SceneNode, sceneOf } from '../scene/scene.ts';
 import { type SectionFrame, sectionFrame } from './frame.ts';
 import { naming } from './labels/leaders.ts';
@@ -20,17 +21,23 @@ import { sectionSentence } from './sentence.ts';
 
 type Part = (frame: SectionFrame) => SceneNode | undefined;
 
+/** A part that the day does not change: drawn once for a plan at a size. */
+function still(part: Part): Part {
+  const memory = remembered<SectionFrame['plan'], SceneNode | undefined>();
+  return (frame) => memory(frame.plan, frame.key, () => part(frame));
+}
+
 /** What lies inside the glass, back to front. */
 const INSIDE: readonly Part[] = [
   openWater,
   groundLayers,
   waterPlants,
-  stones,
-  wood,
+  still(stones),
+  still(wood),
   attachedAlgae,
   litterOnFloor,
   equipment,
-  groundLine,
+  still(groundLine),
   trickle,
   bankPlants,
   levelLine,
@@ -40,16 +47,28 @@ const INSIDE: readonly Part[] = [
 ];
 
 /** What lies around it and over it. */
-const AROUND: readonly Part[] = [glass, lamps, rulers, layerNames, airCaption, levelCaption, naming];
+const AROUND: readonly Part[] = [
+  still(glass),
+  still(lamps),
+  still(rulers),
+  layerNames,
+  airCaption,
+  levelCaption,
+  naming,
+];
+
+const stillDefinitions = remembered<SectionFrame['plan'], SceneNode[]>();
 
 /** The enclosure to scale, cut along its length and seen from the front, as it would be on one day. */
 export function sectionScene(options: SectionOptions): Scene {
   const frame = sectionFrame(options);
   const definitions = [
-    ...glassDefinitions(frame),
+    ...stillDefinitions(frame.plan, frame.key, () => [
+      ...glassDefinitions(frame),
+      aboveGroundDefinition(frame),
+      ...materialPatterns(frame),
+    ]),
     ...waterDefinitions(frame),
-    aboveGroundDefinition(frame),
-    ...materialPatterns(frame),
   ];
   return sceneOf(options.size, sectionSentence(options.plan, options.day), [
     element('defs', {}, ...definitions),

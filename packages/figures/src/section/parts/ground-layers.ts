@@ -1,4 +1,5 @@
 import { areaBetween, type Point } from '../../scene/path.ts';
+import { remembered } from '../../scene/remembered.ts';
 import { element, group, type SceneNode } from '../../scene/scene.ts';
 import type { SectionFrame } from '../frame.ts';
 import { below, type LayerBody, type LayerColumn, layerBodies } from '../layer-bodies.ts';
@@ -7,30 +8,44 @@ import { inkStroke, washOf } from '../shapes.ts';
 
 /** Ground by layer: wash, pattern, pore water up to the level, and the boundary above each layer. */
 export function groundLayers(frame: SectionFrame): SceneNode {
-  return group(
-    { 'data-part': 'ground' },
+  const layers = layersOnce(frame.plan, frame.key, () =>
     layerBodies(frame)
       .filter((body) => body.columns.some((column) => column.high - column.low > 1e-6))
-      .map((body) => layerNode(frame, body)),
+      .map((body) => dryLayer(frame, body)),
+  );
+  return group(
+    { 'data-part': 'ground' },
+    layers.map(({ body, wash, drawing }) => group({}, [wash, poreWater(frame, body), ...drawing])),
   );
 }
 
-function layerNode(frame: SectionFrame, body: LayerBody): SceneNode {
+/** A layer but for the water in it: its wash, and what is drawn over that water. */
+interface DryLayer {
+  readonly body: LayerBody;
+  readonly wash: SceneNode;
+  readonly drawing: readonly (SceneNode | undefined)[];
+}
+
+const layersOnce = remembered<SectionFrame['plan'], DryLayer[]>();
+
+function dryLayer(frame: SectionFrame, body: LayerBody): DryLayer {
   const { palette } = frame;
   const look = materialLook(body.layer);
   const edges = edgesOf(frame, body.columns);
   const outline = [...edges.upper, ...[...edges.lower].reverse()];
   const seed = frame.seed(`${body.zone.id}/${body.layer.name}`);
   const patterned = look.pattern !== 'void';
-  return group({}, [
-    washOf({ points: outline, fill: palette[look.wash], opacity: look.opacity, seed, bleed: 1 }),
-    poreWater(frame, body),
-    patterned
-      ? element('path', { d: areaBetween(edges.upper, edges.lower), fill: patternId(frame, look.pattern) })
-      : undefined,
-    body.top ? undefined : boundary(frame, body, seed),
-    look.pattern === 'void' ? falseBottom(frame, body) : undefined,
-  ]);
+  return {
+    body,
+    wash: washOf({ points: outline, fill: palette[look.wash], opacity: look.opacity, seed, bleed: 1 }),
+    drawing: [
+      patterned
+        ? element('path', { d: areaBetween(edges.upper, edges.lower), fill: patternId(frame, look.pattern) })
+        : undefined,
+      body.top ? undefined : boundary(frame, body, seed),
+      look.pattern === 'void' ? falseBottom(frame, body) : undefined,
+    ],
+  };
 }
 
 /** Water between the grains, lighter than open water and the fuller the more room there is. */
