@@ -58,7 +58,9 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
 function answerErrors(app: FastifyInstance, log: (line: string) => void): void {
   app.setErrorHandler<FastifyError>((error, request, reply) => {
     if (hasZodFastifySchemaValidationErrors(error)) {
-      const places = error.validation.map(({ instancePath, message }) => `${instancePath || '/'}: ${message}`);
+      const places = error.validation.map(
+        ({ instancePath, message }) => `${instancePath || '/'}: ${message}`,
+      );
       return reply.code(400).send({ message: `The request does not fit. ${places.join('; ')}` });
     }
     const status = error.statusCode ?? 500;

@@ -57,11 +57,18 @@ async function compute({ text, fileName, ...options }: OutlookRequest, { start, 
     Array.from({ length: threadCount() - 1 }, () => preparedThread(start(), plan, options)),
   );
   const batches = await allMembers([first, ...others], options.members, say);
-  const moved = batches.flatMap(({ series, books }) => [series.buffer as ArrayBuffer, books.buffer as ArrayBuffer]);
+  const moved = batches.flatMap(({ series, books }) => [
+    series.buffer as ArrayBuffer,
+    books.buffer as ArrayBuffer,
+  ]);
   say({ kind: 'complete', document: await first.ask({ do: 'summarise', batches }, moved) });
 }
 
-async function preparedThread(thread: EngineThread, plan: Plan, options: OutlookOptions): Promise<EngineThread> {
+async function preparedThread(
+  thread: EngineThread,
+  plan: Plan,
+  options: OutlookOptions,
+): Promise<EngineThread> {
   await thread.ask({ do: 'prepare', plan, options });
   return thread;
 }
@@ -89,9 +96,10 @@ async function allMembers(
   return batches;
 }
 
-/** One processor is left to the page. */
+/** Where there are more than two processors, one is left to the page. */
 function threadCount(): number {
-  return Math.min(MOST_THREADS, Math.max(1, navigator.hardwareConcurrency - 1));
+  const processors = navigator.hardwareConcurrency;
+  return Math.min(MOST_THREADS, processors > 2 ? processors - 1 : processors);
 }
 
 let checking: EngineThread | undefined;

@@ -23,7 +23,12 @@ export function enclosureRoutes(store: EnclosureStore): (app: FastifyInstance) =
 
     app.get(
       '/enclosures',
-      { schema: { summary: 'Every enclosure: own files first, then the examples', response: { 200: enclosureList } } },
+      {
+        schema: {
+          summary: 'Every enclosure: own files first, then the examples',
+          response: { 200: enclosureList },
+        },
+      },
       async () => {
         const { enclosures, leftOut } = await store.list();
         return { enclosures: enclosures.map(entryOf), leftOut: [...leftOut] };
@@ -41,7 +46,8 @@ export function enclosureRoutes(store: EnclosureStore): (app: FastifyInstance) =
       },
       async (request, reply) => {
         const enclosure = await store.get(request.params.id);
-        if (!enclosure) return reply.code(404).send({ message: `There is no enclosure "${request.params.id}".` });
+        if (!enclosure)
+          return reply.code(404).send({ message: `There is no enclosure "${request.params.id}".` });
         return fileOf(enclosure);
       },
     );
@@ -53,7 +59,13 @@ export function enclosureRoutes(store: EnclosureStore): (app: FastifyInstance) =
           summary: 'Keep a text; one with errors is refused and the file stays as it was',
           params,
           body: enclosureWrite,
-          response: { 200: enclosureFile, 400: refusal, 409: refusal, 413: refusal, 422: refusalWithFindings },
+          response: {
+            200: enclosureFile,
+            400: refusal,
+            409: refusal,
+            413: refusal,
+            422: refusalWithFindings,
+          },
         },
       },
       async (request, reply) => {

@@ -39,6 +39,11 @@ async function syncFolder(folder: string): Promise<void> {
       await handle.close();
     }
   } catch (error) {
-    if (!['EISDIR', 'EPERM', 'EACCES', 'EINVAL', 'ENOTSUP'].includes((error as NodeJS.ErrnoException).code ?? '')) throw error;
+    if (
+      !['EISDIR', 'EPERM', 'EACCES', 'EINVAL', 'ENOTSUP'].includes(
+        (error as NodeJS.ErrnoException).code ?? '',
+      )
+    )
+      throw error;
   }
 }

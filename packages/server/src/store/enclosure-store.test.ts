@@ -22,8 +22,12 @@ test('a folder that is not there yet holds nothing, and the first write makes it
 
 test('writing leaves no other file behind', async () => {
   const store = storeOn(folder);
-  await Promise.all(Array.from({ length: 12 }, (_, index) => store.write(`tank-${index}`, `name: ${index}\n`, null)));
-  expect((await readdir(folder)).sort()).toEqual(Array.from({ length: 12 }, (_, index) => `tank-${index}.yaml`).sort());
+  await Promise.all(
+    Array.from({ length: 12 }, (_, index) => store.write(`tank-${index}`, `name: ${index}\n`, null)),
+  );
+  expect((await readdir(folder)).sort()).toEqual(
+    Array.from({ length: 12 }, (_, index) => `tank-${index}.yaml`).sort(),
+  );
 });
 
 test('of two writes from the same version the first is kept and the second is told', async () => {

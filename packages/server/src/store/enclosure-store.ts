@@ -45,7 +45,8 @@ export function enclosureStore({ folder, examples }: StoreOptions): EnclosureSto
 
   const example = (id: string): StoredEnclosure | undefined =>
     Object.hasOwn(examples, id) ? stored(id, 'example', examples[id] ?? '') : undefined;
-  const get = async (id: string): Promise<StoredEnclosure | undefined> => (await readOwn(folder, id)) ?? example(id);
+  const get = async (id: string): Promise<StoredEnclosure | undefined> =>
+    (await readOwn(folder, id)) ?? example(id);
 
   const writeNow = async (id: string, text: string, basedOn: string | null): Promise<WriteResult> => {
     const present = await get(id);
@@ -63,7 +64,10 @@ export function enclosureStore({ folder, examples }: StoreOptions): EnclosureSto
       const own = await readAllOwn(folder);
       const taken = new Set(own.enclosures.map(({ id }) => id));
       const others = Object.keys(examples).filter((id) => !taken.has(id));
-      return { enclosures: [...own.enclosures, ...others.flatMap((id) => example(id) ?? [])], leftOut: own.leftOut };
+      return {
+        enclosures: [...own.enclosures, ...others.flatMap((id) => example(id) ?? [])],
+        leftOut: own.leftOut,
+      };
     },
     write(id, text, basedOn) {
       const turn = queue.then(() => writeNow(id, text, basedOn));
@@ -79,7 +83,10 @@ async function readAllOwn(folder: string) {
   for (const fileName of await fileNames(folder)) {
     const id = fileName.slice(0, -ENDING.length);
     if (!isEnclosureId(id)) {
-      leftOut.push({ fileName, reason: 'Its name holds more than a-z, 0-9 and single hyphens; rename the file.' });
+      leftOut.push({
+        fileName,
+        reason: 'Its name holds more than a-z, 0-9 and single hyphens; rename the file.',
+      });
       continue;
     }
     const enclosure = await readOwn(folder, id);

@@ -18,9 +18,9 @@ export function Frame({ title, note, bare = false, children }: FrameProps) {
   const heading = useHeadingFocus(title);
   return (
     <>
-      <a className={styles.skip} href="#main" onClick={focusMain}>
+      <button type="button" className={styles.skip} onClick={() => document.getElementById('main')?.focus()}>
         Skip to the content
-      </a>
+      </button>
       <header className={styles.header}>
         <h1 ref={heading} tabIndex={-1} className={styles.title}>
           {title}
@@ -68,16 +68,12 @@ function useHeadingFocus(title: string) {
   const heading = useRef<HTMLHeadingElement>(null);
   const [location] = useLocation();
   useEffect(() => {
-    if (lastLocation !== undefined && lastLocation !== location) heading.current?.focus({ preventScroll: true });
+    if (lastLocation !== undefined && lastLocation !== location)
+      heading.current?.focus({ preventScroll: true });
     lastLocation = location;
   }, [location]);
   useEffect(() => {
     document.title = `${title} · Shoreglass`;
   }, [title]);
   return heading;
-}
-
-function focusMain(event: { preventDefault(): void }) {
-  event.preventDefault();
-  document.getElementById('main')?.focus();
 }

@@ -12,7 +12,8 @@ export function Trouble({ error, again }: TroubleProps) {
     <div role="alert" className={styles.trouble}>
       <p>
         <strong>{error.message}</strong>
-        {error instanceof ServerGone && ' Start it again with npm start, then try once more. Nothing you typed is lost.'}
+        {error instanceof ServerGone &&
+          ' Start it again with npm start, then try once more. Nothing you typed is lost.'}
       </p>
       <button type="button" className={styles.again} onClick={again}>
         Try again

@@ -36,12 +36,17 @@ function patchNode(element: SVGElement, before: SceneNode, after: SceneNode): vo
   const kept = Math.min(before.children.length, after.children.length);
   while (element.childNodes.length > kept) element.lastChild?.remove();
   after.children.forEach((child, index) => {
-    if (index < kept) patchChild(element, index, { before: before.children[index] as SceneChild, after: child });
+    if (index < kept)
+      patchChild(element, index, { before: before.children[index] as SceneChild, after: child });
     else element.append(buildChild(child));
   });
 }
 
-function patchChild(parent: SVGElement, index: number, { before, after }: { before: SceneChild; after: SceneChild }): void {
+function patchChild(
+  parent: SVGElement,
+  index: number,
+  { before, after }: { before: SceneChild; after: SceneChild },
+): void {
   const drawn = parent.childNodes[index] as ChildNode;
   if (typeof before === 'string' || typeof after === 'string') {
     if (before !== after) drawn.replaceWith(buildChild(after));
@@ -59,6 +64,7 @@ function patchAttributes(element: SVGElement, before: SceneNode, after: SceneNod
 /** Styles go through the object model: the content policy refuses style attributes as text. */
 function setAttribute(element: SVGElement, name: string, value: AttributeValue): void {
   if (name === 'style') element.style.cssText = String(value);
-  else if (name.startsWith('xml:')) element.setAttributeNS('http://www.w3.org/XML/1998/namespace', name, String(value));
+  else if (name.startsWith('xml:'))
+    element.setAttributeNS('http://www.w3.org/XML/1998/namespace', name, String(value));
   else if (name !== 'xmlns') element.setAttribute(name, String(value));
 }

@@ -7,11 +7,15 @@ export function useWidth<T extends HTMLElement>(): [ref: RefObject<T | null>, wi
   useLayoutEffect(() => {
     const element = ref.current;
     if (!element) return;
-    const measure = () => setWidth(Math.floor(element.clientWidth));
-    measure();
-    const observer = new ResizeObserver(measure);
+    setWidth(contentWidth(element));
+    const observer = new ResizeObserver(() => setWidth(contentWidth(element)));
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
   return [ref, width];
+}
+
+function contentWidth(element: HTMLElement): number {
+  const { paddingLeft, paddingRight } = getComputedStyle(element);
+  return Math.floor(element.clientWidth - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight));
 }

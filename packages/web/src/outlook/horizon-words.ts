@@ -25,26 +25,25 @@ export function horizonWords(document: AheadDocument): HorizonWords {
   };
 }
 
-function spreadWords({ handsOffHorizon: { q10, q90, unbroken }, run: { days, members } }: AheadDocument): string {
+function spreadWords({
+  handsOffHorizon: { q10, q90, unbroken },
+  run: { days, members },
+}: AheadDocument): string {
   if (members === 1) return 'In the expected run; the spread is on its way.';
   if (unbroken === 1) return `All ${members} runs stay within every band to the end.`;
-  const stay = unbroken >= 0.005 ? ` ${percent(unbroken)} of the runs stay within every band to the end.` : '';
-  if (q90 < days) return `${Math.round(q10)} to ${daysText(q90)} in 4 runs of 5.${stay}`;
-  return `At least ${daysText(q10)} in 9 runs of 10.${stay}`;
+  const stay =
+    unbroken >= 0.005 ? ` ${percent(unbroken)} of the runs stay within every band to the end.` : '';
+  const end = q90 < days ? daysText(q90) : `${daysText(days)} or longer`;
+  return `${Math.round(q10)} to ${end} in 4 runs of 5.${stay}`;
 }
 
 function endWords(document: AheadDocument): string {
-  const [first, ...others] = document.handsOffHorizon.limitedBy;
+  const [first] = document.handsOffHorizon.limitedBy;
   if (!first) return '';
   const owner = first.kind === 'dies out' ? '' : ownerWords(first.owner);
   const share = document.run.members === 1 ? '' : ` (${percent(first.share)} of the runs)`;
-  const next = others
-    .filter((other) => other.share >= 0.05)
-    .slice(0, 2)
-    .map((other) => `${inSentence(turningClaim(document, other))} (${percent(other.share)})`);
-  const rest = next.length > 0 ? ` In others: ${next.join('; ')}.` : '';
   const claim = inSentence(turningClaim(document, first));
-  return `What ends it first: ${claim}${owner === '' ? '' : `, ${owner}`}${share}.${rest}`;
+  return `What ends it first: ${claim}${owner === '' ? '' : `, ${owner}`}${share}.`;
 }
 
 function inSentence(claim: string): string {

@@ -1,6 +1,13 @@
 import type { AheadDocument, SeriesId } from '@shoreglass/engine';
 
-const ALWAYS_OF_INTEREST: readonly SeriesId[] = ['pH', 'KH', 'nitrate', 'oxygenLow', 'waterTemperature', 'plantCover'];
+const ALWAYS_OF_INTEREST: readonly SeriesId[] = [
+  'pH',
+  'KH',
+  'nitrate',
+  'oxygenLow',
+  'waterTemperature',
+  'plantCover',
+];
 
 /** Series in the order in which they matter here: what limits first, what turns next, then animals and the usual ones. */
 export function seriesByWeight(document: AheadDocument): SeriesId[] {

@@ -1,4 +1,10 @@
-import { type AheadDocument, type SeriesId, seriesSpec, type TurningPoint, type TurningPointKind } from '@shoreglass/engine';
+import {
+  type AheadDocument,
+  type SeriesId,
+  seriesSpec,
+  type TurningPoint,
+  type TurningPointKind,
+} from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
 
 /** True for what ends the time an enclosure can be left to itself. */
@@ -14,7 +20,9 @@ export function turningClaim(document: AheadDocument, point: Pick<TurningPoint, 
   if (kind === 'dies out') return `${capital(name)} die out`;
   const limit = limitOf(document, point);
   if (kind === 'returns') return `${capital(name)} is back in its band`;
-  const verb = subject.startsWith('population:') ? { 'falls below': 'fall below', 'rises above': 'rise above' }[kind] : kind;
+  const verb = subject.startsWith('population:')
+    ? { 'falls below': 'fall below', 'rises above': 'rise above' }[kind]
+    : kind;
   return `${capital(name)} ${verb} ${limit === undefined ? 'the band' : amount(subject, limit)}`;
 }
 
@@ -47,11 +55,15 @@ function amount(subject: SeriesId, limit: number): string {
 }
 
 function fewestDigits(value: number, most: number): number {
-  for (let digits = 0; digits < most; digits++) if (Number(value.toFixed(digits)) === Number(value.toFixed(most))) return digits;
+  for (let digits = 0; digits < most; digits++)
+    if (Number(value.toFixed(digits)) === Number(value.toFixed(most))) return digits;
   return most;
 }
 
-function limitOf(document: AheadDocument, { subject, kind }: Pick<TurningPoint, 'subject' | 'kind'>): number | undefined {
+function limitOf(
+  document: AheadDocument,
+  { subject, kind }: Pick<TurningPoint, 'subject' | 'kind'>,
+): number | undefined {
   const band = document.series[subject]?.band;
   return kind === 'falls below' ? band?.low : band?.high;
 }

@@ -18,7 +18,8 @@ export function startThread(): EngineThread {
   };
   worker.onerror = (event) => {
     event.preventDefault();
-    for (const { reject } of waiting) reject(new Error('The computing part of the page could not be loaded.'));
+    for (const { reject } of waiting)
+      reject(new Error('The computing part of the page could not be loaded.'));
     waiting = [];
   };
   return {

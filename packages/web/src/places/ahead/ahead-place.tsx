@@ -16,7 +16,11 @@ export function AheadPlace({ id }: { readonly id: string }) {
   if (file) return <Ahead file={file} />;
   return (
     <Frame title={error ? 'Ahead' : 'Opening …'}>
-      {error ? <Trouble error={error} again={() => void refetch()} /> : <Skeleton words="Opening the enclosure …" />}
+      {error ? (
+        <Trouble error={error} again={() => void refetch()} />
+      ) : (
+        <Skeleton words="Opening the enclosure …" />
+      )}
     </Frame>
   );
 }
@@ -30,7 +34,9 @@ function Ahead({ file }: { readonly file: EnclosureFile }) {
   }, [file]);
   return (
     <Frame title={file.name} note={outlook && runsNote(outlook, file)} bare>
-      {outlook?.failure && <Failure file={file} {...outlook.failure} partly={outlook.document !== undefined} />}
+      {outlook?.failure && (
+        <Failure file={file} {...outlook.failure} partly={outlook.document !== undefined} />
+      )}
       {outlook?.plan && outlook.document ? (
         <AheadView plan={outlook.plan} document={outlook.document} outlook={outlook} />
       ) : (
@@ -49,7 +55,9 @@ interface FailureProps {
 }
 
 function Failure({ file, message, findings, partly }: FailureProps) {
-  const sentence = partly ? `The spread could not be computed; what stands below is the expected run. ${message}` : message;
+  const sentence = partly
+    ? `The spread could not be computed; what stands below is the expected run. ${message}`
+    : message;
   return (
     <div className={styles.failure}>
       <Trouble error={new Error(sentence)} again={() => lookAheadAgain(file)} />
@@ -65,5 +73,7 @@ function Failure({ file, message, findings, partly }: FailureProps) {
 function runsNote(outlook: Outlook, file: EnclosureFile): string {
   const kind = file.origin === 'example' ? 'invented example · ' : '';
   if (outlook.failure) return `${kind}expected run only`;
-  return outlook.complete ? `${kind}${outlook.runs.of} runs` : `${kind}${outlook.runs.done} of ${outlook.runs.of} runs`;
+  return outlook.complete
+    ? `${kind}${outlook.runs.of} runs`
+    : `${kind}${outlook.runs.done} of ${outlook.runs.of} runs`;
 }

@@ -27,6 +27,9 @@ export function AheadView({ plan, document, outlook }: AheadViewProps) {
   const [strips, toggleStrip] = useStrips(document);
   return (
     <div className={styles.ahead}>
+      <p role="status" className={styles.unseen}>
+        {outlook.complete && `All ${outlook.runs.of} runs are done.`}
+      </p>
       <div className={styles.drawing}>
         <SectionDrawing plan={plan} document={document} />
       </div>

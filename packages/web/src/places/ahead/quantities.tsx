@@ -2,8 +2,8 @@ import type { AheadDocument, SeriesId } from '@shoreglass/engine';
 import { useState } from 'react';
 import { isPopulation, seriesByWeight } from '../../outlook/main-series.ts';
 import { capital, nameOf } from '../../outlook/turning-words.ts';
-import { QuantityChart } from './quantity-chart.tsx';
 import styles from './quantities.module.css';
+import { QuantityChart } from './quantity-chart.tsx';
 
 interface QuantitiesProps {
   readonly document: AheadDocument;
@@ -28,7 +28,12 @@ export function Quantities({ document, today, strips, onStrip }: QuantitiesProps
         {shown.map((id) => (
           <li key={id}>
             <QuantityChart document={document} id={id} today={today} />
-            <button type="button" className={styles.strip} aria-pressed={strips.includes(id)} onClick={() => onStrip(id)}>
+            <button
+              type="button"
+              className={styles.strip}
+              aria-pressed={strips.includes(id)}
+              onClick={() => onStrip(id)}
+            >
               {strips.includes(id) ? 'In the ribbon' : 'Put in the ribbon'}
             </button>
           </li>

@@ -5,6 +5,7 @@ import { useView } from '../../app/view.ts';
 import { SceneView } from '../../drawing/scene-view.tsx';
 import { useWidth } from '../../drawing/use-width.ts';
 import { useChosenDay } from '../../outlook/chosen-day.ts';
+import { likeliest } from '../../outlook/likeliest.ts';
 import { DayHandle } from './day-handle.tsx';
 import styles from './ribbon-panel.module.css';
 
@@ -25,13 +26,14 @@ export function RibbonPanel({ document, today, strips }: RibbonPanelProps) {
   const view = useView((state) => state.view);
   const narrow = width < NARROW;
   const shown = useMemo(() => (narrow ? strips.slice(0, 1) : strips), [narrow, strips]);
-  const request = useMemo(
-    () => ({ document, strips: shown, width, rowHeight: narrow ? 62 : 50 }),
-    [document, shown, width, narrow],
-  );
+  const request = useMemo(() => {
+    const turningPoints = likeliest(document.turningPoints, narrow ? 4 : 8);
+    return { document: { ...document, turningPoints }, strips: shown, width, rowHeight: narrow ? 60 : 42 };
+  }, [document, shown, width, narrow]);
+  const now = useMemo(() => (today === undefined ? {} : { today }), [today]);
   const scene = useMemo(
-    () => (width > 0 ? ribbonScene({ ...request, day, today: today ?? 0, palette: palette(view) }) : undefined),
-    [request, day, today, view, width],
+    () => (width > 0 ? ribbonScene({ ...request, ...now, day, palette: palette(view) }) : undefined),
+    [request, day, now, view, width],
   );
   const scale = useMemo(() => ribbonScale({ days: document.run.days, width }), [document, width]);
   return (

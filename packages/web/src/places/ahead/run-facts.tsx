@@ -19,7 +19,8 @@ export function RunFacts({ document }: { readonly document: AheadDocument }) {
         </dd>
         <dt>Runs</dt>
         <dd>
-          {run.members === 1 ? 'the expected one so far' : `${run.members}, seed ${run.seed}`}, engine {run.engineVersion}
+          {run.members === 1 ? 'the expected one so far' : `${run.members}, seed ${run.seed}`}, engine{' '}
+          {run.engineVersion}
         </dd>
         <dt>Balances</dt>
         <dd>

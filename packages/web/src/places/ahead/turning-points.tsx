@@ -3,21 +3,24 @@ import { dateLabel } from '@shoreglass/figures';
 import { useState } from 'react';
 import { useChosenDay } from '../../outlook/chosen-day.ts';
 import { fullDate } from '../../outlook/day-words.ts';
+import { likeliest } from '../../outlook/likeliest.ts';
 import { needsKeeper, ownerWords, percent, reasonWords, turningClaim } from '../../outlook/turning-words.ts';
 import { IntervalLine } from './interval-line.tsx';
 import styles from './turning-points.module.css';
 
-const SHOWN_AT_FIRST = 4;
+const SHOWN_AT_FIRST = 3;
 
 /** What turns, and when: one sentence each, the reason, and the days in which it may fall. */
 export function TurningPoints({ document }: { readonly document: AheadDocument }) {
   const [all, setAll] = useState(false);
-  const points = all ? document.turningPoints : likeliest(document.turningPoints);
+  const points = all ? document.turningPoints : likeliest(document.turningPoints, SHOWN_AT_FIRST);
   const hidden = document.turningPoints.length - points.length;
   return (
     <section aria-labelledby="turns">
       <h2 id="turns">What turns, and when</h2>
-      {document.turningPoints.length === 0 && <p className={styles.none}>Nothing leaves its band in these runs.</p>}
+      {document.turningPoints.length === 0 && (
+        <p className={styles.none}>Nothing leaves its band in these runs.</p>
+      )}
       <ol className={styles.points}>
         {points.map((point) => (
           <Turning key={point.id} document={document} point={point} />
@@ -36,7 +39,8 @@ function Turning({ document, point }: { readonly document: AheadDocument; readon
   const { startDate } = document.enclosure;
   const { early, median, late } = point.window;
   const choose = useChosenDay((state) => state.choose);
-  const owner = point.kind === 'falls below' || point.kind === 'rises above' ? ownerWords(point.band.owner) : '';
+  const owner =
+    point.kind === 'falls below' || point.kind === 'rises above' ? ownerWords(point.band.owner) : '';
   return (
     <li className={styles.point}>
       <button
@@ -56,17 +60,12 @@ function Turning({ document, point }: { readonly document: AheadDocument; readon
           <p className={styles.window}>
             <IntervalLine window={point.window} days={document.run.days} alarm={needsKeeper(point.kind)} />
             <span>
-              {percent(point.probability)} of runs, {dateLabel(startDate, early)} to {dateLabel(startDate, late)}
+              {percent(point.probability)} of runs, {dateLabel(startDate, early)} to{' '}
+              {dateLabel(startDate, late)}
             </span>
           </p>
         )}
       </div>
     </li>
   );
-}
-
-/** The few with the highest probability, in the order of their days. */
-function likeliest(points: readonly TurningPoint[]): readonly TurningPoint[] {
-  const kept = new Set([...points].sort((a, b) => b.probability - a.probability).slice(0, SHOWN_AT_FIRST));
-  return points.filter((point) => kept.has(point));
 }

@@ -19,8 +19,8 @@ export function CautionsPlace() {
         ))}
       </div>
       <p className={styles.basis}>
-        Common practice of the trade, written from memory. Local codes, the maker’s instructions and licensed trades
-        decide.
+        Common practice of the trade, written from memory. Local codes, the maker’s instructions and licensed
+        trades decide.
       </p>
     </Frame>
   );

@@ -22,8 +22,8 @@ export function EnclosuresPlace() {
                 <h2 id="own">Your own</h2>
                 {own.length === 0 ? (
                   <p className={styles.empty}>
-                    None yet. <Link href="/enclosures/new">Bring a file</Link>, or open an example and save it under a
-                    name of your own.
+                    None yet. <Link href="/enclosures/new">Bring a file</Link>, or open an example and save it
+                    under a name of your own.
                   </p>
                 ) : (
                   <EntryList entries={own} />
@@ -44,8 +44,8 @@ export function EnclosuresPlace() {
         </div>
         <aside className={styles.about} aria-label="About enclosure files">
           <p>
-            One text file describes one enclosure: its glass, ground, water, devices, plants, animals and care. The text
-            is the truth; your comments in it stay where you put them.
+            One text file describes one enclosure: its glass, ground, water, devices, plants, animals and
+            care. The text is the truth; your comments in it stay where you put them.
           </p>
           <Link href="/enclosures/new" className={styles.bring}>
             Bring a file
@@ -83,7 +83,11 @@ function EntryList({ entries }: { readonly entries: readonly EnclosureEntry[] })
   );
 }
 
-function LeftOut({ files }: { readonly files: readonly { readonly fileName: string; readonly reason: string }[] }) {
+function LeftOut({
+  files,
+}: {
+  readonly files: readonly { readonly fileName: string; readonly reason: string }[];
+}) {
   return (
     <div className={styles.leftOut}>
       <p>In the data folder, but left out:</p>

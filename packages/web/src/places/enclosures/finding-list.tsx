@@ -14,8 +14,12 @@ export function FindingList({ id, findings, onChoose }: FindingListProps) {
   return (
     <div id={id} className={styles.findings} role="status">
       {findings.length === 0 && <p className={styles.none}>No errors found. It can be run.</p>}
-      {errors.length > 0 && <Findings title={count(errors.length, 'error')} findings={errors} onChoose={onChoose} />}
-      {remarks.length > 0 && <Findings title={count(remarks.length, 'remark')} findings={remarks} onChoose={onChoose} />}
+      {errors.length > 0 && (
+        <Findings title={count(errors.length, 'error')} findings={errors} onChoose={onChoose} />
+      )}
+      {remarks.length > 0 && (
+        <Findings title={count(remarks.length, 'remark')} findings={remarks} onChoose={onChoose} />
+      )}
     </div>
   );
 }

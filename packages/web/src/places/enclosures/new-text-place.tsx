@@ -18,7 +18,8 @@ export function NewTextPlace() {
   return (
     <Frame title="Bring a file">
       <p className={styles.lead}>
-        Paste the text of an enclosure, or open a file from this device. What does not fit is named beside its line.
+        Paste the text of an enclosure, or open a file from this device. What does not fit is named beside its
+        line.
       </p>
       <TextDesk draftId={DRAFT} start={start} onSaved={afterSaving} />
     </Frame>

@@ -87,7 +87,13 @@ export function TextDesk({ draftId, start, target, onSaved }: TextDeskProps) {
           </>
         )}
       </p>
-      <TextField text={text} onChange={write} findings={checked.findings} area={area} describedBy="findings" />
+      <TextField
+        text={text}
+        onChange={write}
+        findings={checked.findings}
+        area={area}
+        describedBy="findings"
+      />
       <FindingList
         id="findings"
         findings={checked.findings}
@@ -108,6 +114,7 @@ function whyNotYet(id: string, findings: readonly LocatedFinding[]): string | un
 
 function sentenceFor(error: unknown): string {
   if (error instanceof Refused) return `Not saved: ${error.message}`;
-  if (error instanceof ServerGone) return `Not saved: ${error.message} The text stays here on this device meanwhile.`;
+  if (error instanceof ServerGone)
+    return `Not saved: ${error.message} The text stays here on this device meanwhile.`;
   return 'Not saved, for a reason unknown. The text stays here on this device meanwhile.';
 }

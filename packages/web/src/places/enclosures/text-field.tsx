@@ -64,7 +64,6 @@ export function goToFinding(area: HTMLTextAreaElement, { line, column }: Located
 
 function marksByLine(findings: readonly LocatedFinding[]): Map<number, LocatedFinding['severity']> {
   const marks = new Map<number, LocatedFinding['severity']>();
-  for (const { line, severity } of findings)
-    if (marks.get(line) !== 'blocking') marks.set(line, severity);
+  for (const { line, severity } of findings) if (marks.get(line) !== 'blocking') marks.set(line, severity);
   return marks;
 }

@@ -4,8 +4,8 @@ import { Frame } from '../../app/frame.tsx';
 import { Trouble } from '../../app/trouble.tsx';
 import { useEnclosure } from '../../files/queries.ts';
 import { forgetDraft, recallDraft } from './draft.ts';
-import styles from './text-place.module.css';
 import { TextDesk } from './text-desk.tsx';
+import styles from './text-place.module.css';
 
 /** One enclosure's text, to read, mend and save. */
 export function TextPlace({ id }: { readonly id: string }) {
@@ -41,7 +41,9 @@ function OpenedText({ file }: { readonly file: EnclosureFile }) {
   return (
     <>
       {file.origin === 'example' && (
-        <p className={styles.lead}>This is an example and stays as it is. What you change is saved as a file of your own.</p>
+        <p className={styles.lead}>
+          This is an example and stays as it is. What you change is saved as a file of your own.
+        </p>
       )}
       {desk.fromDraft && (
         <p className={styles.lead}>
