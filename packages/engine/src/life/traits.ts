@@ -45,7 +45,7 @@ export const TRAIT_SPECS = {
   preferenceForAlgae: trait('1', 0, 100, 'weight of attached algae among foods of equal amount'),
   preferenceForDetritus: trait('1', 0, 100, 'weight of detritus among foods of equal amount'),
   preferenceForLitter: trait('1', 0, 100, 'weight of leaf litter among foods of equal amount'),
-  preferenceForFeed: trait('1', 0, 100, 'weight of feed among foods of equal amount'),
+  preferenceForFeed: trait('1', 0, 1000, 'weight of feed among foods of equal amount'),
   preferenceForPlants: trait('1', 0, 100, 'weight of submerged plants among foods of equal amount'),
   efficiencyOnAlgae: trait('1', 0.01, 0.95, 'share of eaten algae carbon that is assimilated'),
   efficiencyOnDetritus: trait('1', 0.01, 0.95, 'share of eaten detritus carbon that is assimilated'),
