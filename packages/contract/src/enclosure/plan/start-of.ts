@@ -8,8 +8,16 @@ import {
 } from '@shoreglass/engine';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 
-/** What lives in a box filled yesterday. @source assumed: a trace on sand, wood and plants */
-const TRACE = { oxidisers: 2e-5, algae: 0.02e-3, detritus: 0.2e-3 } as const;
+/**
+ * What lives in a box filled yesterday [mol C; kg/m2; kg]. @source assumed: a trace on sand, wood and plants; that of
+ * the oxidisers is the one from which they take the four to six weeks known from practice
+ */
+const TRACE = {
+  'ammonia-oxidation': 2e-6,
+  'nitrite-oxidation': 5e-7,
+  algae: 0.02e-3,
+  detritus: 0.2e-3,
+} as const;
 /** Carbon in dry algae and detritus [g/g]. @source Westlake 1963 for algae; detritus memory */
 const CARBON_SHARE = { algae: 0.46, detritus: 0.45 } as const;
 /** Nitrogen a matured filter handles where the file says nothing [kg/d]. @source assumed: 0.3 g of dry feed a day */
@@ -33,8 +41,8 @@ export function startOf(
   const area = geometryOf(plan).submergedAreaAt(plan.water.level);
   const toMoles = (mass: number, share: number) => (mass * 1000 * share) / MOLAR_MASS.carbon;
   const handles = settled?.handles ?? USUAL_FILTER;
-  const oxidisers = (process: string) =>
-    settled?.filter === 'matured' ? oxidisersFor(handles, process, priors) : TRACE.oxidisers;
+  const oxidisers = (process: 'ammonia-oxidation' | 'nitrite-oxidation') =>
+    settled?.filter === 'matured' ? oxidisersFor(handles, process, priors) : TRACE[process];
   return {
     ammoniaOxidisers: oxidisers('ammonia-oxidation'),
     nitriteOxidisers: oxidisers('nitrite-oxidation'),
