@@ -66,17 +66,15 @@ function dayLines({ document, day, today, palette, width }: RibbonOptions, layou
   const todayLine = (at: number) => {
     const text = `today, day ${Math.round(at)}`;
     const now = todayLabel({ text, x: toX(at), width }, { chosen, x: toX(day) });
-    const span = { from: now.y + 5, to: layout.axisTop };
-    return [upright(toX(at), span, { stroke: palette.ink, width: 1.4 }), label(now, palette.ink)];
+    return [
+      upright(toX(at), { from: now.y + 5, layout }, { stroke: palette.ink, width: 1.4 }),
+      label(now, palette.ink),
+    ];
   };
   return group({ 'data-part': 'days' }, [
     ...(today === undefined ? [] : todayLine(today)),
     group({ 'data-part': 'chosen-day' }, [
-      upright(
-        toX(day),
-        { from: FIRST_LINE + 5, to: layout.axisTop },
-        { stroke: palette.vermilion, width: 1.6 },
-      ),
+      upright(toX(day), { from: FIRST_LINE + 5, layout }, { stroke: palette.vermilion, width: 1.6 }),
       label(chosen, palette.vermilion),
       handle(toX(day), layout.axisTop, palette),
     ]),
@@ -108,13 +106,17 @@ function todayLabel(request: LabelRequest, other: { chosen: HeadLabel; x: number
   return { ...label, y: SECOND_LINE, left, right: left + length };
 }
 
+/** A line over the height of the ribbon that leaves out the names and values above narrow strips. */
 function upright(
   x: number,
-  span: { from: number; to: number },
+  { from, layout }: { from: number; layout: RibbonLayout },
   pen: { stroke: string; width: number },
 ): SceneNode {
+  const at = x.toFixed(1);
+  const gaps = layout.narrow ? layout.rows : [];
+  const broken = gaps.map(({ top, stripTop }) => `V${top}M${at} ${stripTop}`).join('');
   return element('path', {
-    d: `M${x.toFixed(1)} ${span.from}V${span.to}`,
+    d: `M${at} ${from}${broken}V${layout.axisTop}`,
     stroke: pen.stroke,
     'stroke-width': pen.width,
     fill: 'none',
