@@ -3,7 +3,7 @@ import { dropEmpty } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import { structureOf } from './energetics.ts';
 import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
-import { nextBurden, toleranceHazard, type WaterConditions } from './water-stress.ts';
+import { meanBurden, nextBurden, toleranceHazard, type WaterConditions } from './water-stress.ts';
 
 const STARVATION = DEATH_CAUSES.indexOf('starvation');
 const AGE = DEATH_CAUSES.indexOf('age');
@@ -69,8 +69,9 @@ export interface DayInWater {
  */
 export function waterHazard(population: LivingPopulation, water: WaterConditions): number {
   const { traits } = population;
-  population.burden = nextBurden(population.burden, water.unionisedAmmonia, traits.ammoniaRecovery);
-  const above = population.burden - traits.ammoniaNoEffect;
+  const { ammoniaRecovery, ammoniaNoEffect } = traits;
+  const above = meanBurden(population.burden, water.unionisedAmmonia, ammoniaRecovery) - ammoniaNoEffect;
+  population.burden = nextBurden(population.burden, water.unionisedAmmonia, ammoniaRecovery);
   return toleranceHazard(traits, water) + (above > 0 ? population.ammoniaKilling * above : 0);
 }
 

@@ -305,9 +305,8 @@ describe('water', () => {
       tank.serve('attachedAlgae', AMPLE);
       tank.pass({ ...GOOD_WATER, unionisedAmmonia: GRAZER.ammoniaMedianLethal });
     }
-    // The day's burden is taken at its end, so the test's course runs about half a day ahead.
-    expect(tank.life.count(0, ADULT) / 1000).toBeGreaterThan(0.35);
-    expect(tank.life.count(0, ADULT) / 1000).toBeLessThan(0.55);
+    // 2 % for the threshold crossed within a day, of which only the mean burden is known.
+    expect(Math.abs(tank.life.count(0, ADULT) / 1000 - 0.5)).toBeLessThan(0.02);
   });
 
   it('too warm to breed in loses the carried eggs within ten days', () => {

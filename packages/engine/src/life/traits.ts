@@ -97,7 +97,7 @@ export interface AnimalTraits {
   readonly brood: 'carried' | 'laid';
 }
 
-/** What the traits of an animal in the water can be grouped by in counts, youngest first. */
+/** The stages in which a population's animals are counted, youngest first; 'brooded' are eggs. */
 export const STAGES = ['brooded', 'juvenile', 'adult'] as const;
 export type Stage = (typeof STAGES)[number];
 

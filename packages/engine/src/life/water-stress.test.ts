@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GOOD_WATER, GRAZER } from './life-test-kit.ts';
-import { hazardBeyond, killingRate, nextBurden, toleranceHazard } from './water-stress.ts';
+import { hazardBeyond, killingRate, meanBurden, nextBurden, toleranceHazard } from './water-stress.ts';
 
 describe('hazardBeyond', () => {
   it('leaves half alive after four days one margin beyond', () => {
@@ -60,5 +60,8 @@ describe('nextBurden', () => {
     for (let day = 0; day < 10; day += 1) burden = nextBurden(burden, 0.4, 1);
     expect(burden).toBeCloseTo(0.4, 4);
     expect(nextBurden(0.4, 0, Math.LN2)).toBeCloseTo(0.2, 14);
+  });
+  it('has the mean of an exponential course over the day: half lost gives (1 - 1/2)/ln 2 of the start', () => {
+    expect(meanBurden(0.4, 0, Math.LN2)).toBeCloseTo((0.4 * 0.5) / Math.LN2, 14);
   });
 });

@@ -83,3 +83,15 @@ export function killingRate(medianLethal: number, noEffect: number, recovery: nu
 export function nextBurden(burden: number, concentration: number, recovery: number): number {
   return concentration + (burden - concentration) * exp(-recovery);
 }
+
+/**
+ * Mean body burden over that day [mg N/L].
+ * C + (D - C) (1 - exp(-k))/k.
+ * @param burden at the start of the day, D [mg N/L]
+ * @param concentration C [mg N/L]
+ * @param recovery k [1/d], > 0
+ * @source derived: mean of `nextBurden` over the day
+ */
+export function meanBurden(burden: number, concentration: number, recovery: number): number {
+  return concentration + ((burden - concentration) * (1 - exp(-recovery))) / recovery;
+}
