@@ -6507,6 +6507,94 @@ export const LIBRARY_DATA: LibraryData = {
     }
    }
   },
+  "rostock-zarnewanz": {
+   "id": "rostock-zarnewanz",
+   "name": "tap water of Zarnewanz waterworks near Rostock",
+   "about": "A real analysis. Positive ions 4.17 meq/L against 4.04 meq/L of negative ones with the acid capacity of 3.05 mmol/L: they agree within 1.6 %. pH 7.61 at the works.",
+   "cautions": [
+    "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
+   ],
+   "ions": {
+    "calcium": {
+     "value": 66.3,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+    },
+    "magnesium": {
+     "value": 5.72,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+    },
+    "sodium": {
+     "value": 8.23,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+    },
+    "potassium": {
+     "value": 1.16,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+    },
+    "chloride": {
+     "value": 18.5,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+    },
+    "sulfate": {
+     "value": 21.5,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+    },
+    "ammonium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026; below 0.1 mg/L"
+    },
+    "nitrite": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026; below 0.01 mg/L"
+    },
+    "nitrate": {
+     "value": 1.03,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+    },
+    "phosphate": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "not reported; taken as none"
+    },
+    "dissolvedOrganicCarbon": {
+     "value": 3.8,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026; total organic carbon, taken as dissolved"
+    }
+   },
+   "alkalinity": {
+    "value": 3.05,
+    "unit": "meq/L",
+    "basis": "page",
+    "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+   },
+   "conductivity": {
+    "value": 429,
+    "unit": "µS/cm",
+    "basis": "page",
+    "source": "Nordwasser GmbH, Rostock: published drinking-water analysis, outlet of Zarnewanz waterworks, samples of 7 January 2026"
+   }
+  },
   "soft-tap": {
    "id": "soft-tap",
    "name": "soft tap water from an upland reservoir",
@@ -6580,6 +6668,94 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "invented after ordinary analyses of treated upland water"
     }
+   }
+  },
+  "voehringen": {
+   "id": "voehringen",
+   "name": "tap water of Vöhringen on the Iller",
+   "about": "A real analysis. Positive ions 6.88 meq/L against 7.05 meq/L of negative ones with the acid capacity of 5.72 mmol/L: they agree within 1.2 %. pH 7.41.",
+   "cautions": [
+    "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
+   ],
+   "ions": {
+    "calcium": {
+     "value": 94.4,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
+    },
+    "magnesium": {
+     "value": 18.3,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
+    },
+    "sodium": {
+     "value": 13.9,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
+    },
+    "potassium": {
+     "value": 2.3,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
+    },
+    "chloride": {
+     "value": 24.4,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
+    },
+    "sulfate": {
+     "value": 18.1,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
+    },
+    "ammonium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025; below 0.01 mg/L"
+    },
+    "nitrite": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025; below 0.01 mg/L"
+    },
+    "nitrate": {
+     "value": 16.4,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
+    },
+    "phosphate": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "not reported; taken as none"
+    },
+    "dissolvedOrganicCarbon": {
+     "value": 0.4,
+     "unit": "mg/L",
+     "basis": "page",
+     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025; total organic carbon, taken as dissolved"
+    }
+   },
+   "alkalinity": {
+    "value": 5.72,
+    "unit": "meq/L",
+    "basis": "page",
+    "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
+   },
+   "conductivity": {
+    "value": 651,
+    "unit": "µS/cm",
+    "basis": "page",
+    "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
    }
   }
  },
@@ -7672,7 +7848,10 @@ export const LIBRARY_DATA: LibraryData = {
   }
  },
  "enclosures": {
-  "beck-bank": "# yaml-language-server: $schema=../../../../docs/schema/enclosure.schema.json\nshoreglass: 1\nname: Beck bank\nabout: |\n  An invented enclosure for a cool room: the bank of a small beck, half water, half land. Nobody has\n  built it; every figure in this file is chosen to show what such a file can hold.\nstart: 2026-03-01\n\nglass:                        # inside measures\n  length: 90 cm\n  width: 45 cm\n  height: 60 cm\n  thickness: 8 mm\ncover:\n  open: 3 %                   # a strip of mesh along the back\n  transmission: 90 %\n\nzones:                        # from left to right; layers from the base upwards\n  - id: pool\n    name: Pool\n    kind: pool\n    from: 0 cm\n    to: 44 cm\n    ground: { left: 3 cm, right: 5 cm }\n    layers:\n      - { kind: substrate, material: coarse-sand }\n  - id: margin\n    name: Margin\n    kind: margin\n    from: 44 cm\n    to: 57 cm\n    ground: { left: 5 cm, right: 20 cm }\n    layers:\n      - { kind: substrate, material: fine-gravel }\n  - id: bank\n    name: Bank\n    kind: bank\n    from: 57 cm\n    to: 90 cm\n    ground: { left: 22 cm, right: 31 cm }\n    layers:\n      - { kind: false bottom, material: false-bottom, thickness: 8 cm }\n      - { kind: drainage, material: expanded-clay, thickness: 9 cm }\n      - { kind: mesh, material: screen-mesh, thickness: 1 mm }\n      - { kind: substrate, material: forest-soil }\n\nwater:\n  level: 16.5 cm              # just below the mesh, so that the soil drains\n  fill:                       # half hard tap water, half rain\n    - { water: hard-tap, share: 50 % }\n    - { water: rain, share: 50 % }\n  top-off: rain               # what evaporates leaves its minerals behind\n\nsettled:                      # a sponge from a running tank, otherwise a clean start\n  filter: matured\n  handles: 8 mg\n  algae: 0.05 g/m²\n  detritus: 0.5 g\n\nroom:\n  temperature: { mean: 19 °C, season: 2.5 K, day: 1 K, peak: 07-25 }\n  humidity: { mean: 55 %, season: 6 %, day: -4 %, peak: 08-10 }\n  carbon-dioxide: 600 ppm\n\ndevices:\n  lamps:\n    - name: LED bar\n      power: 28 W\n      lumens: 3100 lm\n      on: 09:00\n      lit: 11 h\n  pump:\n    name: Pump under the false bottom\n    power: 4 W\n    flow: 180 L/h\n    fall: 6 cm                # runs back over the stones of the margin\n    films: 0.3 m²\n\nhardscape:\n  - id: branch\n    name: Alder branch\n    material: alder-wood\n    mass: 420 g\n    course:                   # from the floor of the pool up onto the bank\n      - { x: 14 cm, z: 6 cm, thick: 4 cm }\n      - { x: 36 cm, z: 13 cm, thick: 4 cm }\n      - { x: 55 cm, z: 25 cm, thick: 3 cm }\n      - { x: 72 cm, z: 38 cm, thick: 2 cm }\n  - id: stones\n    name: Slate of the margin\n    material: slate\n    mass: 3.2 kg\n    course:\n      - { x: 46 cm, z: 9 cm, thick: 5 cm }\n      - { x: 55 cm, z: 20 cm, thick: 4 cm }\n  - id: leaves\n    name: Oak leaves on the pool floor\n    material: oak-litter\n    mass: 12 g\n\nplants:\n  - { plant: ceratophyllum-demersum, zone: pool, cover: 15 % }\n  - { plant: hypnum-cupressiforme, zone: bank, cover: 35 % }\n  - { plant: thuidium-tamariscinum, zone: margin, cover: 30 % }\n  - { plant: asplenium-scolopendrium, zone: bank, cover: 15 % }\n\nanimals:\n  - species: hyalella-azteca\n    zone: pool\n    adults: 16\n    juveniles: 20\n    after: 28 d\n  - species: planorbella-duryi\n    zone: pool\n    adults: 6\n    after: 42 d\n  - species: porcellio-scaber\n    zone: bank\n    adults: 15\n    after: 28 d\n\nroutines:\n  - { do: feed, feed: shrimp-pellet, amount: 0.12 g, every: 3 d, after: 29 d }\n  - { do: top-off, every: 4 d }\n\nactions:\n  - { do: add-litter, material: oak-litter, mass: 8 g, after: 150 d }\n"
+  "beck-bank": "# yaml-language-server: $schema=../../../../docs/schema/enclosure.schema.json\nshoreglass: 1\nname: Beck bank\nabout: |\n  An invented enclosure for a cool room: the bank of a small beck, half water, half land. Nobody has\n  built it; every figure in this file is chosen to show what such a file can hold.\nstart: 2026-03-01\n\nglass:                        # inside measures\n  length: 90 cm\n  width: 45 cm\n  height: 60 cm\n  thickness: 8 mm\ncover:\n  open: 3 %                   # a strip of mesh along the back\n  transmission: 90 %\n\nzones:                        # from left to right; layers from the base upwards\n  - id: pool\n    name: Pool\n    kind: pool\n    from: 0 cm\n    to: 44 cm\n    ground: { left: 3 cm, right: 5 cm }\n    layers:\n      - { kind: substrate, material: coarse-sand }\n  - id: margin\n    name: Margin\n    kind: margin\n    from: 44 cm\n    to: 57 cm\n    ground: { left: 5 cm, right: 20 cm }\n    layers:\n      - { kind: substrate, material: fine-gravel }\n  - id: bank\n    name: Bank\n    kind: bank\n    from: 57 cm\n    to: 90 cm\n    ground: { left: 22 cm, right: 31 cm }\n    layers:\n      - { kind: false bottom, material: false-bottom, thickness: 8 cm }\n      - { kind: drainage, material: expanded-clay, thickness: 9 cm }\n      - { kind: mesh, material: screen-mesh, thickness: 1 mm }\n      - { kind: substrate, material: forest-soil }\n\nwater:\n  level: 16.5 cm              # just below the mesh, so that the soil drains\n  fill:                       # half hard tap water, half rain\n    - { water: hard-tap, share: 50 % }\n    - { water: rain, share: 50 % }\n  top-off: rain               # what evaporates leaves its minerals behind\n\nsettled:                      # a sponge from a running tank, otherwise a clean start\n  filter: matured\n  handles: 8 mg\n  algae: 0.05 g/m²\n  detritus: 0.5 g\n\nroom:\n  temperature: { mean: 19 °C, season: 2.5 K, day: 1 K, peak: 07-25 }\n  humidity: { mean: 55 %, season: 6 %, day: -4 %, peak: 08-10 }\n  carbon-dioxide: 600 ppm\n\ndevices:\n  lamps:\n    - name: LED bar\n      power: 28 W\n      lumens: 3100 lm\n      on: 09:00\n      lit: 11 h\n  pump:\n    name: Pump under the false bottom\n    power: 4 W\n    flow: 180 L/h\n    fall: 6 cm                # runs back over the stones of the margin\n    films: 0.3 m²\n\nhardscape:\n  - id: branch\n    name: Alder branch\n    material: alder-wood\n    mass: 420 g\n    course:                   # from the floor of the pool up onto the bank\n      - { x: 14 cm, z: 6 cm, thick: 4 cm }\n      - { x: 36 cm, z: 13 cm, thick: 4 cm }\n      - { x: 55 cm, z: 25 cm, thick: 3 cm }\n      - { x: 72 cm, z: 38 cm, thick: 2 cm }\n  - id: stones\n    name: Slate of the margin\n    material: slate\n    mass: 3.2 kg\n    course:\n      - { x: 46 cm, z: 9 cm, thick: 5 cm }\n      - { x: 55 cm, z: 20 cm, thick: 4 cm }\n  - id: leaves\n    name: Oak leaves on the pool floor\n    material: oak-litter\n    mass: 12 g\n\nplants:\n  - { plant: ceratophyllum-demersum, zone: pool, cover: 15 % }\n  - { plant: hypnum-cupressiforme, zone: bank, cover: 35 % }\n  - { plant: thuidium-tamariscinum, zone: margin, cover: 30 % }\n  - { plant: asplenium-scolopendrium, zone: bank, cover: 15 % }\n\nanimals:\n  - species: hyalella-azteca\n    zone: pool\n    adults: 16\n    juveniles: 20\n    after: 28 d\n  - species: planorbella-duryi\n    zone: pool\n    adults: 6\n    after: 42 d\n  - species: porcellio-scaber\n    zone: bank\n    adults: 15\n    after: 28 d\n\nroutines:\n  - { do: feed, feed: shrimp-pellet, amount: 0.12 g, every: 3 d, after: 29 d }\n  - { do: top-off, every: 4 d }\n\nactions:\n  - { do: add-litter, material: oak-litter, mass: 8 g, after: 150 d }\n",
+  "espoo-window": "# yaml-language-server: $schema=../../../../docs/schema/enclosure.schema.json\nshoreglass: 1\nname: Espoo window\nabout: |\n  A plan with two real inputs. The water is a published tap-water analysis: Zarnewanz waterworks near\n  Rostock, 7 January 2026 (its charges agree within 1.6 %). The room is a measured living room in\n  Espoo, Finland: temperature and humidity of 21 February to 24 June 2012, every third hour, from the\n  TRH database (CC BY 4.0). The record covers 125 days; a longer run repeats it, so summer heat and\n  autumn damp are missing. The glass and all that is in it are planned, not built.\nstart: 2026-02-21             # the day of the year on which the record of the room begins\n\nglass: { length: 60 cm, width: 40 cm, height: 45 cm, thickness: 6 mm }\ncover: { open: 4 %, transmission: 90 % }\n\nzones:\n  - id: pool\n    name: Pool\n    kind: pool\n    from: 0 cm\n    to: 36 cm\n    ground: { left: 4 cm, right: 6 cm }\n    layers:\n      - { kind: substrate, material: fine-gravel }\n  - id: bank\n    name: Bank\n    kind: bank\n    from: 36 cm\n    to: 60 cm\n    ground: { left: 16 cm, right: 24 cm }\n    layers:\n      - { kind: drainage, material: expanded-clay, thickness: 13 cm }\n      - { kind: mesh, material: screen-mesh, thickness: 1 mm }\n      - { kind: substrate, material: coir }\n\nwater:\n  level: 13 cm\n  fill: rostock-zarnewanz\n  top-off: distilled\n\nsettled:\n  filter: matured             # the sponge of a running tank\n  handles: 6 mg\n  algae: 0.05 g/m²\n  detritus: 0.3 g\n\nroom:\n  series: espoo-living-room\n  carbon-dioxide: 700 ppm\n\ndevices:\n  lamps:\n    - { name: LED panel, power: 18 W, lumens: 2000 lm, on: 10:00, lit: 10 h }\n  pump: { name: Sponge filter, power: 3 W, flow: 80 L/h, films: 0.2 m² }\n\nhardscape:\n  - id: root\n    name: Bog wood\n    material: bog-wood\n    mass: 600 g\n    course:\n      - { x: 10 cm, z: 8 cm, thick: 4 cm }\n      - { x: 40 cm, z: 22 cm, thick: 3 cm }\n  - { id: leaves, name: Beech leaves, material: beech-litter, mass: 4 g }\n\nplants:\n  - { plant: ceratophyllum-demersum, zone: pool, cover: 20 % }\n  - { plant: hypnum-cupressiforme, zone: bank, cover: 40 % }\n\nanimals:\n  - { species: neocaridina-davidi, zone: pool, adults: 12, after: 21 d }\n  - { species: planorbella-duryi, zone: pool, adults: 4, after: 21 d }\n\nroutines:\n  - { do: feed, feed: algae-wafer, amount: 0.06 g, every: 3 d, after: 22 d }\n  - { do: top-off, every: 3 d }\n"
  },
- "series": {}
+ "series": {
+  "espoo-living-room": "# name: A living room in Espoo, Finland, February to June 2012\n# source: TRH database (github.com/anssilaukkarinen/trh-1), house R2, indoor2.csv: hourly readings of a Comark N2013 logger in the ordinary living rooms of a one-storey house built in 2010; every third reading is taken over, 21 February to 24 June 2012, clock UTC+2\n# licence: CC BY 4.0 (attribution: TRH database)\n# changes: every third hour kept, one decimal; nothing else\n# start: 2012-02-21 00:00\n# step: 3 h\ntemperature [°C],humidity [%]\n21.9,34.9\n21.8,34.8\n21.7,34.5\n21.5,34.9\n21.2,34.8\n21.2,35.4\n21.1,35.0\n21.1,35.8\n21.7,33.9\n21.9,33.6\n21.7,33.6\n21.9,33.7\n21.7,33.9\n21.5,34.3\n21.2,34.9\n21.4,37.3\n21.4,37.2\n21.4,36.1\n21.2,35.9\n21.1,36.1\n21.2,36.9\n21.4,37.3\n21.2,35.8\n21.1,38.3\n21.2,38.6\n22.2,43.3\n22.2,38.7\n22.4,38.5\n22.4,35.9\n22.4,35.9\n21.9,34.4\n22.0,36.0\n22.1,36.3\n22.1,36.0\n21.9,35.5\n21.7,35.6\n21.7,37.1\n21.9,37.9\n21.6,38.2\n21.6,37.9\n21.9,36.5\n22.2,36.1\n22.0,35.3\n21.9,35.4\n21.6,35.6\n22.3,40.4\n22.5,40.0\n22.1,38.8\n22.2,38.2\n22.1,37.2\n21.8,36.8\n21.5,38.9\n21.4,37.4\n21.4,37.0\n21.2,36.1\n21.1,35.9\n21.6,35.6\n21.6,35.5\n21.4,35.6\n21.2,35.4\n21.2,36.9\n21.2,36.9\n21.2,37.4\n21.5,38.6\n21.7,36.3\n21.9,35.9\n21.8,35.4\n21.9,35.4\n21.9,35.0\n21.7,34.8\n21.6,34.4\n21.5,36.7\n21.4,36.3\n21.1,36.2\n21.1,36.7\n21.3,36.7\n21.5,37.1\n21.7,38.3\n21.7,37.4\n21.6,36.8\n21.6,38.6\n21.9,42.4\n21.6,37.0\n21.4,36.8\n21.2,36.4\n21.1,36.3\n21.0,35.7\n21.0,35.0\n21.2,34.7\n21.3,34.3\n21.1,33.8\n21.1,33.5\n21.5,36.5\n21.9,34.3\n22.2,32.2\n21.9,33.9\n22.0,34.0\n21.9,34.1\n21.8,33.8\n21.6,34.6\n21.8,33.1\n22.0,33.5\n22.4,31.6\n21.8,33.2\n21.8,33.2\n21.7,33.7\n21.5,34.3\n21.3,37.2\n21.2,35.6\n21.3,34.5\n21.3,33.2\n21.1,33.3\n21.0,34.1\n21.1,34.5\n21.2,34.7\n21.1,34.7\n21.2,34.5\n21.4,33.9\n21.5,32.6\n21.4,32.4\n21.8,32.5\n21.9,32.9\n21.7,32.8\n21.5,34.9\n21.9,33.8\n22.5,31.8\n22.8,31.7\n21.9,31.9\n21.6,32.4\n21.2,32.7\n21.0,33.4\n21.4,34.6\n22.1,33.6\n22.9,33.5\n23.1,31.5\n22.9,32.7\n22.7,33.3\n22.6,33.2\n22.4,32.9\n22.5,34.6\n22.8,33.4\n22.9,33.2\n22.5,31.8\n22.2,32.8\n22.3,33.2\n22.2,33.5\n22.1,33.3\n22.1,34.7\n22.4,36.3\n22.6,36.4\n22.5,37.0\n22.6,40.2\n22.2,36.0\n21.9,35.5\n21.5,35.5\n21.5,35.8\n21.5,38.9\n22.2,35.2\n22.6,33.9\n22.2,35.1\n21.9,38.1\n21.7,35.7\n21.4,35.2\n21.3,34.9\n21.3,35.1\n21.3,34.5\n21.2,33.7\n21.2,33.7\n21.4,32.9\n21.4,32.9\n21.2,33.3\n21.5,34.3\n22.1,32.8\n22.5,33.2\n22.7,31.2\n22.3,30.6\n21.7,31.2\n21.4,31.5\n21.2,31.8\n21.1,31.4\n21.3,32.0\n21.7,32.0\n22.7,29.4\n22.0,30.5\n22.0,32.0\n22.7,34.8\n22.2,33.2\n22.1,33.8\n22.1,30.4\n22.5,30.1\n21.9,29.3\n21.9,31.4\n22.1,31.1\n22.2,32.2\n22.0,32.2\n22.2,34.3\n22.5,33.6\n22.6,32.6\n22.5,33.6\n22.4,33.7\n22.1,33.5\n22.1,33.2\n21.8,33.1\n21.6,33.5\n21.5,37.2\n21.7,35.3\n21.5,36.0\n21.5,35.3\n21.9,36.8\n21.9,36.2\n21.7,36.0\n21.5,35.8\n21.6,35.9\n21.8,36.2\n21.6,35.6\n21.6,35.7\n21.9,35.3\n21.9,35.2\n21.7,35.1\n21.6,35.5\n21.5,38.9\n21.3,37.0\n21.2,37.2\n21.4,36.6\n22.0,35.7\n22.0,35.3\n21.8,34.6\n21.6,34.8\n21.6,35.1\n21.9,34.7\n21.6,33.9\n21.6,32.6\n21.4,31.2\n21.3,30.6\n21.0,30.6\n21.4,32.5\n22.1,32.4\n23.0,31.8\n23.5,30.8\n23.1,30.8\n22.6,31.0\n22.2,31.1\n21.9,31.8\n22.1,35.7\n22.6,33.2\n22.8,34.2\n22.8,33.7\n22.4,33.6\n22.4,34.5\n22.2,34.3\n22.0,34.2\n22.1,34.6\n22.2,36.0\n22.4,35.6\n22.8,33.9\n22.7,33.2\n22.7,32.8\n22.4,33.1\n22.0,34.2\n21.7,33.5\n21.8,36.8\n21.8,37.1\n21.8,36.8\n21.9,37.3\n22.3,37.1\n22.2,36.2\n21.9,36.3\n21.9,35.9\n22.0,38.5\n22.1,37.5\n22.0,35.7\n22.1,36.7\n22.2,35.9\n22.0,35.3\n21.7,36.7\n21.4,35.4\n21.5,35.5\n21.8,35.5\n21.8,34.5\n21.9,34.5\n22.0,34.3\n22.0,34.7\n21.9,35.1\n22.2,36.1\n22.5,35.9\n22.8,35.4\n22.6,33.7\n22.1,35.6\n22.2,34.6\n22.0,34.4\n21.9,35.2\n22.2,35.5\n22.6,34.5\n22.9,35.2\n22.7,33.5\n22.4,35.8\n22.6,35.7\n22.5,35.3\n22.2,36.3\n22.3,35.8\n22.4,35.6\n22.7,35.9\n22.5,34.3\n22.3,34.1\n22.1,34.9\n21.8,34.9\n21.6,36.5\n21.9,36.2\n22.4,34.8\n22.9,34.9\n22.9,33.1\n22.5,33.4\n22.3,33.6\n22.0,33.5\n21.7,37.4\n21.9,35.0\n22.6,35.0\n22.6,31.9\n22.5,30.9\n22.4,30.9\n22.4,31.9\n22.0,32.1\n21.7,33.3\n21.4,32.6\n21.4,31.4\n21.8,33.4\n22.0,33.6\n21.7,33.6\n21.5,33.8\n21.4,33.6\n21.2,34.7\n21.1,34.4\n21.1,35.3\n21.6,40.4\n22.0,37.6\n22.3,36.4\n22.3,36.0\n22.2,35.3\n22.0,39.3\n21.8,36.5\n21.7,35.9\n21.8,35.6\n22.0,33.3\n22.4,33.6\n22.8,33.2\n22.7,33.5\n22.4,33.8\n22.4,33.2\n23.0,33.1\n23.6,31.6\n23.6,29.6\n23.2,30.7\n22.8,31.0\n22.5,31.3\n22.0,32.7\n22.3,32.8\n22.8,33.1\n23.4,32.8\n23.4,31.2\n23.0,33.7\n22.7,32.1\n22.5,32.7\n22.1,36.3\n21.9,34.6\n21.6,34.3\n21.5,34.3\n21.4,34.3\n21.3,34.1\n21.2,34.1\n21.2,33.4\n21.1,33.2\n21.1,33.4\n21.3,33.9\n21.5,33.3\n21.4,32.6\n21.2,32.2\n21.0,32.2\n20.9,32.2\n20.9,31.7\n20.9,31.6\n21.0,31.5\n21.4,31.0\n22.9,29.0\n22.0,28.8\n21.4,29.3\n21.0,29.8\n21.0,30.4\n21.2,31.2\n21.5,32.4\n22.0,32.4\n23.5,30.5\n22.8,31.6\n22.5,30.7\n22.1,30.3\n21.6,30.8\n21.3,31.8\n21.3,31.9\n21.6,31.5\n22.0,29.8\n22.2,30.9\n22.3,29.7\n22.0,29.3\n21.9,30.5\n22.2,30.3\n22.7,29.6\n22.9,29.1\n22.6,30.5\n22.3,30.1\n21.9,30.4\n21.5,30.9\n21.3,32.2\n21.9,32.7\n22.3,32.8\n22.9,32.2\n23.2,31.3\n23.0,32.7\n22.9,32.9\n22.7,33.1\n22.5,35.5\n22.9,33.8\n23.1,34.2\n23.3,34.0\n22.8,33.5\n22.8,34.8\n22.3,36.0\n22.0,35.0\n21.6,36.1\n21.9,35.2\n21.8,38.8\n22.2,39.3\n21.9,37.7\n22.2,39.8\n22.6,40.2\n22.2,36.4\n21.8,35.2\n21.5,34.2\n21.5,35.5\n21.6,35.0\n22.5,32.5\n22.5,34.1\n22.4,34.3\n22.1,34.3\n21.8,37.4\n21.5,35.2\n21.4,35.4\n21.4,35.3\n21.4,34.5\n21.5,33.9\n21.3,35.0\n21.2,35.0\n21.2,36.0\n21.2,36.3\n21.4,37.5\n21.6,37.5\n22.1,38.8\n22.6,36.4\n22.6,35.4\n22.3,35.3\n22.1,35.7\n22.6,34.9\n22.6,33.5\n23.1,34.2\n23.0,33.6\n22.6,33.9\n22.6,35.6\n23.6,37.4\n23.1,37.5\n23.1,36.0\n23.3,34.5\n23.6,34.0\n23.6,32.8\n23.0,31.7\n22.2,32.7\n21.7,33.4\n21.5,33.4\n22.0,34.4\n22.3,35.0\n22.3,34.3\n22.1,34.7\n21.7,36.1\n21.8,36.3\n21.8,36.7\n21.7,37.5\n21.6,36.9\n21.6,36.4\n21.7,36.2\n22.6,35.1\n22.5,35.6\n22.3,35.1\n22.0,34.9\n21.7,37.8\n21.8,36.7\n22.3,39.9\n22.7,35.2\n24.5,33.4\n24.2,34.1\n23.6,34.6\n23.0,34.5\n22.4,34.8\n22.0,35.3\n22.0,38.0\n22.9,41.5\n22.9,39.9\n22.8,41.1\n22.6,40.5\n22.2,38.8\n21.8,39.1\n21.5,38.7\n21.3,40.0\n21.4,40.8\n21.5,40.7\n21.8,39.8\n21.8,39.1\n21.7,38.7\n21.5,38.8\n22.0,38.0\n22.8,38.7\n23.5,35.9\n23.9,36.5\n23.8,40.0\n23.2,37.1\n22.7,38.1\n22.4,38.9\n22.8,38.4\n22.9,38.3\n22.9,39.1\n23.3,37.8\n22.7,38.9\n22.2,39.3\n21.7,39.2\n21.7,40.4\n22.4,39.9\n22.8,39.5\n23.3,40.2\n24.3,38.2\n24.0,39.7\n23.1,38.4\n22.6,39.3\n22.0,40.3\n21.7,39.0\n21.5,41.2\n21.8,39.7\n23.0,38.7\n22.3,38.2\n21.7,38.1\n21.3,39.1\n21.3,39.4\n21.4,39.0\n21.6,38.4\n22.1,36.6\n23.3,35.4\n22.8,35.3\n22.3,35.0\n21.7,35.2\n21.3,35.6\n21.3,35.9\n21.5,36.4\n22.0,35.7\n24.3,33.3\n23.5,33.5\n22.8,33.6\n22.2,33.4\n21.7,33.8\n21.4,34.2\n21.4,34.0\n21.7,32.2\n24.1,30.1\n23.5,31.5\n22.8,31.7\n22.0,31.8\n21.5,34.2\n21.3,35.0\n21.3,35.1\n21.6,35.7\n23.2,33.2\n23.0,33.4\n22.6,35.1\n22.8,37.7\n22.3,36.4\n22.6,34.4\n22.7,32.5\n23.0,32.1\n23.9,30.6\n23.9,30.3\n22.8,31.0\n22.2,31.9\n21.7,32.5\n22.4,33.1\n22.8,32.2\n23.3,32.6\n23.7,30.9\n23.2,30.6\n22.5,33.1\n22.0,33.6\n21.6,36.1\n21.5,36.1\n21.6,38.2\n22.0,38.9\n23.9,36.3\n23.5,35.7\n22.7,35.5\n22.2,36.3\n21.8,36.7\n21.7,36.4\n21.8,38.0\n21.8,36.4\n21.8,36.3\n22.1,37.7\n22.1,38.3\n22.1,38.1\n21.9,38.8\n21.8,39.8\n21.9,37.6\n22.1,35.9\n23.2,34.4\n23.0,33.9\n22.7,34.0\n22.0,33.5\n21.6,34.6\n21.4,34.4\n21.4,34.2\n21.7,33.5\n22.9,31.7\n23.7,31.6\n22.9,32.3\n22.1,33.0\n21.5,34.6\n22.1,35.0\n22.5,35.3\n23.3,35.1\n24.4,33.6\n24.4,34.8\n23.7,35.1\n23.2,35.0\n22.6,36.6\n23.1,37.6\n23.2,38.0\n23.7,39.1\n24.2,39.0\n24.0,39.6\n23.5,40.4\n23.1,40.5\n22.8,44.3\n23.2,43.6\n23.2,42.8\n23.5,43.2\n22.8,43.0\n22.3,42.2\n21.9,42.0\n21.5,42.4\n21.4,42.6\n21.3,42.1\n21.2,41.6\n21.1,41.4\n21.2,40.9\n21.4,39.4\n21.3,38.9\n21.2,38.7\n21.0,38.6\n21.0,37.7\n21.0,37.0\n21.5,37.8\n23.3,34.3\n23.3,37.3\n22.8,37.0\n22.1,36.5\n21.6,37.7\n21.3,37.3\n21.3,38.0\n21.4,38.3\n23.2,37.2\n23.5,35.8\n22.7,36.4\n21.9,36.4\n21.5,38.0\n21.3,38.4\n21.4,38.6\n21.8,38.1\n23.3,36.2\n24.0,35.5\n23.2,36.2\n22.8,36.4\n22.1,37.0\n22.6,37.7\n23.1,38.2\n23.7,36.7\n23.6,36.5\n23.2,37.8\n23.1,39.5\n22.9,39.5\n22.5,42.3\n22.4,42.7\n22.5,44.8\n22.9,47.0\n23.1,45.7\n22.8,46.0\n24.0,42.2\n24.6,39.8\n23.1,40.1\n22.9,41.4\n22.9,40.7\n23.1,40.9\n23.3,39.4\n23.2,38.6\n22.4,42.0\n23.8,40.7\n22.6,41.3\n22.3,43.3\n22.2,42.2\n22.5,43.3\n23.6,40.3\n24.0,39.5\n23.2,40.4\n22.6,40.5\n22.1,41.7\n22.2,42.7\n22.3,42.5\n22.6,41.3\n23.8,40.2\n23.9,39.4\n25.0,38.6\n23.8,38.9\n23.0,40.6\n22.6,41.5\n22.6,42.8\n23.1,42.3\n24.6,41.0\n24.8,41.0\n25.4,40.2\n24.6,40.4\n23.8,41.4\n23.4,42.8\n23.2,42.7\n23.5,44.0\n24.7,41.6\n24.9,39.9\n25.0,39.1\n24.2,38.9\n23.4,39.0\n23.5,39.7\n23.8,38.3\n24.2,38.0\n24.9,36.4\n24.8,36.3\n23.9,36.5\n23.7,36.9\n22.8,37.8\n23.1,37.6\n23.3,36.1\n23.8,35.8\n24.3,35.0\n24.1,36.3\n23.3,36.3\n23.0,37.5\n22.3,39.0\n22.8,39.3\n23.3,40.0\n23.9,40.0\n23.9,39.2\n23.7,39.1\n24.7,38.6\n24.4,38.4\n23.4,39.9\n22.9,42.6\n22.8,40.1\n23.1,39.2\n24.5,38.2\n24.8,37.3\n24.0,38.6\n23.5,38.6\n23.0,39.1\n22.6,40.6\n22.6,39.0\n23.0,39.2\n24.1,38.9\n24.6,38.4\n24.2,39.7\n23.7,39.3\n23.2,41.4\n22.8,39.4\n22.8,41.3\n23.0,41.8\n22.8,41.5\n22.5,43.7\n23.6,40.2\n22.6,40.0\n21.9,41.8\n21.6,42.3\n21.5,40.8\n21.7,39.5\n22.0,37.3\n22.5,37.0\n22.6,37.5\n21.8,38.3\n21.5,40.1\n22.3,39.8\n22.9,39.2\n23.3,39.3\n23.4,39.4\n23.1,38.9\n22.7,38.5\n22.1,38.4\n21.8,39.2\n22.1,36.6\n22.6,36.0\n23.0,35.6\n22.9,34.9\n22.7,35.4\n24.0,40.5\n23.5,38.5\n22.5,39.1\n22.6,40.4\n22.9,39.6\n23.4,39.0\n22.9,40.0\n22.6,40.9\n22.1,40.8\n21.7,41.9\n21.6,43.0\n21.6,44.0\n21.6,45.7\n21.6,43.7\n22.1,42.2\n22.0,40.9\n21.7,41.1\n21.4,40.9\n21.4,42.2\n21.6,45.2\n21.8,44.6\n21.7,43.4\n21.7,41.1\n21.6,41.8\n21.5,42.3\n21.3,41.9\n21.3,42.6\n21.3,41.8\n21.5,42.5\n21.9,41.9\n23.3,40.1\n23.3,40.1\n22.8,40.5\n22.3,40.3\n21.9,41.2\n21.7,41.7\n21.7,42.2\n21.9,41.6\n22.5,41.5\n22.7,43.3\n22.6,41.3\n22.2,42.3\n21.9,43.8\n22.6,42.0\n23.0,41.0\n22.8,41.9\n23.4,42.4\n23.1,41.9\n22.7,41.9\n22.2,42.0\n21.8,43.8\n22.4,43.2\n22.8,43.3\n23.7,42.7\n24.1,40.3\n24.2,40.8\n23.4,42.5\n23.0,42.1\n22.4,42.9\n22.9,43.5\n23.4,42.3\n23.9,39.1\n25.0,38.1\n24.9,38.4\n24.2,43.9\n23.7,40.2\n23.2,41.2\n22.8,41.3\n22.6,43.4\n22.5,46.2\n22.3,46.2\n22.1,46.3\n22.0,46.0\n22.0,44.8\n21.6,44.8\n21.5,47.2\n22.1,49.3\n22.3,47.1\n23.6,45.1\n24.1,45.0\n23.3,43.5\n22.8,42.1\n22.4,45.6\n22.2,46.1\n22.3,45.1\n22.1,44.4\n22.3,45.7\n22.6,46.1\n22.8,48.2\n22.7,46.1\n22.3,47.5\n22.1,47.2\n22.2,46.6\n22.5,46.5\n22.7,48.2\n23.2,48.2\n22.8,47.9\n22.5,47.7\n22.3,49.2\n22.9,47.5\n23.5,46.6\n24.2,45.7\n24.5,43.6\n24.4,44.6\n23.8,45.4\n23.4,45.5\n23.0,48.3\n23.5,47.1\n23.9,46.5\n24.4,42.7\n25.1,41.4\n25.1,42.7\n24.5,47.1\n24.0,42.6\n23.5,42.7\n23.1,42.0\n23.1,42.7\n23.5,41.5\n24.9,40.9\n25.3,40.9\n24.7,42.4\n24.1,42.6\n23.6,43.5\n23.4,44.9\n23.7,46.4\n24.2,42.7\n24.6,42.2\n24.5,43.6\n24.5,43.5\n25.4,42.1\n24.1,43.7\n23.6,46.3\n23.6,48.0\n23.6,49.5\n24.0,48.6\n23.5,49.5\n23.2,49.7\n22.9,49.0\n22.7,51.1\n22.6,50.9\n22.8,52.6\n23.4,49.8\n24.2,48.8\n24.6,46.9\n24.0,48.0\n23.6,46.8\n23.1,47.4\n22.8,47.6\n22.6,48.1\n22.6,50.7\n22.6,50.8\n23.0,49.7\n22.6,48.8\n22.6,47.7\n22.1,47.9\n22.7,46.2\n23.3,44.4\n23.9,44.5\n24.6,41.5\n24.9,41.3\n24.3,41.0\n23.9,48.4\n23.4,46.5\n23.7,45.0\n24.1,44.1\n24.7,42.3\n25.7,41.7\n25.8,33.3\n25.4,39.1\n24.6,39.9\n24.2,42.6\n23.6,42.2\n23.4,41.7\n23.5,40.2\n24.7,40.6\n25.0,39.8\n24.3,40.2\n23.7,41.1\n23.2,41.7\n22.9,41.7\n22.7,41.3\n22.6,43.6\n22.5,45.0\n22.4,45.2\n22.2,46.0\n22.0,46.6\n21.9,46.8\n21.7,47.7\n21.7,48.4\n21.7,48.0\n21.9,47.4\n22.1,47.3\n"
+ }
 };
