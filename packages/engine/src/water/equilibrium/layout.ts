@@ -59,12 +59,10 @@ export const STATE = {
   magnesium: 3,
   sodium: 4,
   potassium: 5,
-  sulfate: 6,
-  phosphate: 7,
-  /** Activity of CO2(aq). */
-  carbon: 8,
+  /** Activity of CO2(aq); follows from the others. */
+  carbon: 6,
 } as const;
-export const STATE_COUNT = 9;
+export const STATE_COUNT = 7;
 
 /** Concentrations of species and the sums made of them, written by every sweep. */
 export const SPECIES = {

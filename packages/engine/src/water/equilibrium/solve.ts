@@ -3,8 +3,6 @@ import { CARBON_OPEN, STATE, STEER, TOTAL } from './layout.ts';
 import { sweep } from './sweep.ts';
 import { conservativeAlkalinity, startFromTotals, type Workspace } from './workspace.ts';
 
-/** A solution stands when no further pass would move pH or a concentration by more than this (pH, relative). */
-const TOLERANCE = 1e-12;
 const QUICK_PASSES = 80;
 /** Steps are halved after this many passes: strong pairing can make full ones overshoot for ever. */
 const BOLD_PASSES = 12;
@@ -55,7 +53,7 @@ function solveQuickly(w: Workspace, alkalinity: number): number {
     state[STATE.pH] = pH;
     const moved = Math.max(Math.abs(step), steer[STEER.change]!);
     const ratio = moved / before;
-    if (moved < ROUNDING || remaining(moved, Math.max(ratio, lastRatio)) < TOLERANCE) return pass;
+    if (moved < ROUNDING || remaining(moved, Math.max(ratio, lastRatio)) < w.tolerance) return pass;
     lastRatio = before < SMALL ? ratio : 1;
     before = moved;
   }
@@ -110,7 +108,7 @@ function solveBracketed(w: Workspace, alkalinity: number): number {
     const width = high - low;
     const newton = pH + missing / (Math.LN10 * steer[STEER.slope]!);
     const next = i % 4 !== 3 && newton > low && newton < high ? newton : 0.5 * (low + high);
-    if (width < TOLERANCE || Math.abs(next - pH) < TOLERANCE / 10) break;
+    if (width < ROUNDING || Math.abs(next - pH) < ROUNDING / 10) break;
     pH = next;
   }
   return settled ? passes : -passes;

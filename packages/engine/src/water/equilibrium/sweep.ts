@@ -82,8 +82,6 @@ function shareSulfate({ constants: k, totals: t, state: s, species: m, pass, ste
   m[SPECIES.hydrogenSulfate] = hydrogenSulfate;
   pass[PASS.otherAlkalinity]! -= hydrogenSulfate;
   if (total > 0) steer[STEER.slope]! += hydrogenSulfate * (1 - hydrogenSulfate / total);
-  note(steer, sulfate, s[STATE.sulfate]!);
-  s[STATE.sulfate] = sulfate;
 }
 
 function shareOrganicAcid(w: Workspace): void {
@@ -133,6 +131,7 @@ function shareCarbon(w: Workspace, alkalinity: number): void {
     if (total > 0) steer[STEER.slope]! -= (charge * charge) / total;
   } else if (w.carbonRule !== CARBON_OPEN) {
     a = Math.max(0, (total - other) / (c1 + 2 * c2));
+    note(steer, a, s[STATE.carbon]!);
   }
   steer[STEER.slope]! += a * (c1 + 4 * c2);
   steer[STEER.residual] = alkalinity - other - a * (c1 + 2 * c2);
@@ -147,7 +146,6 @@ function shareCarbon(w: Workspace, alkalinity: number): void {
   m[SPECIES.magnesiumCarbonate] = mgCO3 * mg * co3;
   pass[PASS.calciumPaired] = caHCO3 * hco3 + caCO3 * co3;
   pass[PASS.magnesiumPaired] = mgHCO3 * hco3 + mgCO3 * co3;
-  note(steer, a, s[STATE.carbon]!);
   s[STATE.carbon] = a;
 }
 
@@ -174,6 +172,8 @@ function shareCations({ constants: k, totals: t, state: s, species: m, pass, ste
   m[SPECIES.potassiumSulfate] = kSO4 * ka;
   note(steer, ca, s[STATE.calcium]!);
   note(steer, mg, s[STATE.magnesium]!);
+  note(steer, na, s[STATE.sodium]!);
+  note(steer, ka, s[STATE.potassium]!);
   s[STATE.calcium] = ca;
   s[STATE.magnesium] = mg;
   s[STATE.sodium] = na;

@@ -26,6 +26,8 @@ export class Workspace {
   readonly triprotic = new Float64Array(3);
   carbonRule: CarbonRule = CARBON_CLOSED;
   organicRule: OrganicRule = 0;
+  /** A solution stands when no further pass would move pH or a concentration by more than this (pH, relative). */
+  tolerance = 1e-11;
   /** False until the first solution; a cold start builds its own first guess. */
   warm = false;
 }
@@ -56,8 +58,6 @@ export function startFromTotals({ state, totals }: Workspace): void {
   state[STATE.magnesium] = totals[TOTAL.magnesium]!;
   state[STATE.sodium] = totals[TOTAL.sodium]!;
   state[STATE.potassium] = totals[TOTAL.potassium]!;
-  state[STATE.sulfate] = totals[TOTAL.sulfate]!;
-  state[STATE.phosphate] = 0;
   state[STATE.carbon] = 0;
   state[STATE.ionicStrength] =
     0.5 *
