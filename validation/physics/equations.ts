@@ -2,8 +2,12 @@ import type { Calculation, Figures } from '../harness/check.ts';
 import { AIR_EXCHANGE } from './equations/air-exchange.ts';
 import { EVAPORATION } from './equations/evaporation.ts';
 import { HEAT } from './equations/heat.ts';
+import { HYDRAULICS } from './equations/hydraulics.ts';
 import { LIGHT } from './equations/light.ts';
+import { MATERIALS } from './equations/materials.ts';
 import { MOIST_AIR } from './equations/moist-air.ts';
+import { PRECAUTIONS } from './equations/precautions.ts';
+import { STRUCTURE } from './equations/structure.ts';
 import { WATER } from './equations/water.ts';
 
 /**
@@ -17,6 +21,10 @@ export const EQUATIONS: Readonly<Record<string, Calculation>> = {
   ...HEAT,
   ...LIGHT,
   ...WATER,
+  ...HYDRAULICS,
+  ...STRUCTURE,
+  ...MATERIALS,
+  ...PRECAUTIONS,
 };
 
 /** The calculation of one or several equations; undefined when one of them is missing. */
