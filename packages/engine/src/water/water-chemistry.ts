@@ -13,6 +13,9 @@ export interface WaterChemistryParameters {
   readonly organicChargeDensity: number;
 }
 
+/** Of the solver in the run: far below what interpolating the constants costs (4e-7 in pH). */
+const RUN_TOLERANCE = 1e-9;
+
 const PROVIDED = [
   'pH',
   'alkalinity',
@@ -27,7 +30,7 @@ const PROVIDED = [
 /**
  * Chemistry of the water at every evaluation of the run: pH, carbonate system, un-ionised ammonia, saturation of
  * calcite and of the gases, from the dissolved amounts, volume and temperature. The same solver as `speciate`, with
- * its last solution as the first guess; that guess does not show in the result (1e-10 in pH).
+ * its last solution as the first guess; that guess does not show in the result (1e-8 in pH).
  *
  * A pool about to dry out is not taken to be more concentrated than 2 mol/L in all: beyond it salts crystallise.
  * Amounts below zero count as zero.
@@ -53,6 +56,7 @@ export const waterChemistry: Derivation<WaterChemistryParameters> = {
 function runningChemistry(siteDensity: number, setting: Setting): RunningDerivation {
   const w = new Workspace();
   w.carbonRule = CARBON_CLOSED;
+  w.tolerance = RUN_TOLERANCE;
   w.organicRule = siteDensity > 0 ? 1 : 0;
   const amounts = Int32Array.from(DISSOLVED_AMOUNTS, (id) => setting.index(id));
   const volumeAt = setting.index('waterVolume');

@@ -27,7 +27,7 @@ export class Workspace {
   carbonRule: CarbonRule = CARBON_CLOSED;
   organicRule: OrganicRule = 0;
   /** A solution stands when no further pass would move pH or a concentration by more than this (pH, relative). */
-  tolerance = 1e-11;
+  tolerance = 1e-12;
   /** False until the first solution; a cold start builds its own first guess. */
   warm = false;
 }
