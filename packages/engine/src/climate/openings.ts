@@ -1,3 +1,4 @@
+import { square } from '../numerics/small-powers.ts';
 /** Acceleration of free fall [m/s2]. */
 export const GRAVITY = 9.80665;
 /** Froude number of two-way exchange through a thin horizontal opening (memory). */
@@ -91,7 +92,7 @@ export function topOpeningExchange(
  * @source idelchik (memory)
  */
 export function meshLoss(openFraction: number): number {
-  return 1.3 * (1 - openFraction) + (1 / openFraction - 1) ** 2;
+  return 1.3 * (1 - openFraction) + square(1 / openFraction - 1);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { exp, log } from '../numerics/elementary.ts';
+import { square } from '../numerics/small-powers.ts';
 
 /**
  * Returns the saturation vapour pressure in the Tetens form [Pa, > 0]: e = 610.8 exp(17.27 t/(t + 237.3)).
@@ -16,7 +17,7 @@ export function saturationPressureTetens(temperature: number): number {
  * @source fao-56, equation 13
  */
 export function saturationSlopeTetens(temperature: number): number {
-  return (4098 * saturationPressureTetens(temperature)) / (temperature + 237.3) ** 2;
+  return (4098 * saturationPressureTetens(temperature)) / square(temperature + 237.3);
 }
 
 /**

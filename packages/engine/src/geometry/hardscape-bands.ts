@@ -1,4 +1,5 @@
 import { cbrt } from '../numerics/elementary.ts';
+import { square } from '../numerics/small-powers.ts';
 import type { HardscapePiece } from '../plan/plan.ts';
 import type { Column } from './column.ts';
 
@@ -30,7 +31,7 @@ function courseExtents(piece: HardscapePiece): Extent[] {
   const parts = piece.course.slice(1).map(([x, z, thickness], i) => {
     const [startX, startZ, startThickness] = piece.course[i] as readonly [number, number, number];
     const mean = 0.5 * (startThickness + thickness);
-    const run = Math.sqrt((x - startX) ** 2 + (z - startZ) ** 2);
+    const run = Math.sqrt(square(x - startX) + square(z - startZ));
     return {
       low: Math.min(z, startZ) - mean / 2,
       high: Math.max(z, startZ) + mean / 2,

@@ -1,4 +1,5 @@
 import { GRAVITY } from '../climate/openings.ts';
+import { square } from '../numerics/small-powers.ts';
 import { frictionFactor, pipeSpeed, reynoldsNumber } from './pipe-friction.ts';
 
 /** A run of hose or pipe with its fittings. */
@@ -62,8 +63,8 @@ export function fittingLoss(coefficient: number, speed: number): number {
  * @source derived: sudden contraction and Borda-Carnot widening (memory)
  */
 export function barbLoss(ratio: number): number {
-  const square = ratio * ratio;
-  return (0.5 * (1 - square)) / (square * square) + (1 / square - 1) ** 2;
+  const areaRatio = ratio * ratio;
+  return (0.5 * (1 - areaRatio)) / (areaRatio * areaRatio) + square(1 / areaRatio - 1);
 }
 
 /**

@@ -1,4 +1,5 @@
 import { GRAVITY } from '../climate/openings.ts';
+import { cube, square } from '../numerics/small-powers.ts';
 
 /** One darcy in square metres. */
 export const DARCY = 9.869233e-13;
@@ -43,7 +44,7 @@ export function bedLoss(
  */
 export function bedPermeability(diameter: number, porosity: number): number {
   const solid = 1 - porosity;
-  return (diameter * diameter * porosity ** 3) / (180 * solid * solid);
+  return (diameter * diameter * cube(porosity)) / (180 * solid * solid);
 }
 
 /**
@@ -63,7 +64,7 @@ export function hydraulicConductivity(permeability: number, density: number, vis
  * @source hazen-1892 (memory)
  */
 export function sandConductivityHazen1892(finestTenth: number): number {
-  return 0.01 * (finestTenth * 1000) ** 2;
+  return 0.01 * square(finestTenth * 1000);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { GRAVITY } from '../climate/openings.ts';
 import { pow } from '../numerics/elementary.ts';
+import { cube, square } from '../numerics/small-powers.ts';
 import { type PipeRun, pipeLoss } from './pipe-loss.ts';
 
 /** What a pump's label tells: head against a closed outlet, flow without any head. */
@@ -70,7 +71,7 @@ export interface PumpDuty {
  * @source derived: affinity laws
  */
 export function dutyAtSpeed(duty: PumpDuty, ratio: number): PumpDuty {
-  return { flow: duty.flow * ratio, head: duty.head * ratio ** 2, power: duty.power * ratio ** 3 };
+  return { flow: duty.flow * ratio, head: duty.head * square(ratio), power: duty.power * cube(ratio) };
 }
 
 /**

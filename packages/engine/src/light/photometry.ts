@@ -1,4 +1,5 @@
 import { atan, cos, exp } from '../numerics/elementary.ts';
+import { square } from '../numerics/small-powers.ts';
 
 /** Photon flux 400-700 nm per luminous flux of CIE illuminants [umol/s per 1000 lm]. */
 export const PHOTONS_PER_KILOLUMEN = {
@@ -97,7 +98,7 @@ export function discIlluminance(exitance: number, radius: number, distance: numb
  * @source derived: Fresnel at normal incidence
  */
 export function normalReflectance(firstIndex: number, secondIndex: number): number {
-  return ((firstIndex - secondIndex) / (firstIndex + secondIndex)) ** 2;
+  return square((firstIndex - secondIndex) / (firstIndex + secondIndex));
 }
 
 /**

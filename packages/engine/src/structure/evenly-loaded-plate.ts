@@ -1,3 +1,4 @@
+import { cube, fourth, square } from '../numerics/small-powers.ts';
 import { monotoneCubic } from './monotone-cubic.ts';
 
 /** Stress and deflection coefficients of a plate held at all edges, by its longer side over its shorter. */
@@ -41,7 +42,7 @@ export interface LoadedPlate {
  * @source roark-7, table 11.4
  */
 export function plateStress({ pressure, shortSide, thickness }: LoadedPlate, coefficient: number): number {
-  return coefficient * pressure * (shortSide / thickness) ** 2;
+  return coefficient * pressure * square(shortSide / thickness);
 }
 
 /**
@@ -52,5 +53,5 @@ export function plateStress({ pressure, shortSide, thickness }: LoadedPlate, coe
  * @source roark-7, table 11.4
  */
 export function plateDeflection(plate: LoadedPlate, coefficient: number, modulus: number): number {
-  return (coefficient * plate.pressure * plate.shortSide ** 4) / (modulus * plate.thickness ** 3);
+  return (coefficient * plate.pressure * fourth(plate.shortSide)) / (modulus * cube(plate.thickness));
 }

@@ -1,5 +1,6 @@
 import { GRAVITY } from '../climate/openings.ts';
 import { exp, log } from '../numerics/elementary.ts';
+import { cube, fourth, square } from '../numerics/small-powers.ts';
 import { monotoneCubic } from './monotone-cubic.ts';
 import {
   BRACED_DEFLECTION,
@@ -111,7 +112,7 @@ export function paneLoad({ length, height, waterDepth, topEdge, density }: PaneU
  */
 export function paneStress(pane: PaneUnderWater, thickness: number): number {
   const { basePressure, stressCoefficient } = paneLoad(pane);
-  return stressCoefficient * basePressure * (pane.height / thickness) ** 2;
+  return stressCoefficient * basePressure * square(pane.height / thickness);
 }
 
 /**
@@ -125,7 +126,7 @@ export function paneStress(pane: PaneUnderWater, thickness: number): number {
  */
 export function paneDeflection(pane: PaneUnderWater, thickness: number, modulus: number): number {
   const { basePressure, deflectionCoefficient } = paneLoad(pane);
-  return (deflectionCoefficient * basePressure * pane.height ** 4) / (modulus * thickness ** 3);
+  return (deflectionCoefficient * basePressure * fourth(pane.height)) / (modulus * cube(thickness));
 }
 
 /**

@@ -1,3 +1,4 @@
+import { square } from '../numerics/small-powers.ts';
 /** How deep acetoxy silicone cures from one open side in a day [m/s]: 3 mm in 24 h. @source sealant-sheets */
 export const CURING_RATE = 0.003 / 86400;
 
@@ -47,7 +48,7 @@ export function curingTime(thickness: number, rate: number): number {
  * @source derived: diffusion through cured silicone; the cautious form
  */
 export function curingTimeByDiffusion(thickness: number, knownThickness: number, knownTime: number): number {
-  return knownTime * (thickness / knownThickness) ** 2;
+  return knownTime * square(thickness / knownThickness);
 }
 
 /**
