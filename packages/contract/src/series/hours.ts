@@ -24,13 +24,15 @@ const LONGEST_GAP = 6 * 60;
 
 /**
  * Hourly means from the first midnight to the last: the mean of the rows of an hour, or a straight line between the
- * rows around it where it has none. A gap of more than six hours is refused.
+ * rows around its beginning where it has none. A gap of more than six hours is refused.
  */
 export function toHours(samples: readonly Sample[]): Hours | Gap {
   const [first] = samples;
   const last = samples[samples.length - 1];
   const start = first ? Math.ceil(first.minute / DAY) * DAY : 0;
-  const days = last ? Math.floor((last.minute + 60 - start) / DAY) : 0;
+  const before = samples[samples.length - 2];
+  const step = last && before ? Math.min(LONGEST_GAP, last.minute - before.minute) : 60;
+  const days = last ? Math.floor((last.minute + Math.max(60, step) - start) / DAY) : 0;
   if (!first || !last || days < 1)
     return {
       gap: 1,
@@ -56,7 +58,7 @@ export function toHours(samples: readonly Sample[]): Hours | Gap {
     const within: Sample[] = [];
     for (let index = next; index < samples.length && (samples[index]?.minute ?? 0) < from + 60; index++)
       within.push(samples[index] as Sample);
-    const value = within.length > 0 ? mean(within) : between(samples[next - 1], samples[next], from + 30);
+    const value = within.length > 0 ? mean(within) : between(samples[next - 1], samples[next], from);
     temperature[hour] = value.temperature;
     humidity[hour] = value.humidity;
   }

@@ -38,7 +38,7 @@ describe('readSeries', () => {
       hours((hour) => hour < 5 || hour > 8),
       'a.csv',
     );
-    expect(series?.temperature[6]).toBeCloseTo(6.5, 9);
+    expect(series?.temperature[6]).toBeCloseTo(6, 9);
     const { problems } = readSeries(
       hours((hour) => hour < 5 || hour > 12),
       'a.csv',

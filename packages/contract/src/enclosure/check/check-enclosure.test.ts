@@ -99,6 +99,21 @@ describe('blocking findings', () => {
   });
 });
 
+describe('a room by its record', () => {
+  const text = library.enclosure('espoo-window');
+  it('tells how long the record is', () => {
+    const { plan, findings } = openEnclosure(text, 'espoo-window.yaml');
+    expect(plan?.room.series?.temperature).toHaveLength(125 * 24);
+    expect(plan?.room.series?.temperature[3]).toBeCloseTo(21.8, 9);
+    expect(plan?.room.series?.humidity[4]).toBeCloseTo(0.348 + (0.345 - 0.348) / 3, 9);
+    expect(findings.find(({ path }) => path === 'room.series')?.message).toContain('125 days');
+  });
+  it('warns of a record used out of its season', () => {
+    const { findings } = openEnclosure(text.replace('2026-02-21', '2026-08-21'), 'late.yaml');
+    expect(findings[0]).toMatchObject({ severity: 'warning', path: 'room.series' });
+  });
+});
+
 describe('warnings and notes', () => {
   it('tell of founders, heat, lamp, pump and missing top-off, each at its place', () => {
     const { plan, findings } = open('few-and-unfit.yaml');

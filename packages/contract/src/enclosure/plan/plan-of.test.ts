@@ -1,6 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { alkalinityOf, convert, generalHardness, geometryOf } from '@shoreglass/engine';
+import {
+  alkalinityOf,
+  convert,
+  DISSOLVED_IDS,
+  generalHardness,
+  geometryOf,
+  VARIABLE_IDS,
+  VARIABLE_INDEX,
+  waterReport,
+} from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
 import { openEnclosure } from '../check/check-enclosure.ts';
@@ -100,6 +109,21 @@ describe('waters', () => {
     expect(imbalance <= 0.05 || Math.abs(surplus) < 0.1).toBe(true);
     expect(alkalinityOf(composition)).toBeGreaterThan(-0.1);
   });
+
+  // The suppliers' own measurements at 25 degC; their analyses leave out silica, iron and traces.
+  it.each(Object.values(library.data.waters).filter(({ conductivity }) => conductivity !== undefined))(
+    '$id conducts as the supplier measured, within 8 %',
+    (water) => {
+      const { composition, alkalinity = 0 } = libraryWater(water);
+      const values = new Float64Array(VARIABLE_IDS.length);
+      for (const id of DISSOLVED_IDS) values[VARIABLE_INDEX[id]] = composition[id];
+      values[VARIABLE_INDEX.dissolvedInorganicCarbon] = alkalinity * 1.06;
+      values[VARIABLE_INDEX.waterVolume] = 1;
+      values[VARIABLE_INDEX.waterTemperature] = 25;
+      const measured = water.conductivity?.value ?? Number.NaN;
+      expect(Math.abs(waterReport(values).conductivity / measured - 1)).toBeLessThan(0.08);
+    },
+  );
 
   it('a blend is mixed by volume', () => {
     const hard = libraryWater(library.water('hard-tap')).composition;
