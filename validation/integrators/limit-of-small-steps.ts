@@ -53,7 +53,6 @@ function courseOn(
   const integrator = integratorOf(course.transfers, course.start.length, {
     explicitShare,
     weightTolerance: 1e-13,
-    predictionTolerance: 1e-13,
   });
   const extents = new Float64Array(course.transfers.length);
   const y = Float64Array.from(course.start);
@@ -68,35 +67,39 @@ function courseOn(
   return states;
 }
 
-/** What a table of courses, each on half the steps of the one before, tends to: its errors of order h^2, h^3 ... removed. */
-function extrapolated(table: readonly (readonly (readonly number[])[])[]): readonly (readonly number[])[] {
+type States = readonly (readonly number[])[];
+
+/** What a table of courses, each on half the steps of the one before, tends to: errors of rising order removed. */
+function extrapolated(table: readonly States[], leastOrder: number): States {
   let rows = table;
-  for (let order = 2; rows.length > 1; order += 1) {
+  for (let order = leastOrder; rows.length > 1; order += 1) {
     const coarse = rows;
+    const further = (value: number, before: number): number => value + (value - before) / (2 ** order - 1);
     rows = coarse
       .slice(1)
       .map((fine, level) =>
-        fine.map((state, t) =>
-          state.map((value, i) => value + (value - coarse[level]![t]![i]!) / (2 ** order - 1)),
-        ),
+        fine.map((state, t) => state.map((value, i) => further(value, coarse[level]![t]![i]!))),
       );
   }
   return rows[0]!;
 }
 
+export interface Refinement {
+  /** Grids, each of half the steps of the one before. */
+  readonly levels: number;
+  /** As the integrator's option; with 0, every pool is weighted. */
+  readonly explicitShare: number;
+}
+
 /**
  * States at the wanted times in the limit of small steps: the integrator's course on a grid and on grids of half,
- * a quarter … its steps, extrapolated (Richardson).
+ * a quarter … its steps, extrapolated (Richardson). Small steps leave all pools explicit and the scheme of third
+ * order; with every pool weighted, reactions of several reactants are of second.
  */
-export function limitOfSmallSteps(
-  course: Course,
-  levels: number,
-  explicitShare: number,
-): readonly (readonly number[])[] {
+export function limitOfSmallSteps(course: Course, { levels, explicitShare }: Refinement): States {
   const grid = coarsestGrid(course);
-  return extrapolated(
-    Array.from({ length: levels }, (_, level) =>
-      courseOn(course, grid, { parts: 2 ** level, explicitShare }),
-    ),
+  const table = Array.from({ length: levels }, (_, level) =>
+    courseOn(course, grid, { parts: 2 ** level, explicitShare }),
   );
+  return extrapolated(table, explicitShare > 0 ? 3 : 2);
 }

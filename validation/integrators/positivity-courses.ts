@@ -2,7 +2,7 @@ import { POSITIVITY_PROBLEMS, type PositivityProblem } from './positivity-proble
 import { integratorOf } from './transfer-system.ts';
 
 /** Every pool weighted and every weight solved to the last digit: the published scheme. */
-const PURE = { explicitShare: 0, weightTolerance: 1e-14, predictionTolerance: 1e-14 };
+const PURE = { explicitShare: 0, weightTolerance: 1e-14, mostGrowth: Number.POSITIVE_INFINITY };
 
 export interface Steps {
   /** Length of the (first) step. */

@@ -49,9 +49,9 @@ const brusselator: ReferenceSystem = {
 
 const hires: ReferenceSystem = {
   title: 'HIRES, eight species, stiff',
-  step: 0.02,
+  step: 0.04,
   levels: 5,
-  reach: 1e-4,
+  reach: 1e-5,
   parameters: [],
   transfers: () => [
     source(0, () => 0.0007),
@@ -74,7 +74,7 @@ const hires: ReferenceSystem = {
 
 const lotkaVolterra: ReferenceSystem = {
   title: 'Lotka and Volterra, prey and predator',
-  step: 0.05,
+  step: 0.1,
   levels: 6,
   parameters: ['a', 'b', 'c', 'd'],
   transfers: ({ a = 0, b = 1, c = 0, d = 0 }) => [
@@ -86,7 +86,7 @@ const lotkaVolterra: ReferenceSystem = {
 
 const streeterPhelps: ReferenceSystem = {
   title: 'Streeter and Phelps, oxygen deficit',
-  step: 0.02,
+  step: 0.05,
   levels: 5,
   parameters: ['kd', 'ka'],
   transfers: ({ kd = 0, ka = 0 }) => [flow(0, 1, (y) => kd * y[0]!), sink(1, (y) => ka * y[1]!)],
@@ -95,7 +95,7 @@ const streeterPhelps: ReferenceSystem = {
 const nitrification: ReferenceSystem = {
   title: 'two-step nitrification by growing biomass, with oxygen',
   step: 0.02,
-  levels: 6,
+  levels: 5,
   parameters: 'muA KA KOA YA bA muN KN KON YN bN load kLa O2sat'.split(' '),
   transfers: (p) => {
     const { muA = 0, KA = 0, KOA = 0, YA = 1, bA = 0, muN = 0, KN = 0 } = p;
@@ -122,7 +122,7 @@ const nitrification: ReferenceSystem = {
 
 const droopChemostat: ReferenceSystem = {
   title: 'Droop, algae with a nutrient quota in a chemostat',
-  step: 0.002,
+  step: 0.004,
   levels: 6,
   reach: 1e-10,
   parameters: ['mum', 'Q0', 'vmax', 'K', 'D', 'Sin'],
@@ -145,7 +145,7 @@ const droopChemostat: ReferenceSystem = {
 
 const npzdDiel: ReferenceSystem = {
   title: 'nutrient, algae, grazers and detritus under day and night',
-  step: 0.02,
+  step: 0.025,
   levels: 6,
   parameters: ['mum', 'kN', 'kL', 'Lmax', 'mP', 'g', 'kP', 'gam', 'mZ', 'r'],
   kinkEvery: 0.25,

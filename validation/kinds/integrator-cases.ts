@@ -9,7 +9,7 @@ const systemOf = (id: string): ReferenceSystem | undefined =>
 
 /** The two ways of weighting that are checked: as the engine does by default, and every pool in every step. */
 const MODES = [
-  { suffix: '', explicitShare: 0.3 },
+  { suffix: '', explicitShare: 0.5 },
   { suffix: ', all weighted', explicitShare: 0 },
 ] as const;
 
@@ -79,7 +79,7 @@ const calculation =
     const names = [...wanted.keys()];
     const figures: Record<string, Figures[string]> = {};
     for (const [m, { explicitShare }] of MODES.entries()) {
-      const states = limitOfSmallSteps(course, system.levels, explicitShare);
+      const states = limitOfSmallSteps(course, { levels: system.levels, explicitShare });
       for (let i = 0; i < start.length; i += 1) {
         figures[names[m * start.length + i]!] = { value: states.map((y) => y[i]!), unit: '-' };
       }

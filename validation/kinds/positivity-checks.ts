@@ -6,7 +6,7 @@ import { doublingSteps, fixedSteps } from '../integrators/positivity-courses.ts'
 type Raw = Readonly<Record<string, unknown>>;
 
 /** The scheme the engine's integrator is, where every pool is weighted. */
-const SCHEME = 'MPRK22(1)';
+const SCHEME = 'MPRK43I(0.5,0.75)';
 
 /** Tolerances follow from the digits printed; SOURCE.md has the reasons. */
 const PRINTED = {

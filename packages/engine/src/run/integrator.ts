@@ -1,3 +1,4 @@
+import { cbrt } from '../numerics/elementary.ts';
 import type { ReactionSystem } from '../process/compose.ts';
 import { formUpdate, startStage, sumUp } from './patankar-balance.ts';
 import {
@@ -18,10 +19,10 @@ export interface IntegratorOptions {
   readonly leastStep?: number;
   /** First sub-step tried [s]. */
   readonly firstStep?: number;
-  /** Relative accuracy to which the weights of the second stage are solved [1]. */
+  /** Relative accuracy to which the weights are solved [1]. */
   readonly weightTolerance?: number;
-  /** Relative accuracy to which the weights of the first stage are solved [1]; its result is first order anyway. */
-  readonly predictionTolerance?: number;
+  /** Largest growth over half a step that is expected to go on in the other half [1]. */
+  readonly mostGrowth?: number;
   /** Pools of which a step takes less than this share are left unweighted, 0 to 0.5 [1]. */
   readonly explicitShare?: number;
 }
@@ -58,20 +59,21 @@ export interface Integrator {
 
 /** Below this a reference content is not divided by [unit of the states]. */
 const LEAST_REFERENCE = 1e-200;
+const atLeast = (content: number): number => Math.max(content, LEAST_REFERENCE);
 const DEFAULTS: Required<IntegratorOptions> = {
   relativeTolerance: 1e-3,
   absoluteTolerance: 1e-9,
   leastStep: 1,
   firstStep: 300,
   weightTolerance: 1e-4,
-  predictionTolerance: 0.02,
-  explicitShare: 0.3,
+  mostGrowth: 2,
+  explicitShare: 0.5,
 };
 
 function checkOptions(options: Required<IntegratorOptions>): void {
   for (const [name, value] of Object.entries(options)) {
     const isAllowed = name === 'explicitShare' ? value >= 0 && value <= 0.5 : value > 0;
-    if (!(isAllowed && value < Number.POSITIVE_INFINITY)) throw new RangeError(`${name} = ${value}`);
+    if (!isAllowed) throw new RangeError(`${name} = ${value}`);
   }
 }
 
@@ -80,18 +82,22 @@ type Rates = Pick<ReactionSystem, 'start' | 'index' | 'coefficient' | 'evaluate'
 };
 
 /**
- * Integrator of a reaction system: modified Patankar-Runge-Kutta scheme of second order with one factor per
+ * Integrator of a reaction system: a modified Patankar-Runge-Kutta scheme of third order with one factor per
  * reaction. With R the rates, S the stoichiometry and phi_r the least y_i / sigma_i among the reactants of r:
- *   y1      = y^n + h S (R(y^n) phi),            sigma = y^n
- *   y^{n+1} = y^n + h S ((R(y^n) + R(y1))/2 phi),  sigma = y1
- * Both are implicit in phi. Every linear invariant of S holds to rounding and every state stays >= 0 at any h.
+ *   y2      = y^n + h S (1/2 R(y^n) phi)                             sigma = y^n
+ *   y3      = y^n + h S (3/4 R(y2) phi)                              sigma = y2^2 / y^n
+ *   yp      = y^n + h S (R(y2) phi)                                  sigma = y2^2 / y^n
+ *   y^{n+1} = y^n + h S ((2/9 R(y^n) + 1/3 R(y2) + 4/9 R(y3)) phi)   sigma = yp
+ * Each is implicit in phi; yp, of second order, gives the error. Pools of which a stage takes no more than
+ * `explicitShare` count with y_i / sigma_i = 1. Every linear invariant of S holds to rounding and every state
+ * stays >= 0 at any h.
  * @param system reactions with rates >= 0 that vanish with each consumed pool
  * @param stateCount number of states at the head of the value array; what follows them is constant or derived
  * @param options tolerances and step bounds, all > 0
- * @throws RangeError when an option is not positive, a reaction changes something that is not a state, and, in use,
+ * @throws RangeError when an option is out of range, a reaction changes something that is not a state, and, in use,
  *   when a rate is negative or not finite, a state is negative or not finite, or a step is not positive
- * @source burchard-2003 (the scheme for single reactants), broekhuizen-2008 and radtke-burchard-2015 (factors per
- *   reaction); docs/decisions/0002-integrator.md
+ * @source kopecz-meister-2018-third, MPRK43I(1/2, 3/4) (the scheme for single reactants); broekhuizen-2008 and
+ *   radtke-burchard-2015 (factors per reaction); docs/decisions/0002-integrator.md
  */
 export function createIntegrator(
   system: Rates,
@@ -116,9 +122,12 @@ class PatankarIntegrator implements Integrator {
   private readonly options: Required<IntegratorOptions>;
   private readonly stage: PatankarStage;
   private readonly joint;
-  private readonly firstRates: Float64Array;
-  private readonly secondRates: Float64Array;
-  private readonly predicted: Float64Array;
+  /** Rates at the start, halfway and at three quarters of the step. */
+  private readonly first: Float64Array;
+  private readonly second: Float64Array;
+  private readonly third: Float64Array;
+  private readonly halfway: Float64Array;
+  private readonly prediction: Float64Array;
   private nextStep: number;
 
   constructor(system: Rates, stateCount: number, options: Required<IntegratorOptions>) {
@@ -129,9 +138,11 @@ class PatankarIntegrator implements Integrator {
     const { reactionCount } = this.network;
     this.stage = patankarStage(this.network);
     this.joint = policyWorkspace(this.network);
-    this.firstRates = new Float64Array(reactionCount);
-    this.secondRates = new Float64Array(reactionCount);
-    this.predicted = new Float64Array(stateCount);
+    this.first = new Float64Array(reactionCount);
+    this.second = new Float64Array(reactionCount);
+    this.third = new Float64Array(reactionCount);
+    this.halfway = new Float64Array(stateCount);
+    this.prediction = new Float64Array(stateCount);
     this.nextStep = options.firstStep;
   }
 
@@ -162,7 +173,7 @@ class PatankarIntegrator implements Integrator {
       const isLast = wanted >= remaining;
       const h = isLast ? remaining : Math.min(wanted, Math.max(remaining / 2, leastStep));
       const error = this.attempt(values, h);
-      const growth = error > 0 ? 0.9 / Math.sqrt(error) : 4;
+      const growth = error > 0 ? 0.9 / cbrt(error) : 4;
       const isAtFloor = h <= leastStep;
       if (error <= 1 || isAtFloor) {
         if (error > 1) this.counters.floorHits += 1;
@@ -185,7 +196,7 @@ class PatankarIntegrator implements Integrator {
         throw new RangeError(`state ${state} is ${content}`);
       begin[state] = content;
     }
-    this.evaluate(values, this.firstRates);
+    this.evaluate(values, this.first);
   }
 
   private evaluate(values: Float64Array, rates: Float64Array): void {
@@ -199,38 +210,59 @@ class PatankarIntegrator implements Integrator {
     }
   }
 
-  /** Computes a step of h into the workspace; `values` holds the prediction afterwards. Returns the relative error. */
+  /** Computes a step of h into the workspace; `values` holds a stage afterwards. Returns the relative error. */
   private attempt(values: Float64Array, h: number): number {
     const { begin, reference, nominal } = this.stage;
-    for (let state = 0; state < begin.length; state += 1)
-      reference[state] = Math.max(begin[state]!, LEAST_REFERENCE);
-    for (let reaction = 0; reaction < nominal.length; reaction += 1) {
-      nominal[reaction] = h * this.firstRates[reaction]!;
-    }
-    this.solve(this.options.predictionTolerance);
-    this.predict(values);
-    this.evaluate(values, this.secondRates);
+    const { first, second, third, halfway, prediction } = this;
     for (let state = 0; state < begin.length; state += 1) {
-      reference[state] = Math.max(this.predicted[state]!, LEAST_REFERENCE);
+      reference[state] = atLeast(begin[state]!);
     }
-    for (let reaction = 0; reaction < nominal.length; reaction += 1) {
-      nominal[reaction] = 0.5 * h * (this.firstRates[reaction]! + this.secondRates[reaction]!);
+    for (let r = 0; r < nominal.length; r += 1) nominal[r] = 0.5 * h * first[r]!;
+    this.solveStage(halfway);
+    this.evaluateAt(halfway, values, second);
+
+    this.referToExtrapolated(halfway);
+    for (let r = 0; r < nominal.length; r += 1) nominal[r] = 0.75 * h * second[r]!;
+    this.solveStage(prediction);
+    this.evaluateAt(prediction, values, third);
+
+    for (let r = 0; r < nominal.length; r += 1) nominal[r] = h * second[r]!;
+    this.solveStage(prediction);
+
+    for (let state = 0; state < begin.length; state += 1) {
+      reference[state] = atLeast(prediction[state]!);
     }
-    this.solve(this.options.weightTolerance);
+    for (let r = 0; r < nominal.length; r += 1) {
+      nominal[r] = h * ((2 / 9) * first[r]! + (1 / 3) * second[r]! + (4 / 9) * third[r]!);
+    }
+    this.solve();
     if (formUpdate(this.network, this.stage) > 0) this.counters.repairs += 1;
     return this.error();
   }
 
-  private solve(tolerance: number): void {
+  /** sigma = y2^2 / y^n, what y2 at half the step points to at its end; no more than `mostGrowth` y2. */
+  private referToExtrapolated(halfway: Float64Array): void {
+    const { begin, reference } = this.stage;
+    const { mostGrowth } = this.options;
+    for (let state = 0; state < begin.length; state += 1) {
+      const content = atLeast(halfway[state]!);
+      const start = begin[state]!;
+      reference[state] =
+        content < mostGrowth * start ? atLeast((content / start) * content) : mostGrowth * content;
+    }
+  }
+
+  private solve(): void {
     startStage(this.network, this.stage, this.options.explicitShare);
     if (this.stage.weightedCount === 0) return;
-    if (solveBySweeps(this.network, this.stage, tolerance)) return;
+    if (solveBySweeps(this.network, this.stage, this.options.weightTolerance)) return;
     this.counters.jointSolutions += 1;
     if (!solveTogether(this.network, this.stage, this.joint)) this.counters.unsettled += 1;
   }
 
-  /** The first-order solution, from the weights where a pool is weighted, into `predicted` and `values`. */
-  private predict(values: Float64Array): void {
+  /** Solves a stage; the contents, of weighted pools from their weights and so > 0, go into `result`. */
+  private solveStage(result: Float64Array): void {
+    this.solve();
     const { content, reference, weight, weighted, weightedCount } = this.stage;
     const { drawn } = this.network;
     sumUp(this.network, this.stage);
@@ -238,10 +270,12 @@ class PatankarIntegrator implements Integrator {
       const state = drawn[weighted[k]!]!;
       content[state] = weight[state]! * reference[state]!;
     }
-    for (let state = 0; state < content.length; state += 1) {
-      this.predicted[state] = content[state]!;
-      values[state] = content[state]!;
-    }
+    for (let state = 0; state < content.length; state += 1) result[state] = content[state]!;
+  }
+
+  private evaluateAt(contents: Float64Array, values: Float64Array, rates: Float64Array): void {
+    for (let state = 0; state < contents.length; state += 1) values[state] = contents[state]!;
+    this.evaluate(values, rates);
   }
 
   private error(): number {
@@ -249,8 +283,8 @@ class PatankarIntegrator implements Integrator {
     const { begin, content } = this.stage;
     let largest = 0;
     for (let state = 0; state < begin.length; state += 1) {
-      const allowed = absoluteTolerance + relativeTolerance * Math.max(begin[state]!, content[state]!);
-      const difference = Math.abs(content[state]! - this.predicted[state]!);
+      const allowed = absoluteTolerance + relativeTolerance * Math.max(content[state]!, begin[state]!);
+      const difference = Math.abs(content[state]! - this.prediction[state]!);
       if (difference > largest * allowed) largest = difference / allowed;
     }
     return largest;
