@@ -102,11 +102,20 @@ function threadCount(): number {
   return Math.min(MOST_THREADS, processors > 2 ? processors - 1 : processors);
 }
 
-let checking: EngineThread | undefined;
+let reading: EngineThread | undefined;
+
+function readText(text: string, fileName: string) {
+  reading ??= startThread();
+  return reading.ask({ do: 'read', text, fileName });
+}
 
 /** What is found in a text, and the name it gives its enclosure. */
 export async function checkText(text: string, fileName: string) {
-  checking ??= startThread();
-  const { name, findings } = await checking.ask({ do: 'read', text, fileName });
+  const { name, findings } = await readText(text, fileName);
   return { name, findings };
+}
+
+/** What the section drawing of a text needs; null where the text has errors. */
+export async function sectionOfText(text: string, fileName: string): Promise<SectionPlan | null> {
+  return (await readText(text, fileName)).plan ?? null;
 }

@@ -35,6 +35,7 @@ export function useSaveEnclosure() {
     mutationFn: ({ id, ...write }) => saveEnclosure(id, write),
     onSuccess(file) {
       client.setQueryData(['enclosure', file.id], file);
+      void client.invalidateQueries({ queryKey: ['plate', file.id] });
       return client.invalidateQueries({ queryKey: ['enclosures'] });
     },
   });

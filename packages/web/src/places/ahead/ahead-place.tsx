@@ -38,7 +38,7 @@ function Ahead({ file }: { readonly file: EnclosureFile }) {
         <Failure file={file} {...outlook.failure} partly={outlook.document !== undefined} />
       )}
       {outlook?.plan && outlook.document ? (
-        <AheadView plan={outlook.plan} document={outlook.document} outlook={outlook} />
+        <AheadView file={file} plan={outlook.plan} document={outlook.document} outlook={outlook} />
       ) : (
         !outlook?.failure && <Skeleton words="Running the expected year …" />
       )}

@@ -1,3 +1,4 @@
+import type { EnclosureFile } from '@shoreglass/contract';
 import type { AheadDocument, SeriesId } from '@shoreglass/engine';
 import type { SectionPlan } from '@shoreglass/figures';
 import { useEffect, useMemo, useState } from 'react';
@@ -16,13 +17,14 @@ import { SectionDrawing, SectionKey } from './section-drawing.tsx';
 import { TurningPoints } from './turning-points.tsx';
 
 interface AheadViewProps {
+  readonly file: EnclosureFile;
   readonly plan: SectionPlan;
   readonly document: AheadDocument;
   readonly outlook: Outlook;
 }
 
 /** The drawing above the ribbon, the words beside it, and everything else further down. */
-export function AheadView({ plan, document, outlook }: AheadViewProps) {
+export function AheadView({ file, plan, document, outlook }: AheadViewProps) {
   const today = useToday(document);
   const [strips, toggleStrip] = useStrips(document);
   return (
@@ -43,7 +45,7 @@ export function AheadView({ plan, document, outlook }: AheadViewProps) {
       <Quantities document={document} today={today} strips={strips} onStrip={toggleStrip} />
       <div className={styles.foot}>
         <NotModelled sentences={document.notModelled} />
-        <RunFacts document={document} />
+        <RunFacts file={file} document={document} />
       </div>
     </div>
   );

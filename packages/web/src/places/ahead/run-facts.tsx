@@ -1,11 +1,18 @@
+import type { EnclosureFile } from '@shoreglass/contract';
 import type { AheadDocument } from '@shoreglass/engine';
 import { useMemo } from 'react';
+import { Link } from 'wouter';
 import { fullDate } from '../../outlook/day-words.ts';
 import { fingerprint } from '../../outlook/fingerprint.ts';
 import styles from './foot.module.css';
 
+interface RunFactsProps {
+  readonly file: EnclosureFile;
+  readonly document: AheadDocument;
+}
+
 /** How the outlook was made, so that anyone can make it again. */
-export function RunFacts({ document }: { readonly document: AheadDocument }) {
+export function RunFacts({ file, document }: RunFactsProps) {
   const { run, enclosure, closure } = document;
   const print = useMemo(() => fingerprint(document), [document]);
   const [worst, error] = Object.entries(closure).reduce((most, each) => (each[1] > most[1] ? each : most));
@@ -13,6 +20,11 @@ export function RunFacts({ document }: { readonly document: AheadDocument }) {
     <section aria-labelledby="made" className={styles.part}>
       <h2 id="made">How it was made</h2>
       <dl className={styles.facts}>
+        <dt>Text</dt>
+        <dd>
+          <Link href={`/enclosures/${file.id}`}>{file.id}.yaml</Link>
+          {file.findings.length > 0 && `, ${file.findings.length} remarks`}
+        </dd>
         <dt>From</dt>
         <dd>
           {fullDate(enclosure.startDate, 0)}, {run.days} days

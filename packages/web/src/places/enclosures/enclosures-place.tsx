@@ -4,6 +4,7 @@ import { Frame } from '../../app/frame.tsx';
 import { Trouble } from '../../app/trouble.tsx';
 import { useEnclosures } from '../../files/queries.ts';
 import styles from './enclosures-place.module.css';
+import { Plate } from './plate.tsx';
 
 /** Every enclosure that can be opened: the keeper's own, the examples, and a way to bring a new one. */
 export function EnclosuresPlace() {
@@ -61,7 +62,8 @@ function EntryList({ entries }: { readonly entries: readonly EnclosureEntry[] })
     <ul className={styles.entries}>
       {entries.map(({ id, name, errors, remarks }) => (
         <li key={id}>
-          <div>
+          {errors === 0 && <Plate id={id} />}
+          <div className={styles.entry}>
             <h3>{name}</h3>
             <p className={styles.aside}>
               {id}.yaml{findingsPhrase(errors, remarks)}

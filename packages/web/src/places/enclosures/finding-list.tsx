@@ -1,4 +1,5 @@
 import type { LocatedFinding } from '@shoreglass/contract';
+import { capital } from '../../outlook/turning-words.ts';
 import styles from './finding-list.module.css';
 
 interface FindingListProps {
@@ -35,10 +36,7 @@ function Findings({ title, findings, onChoose }: Omit<FindingListProps, 'id'> & 
               line {finding.line}
             </button>
             <p>
-              {finding.path !== '' && <span className={styles.path}>{finding.path} </span>}
-              {finding.message}
-              {finding.value !== undefined && ` (it says: ${finding.value})`}.{' '}
-              <span className={styles.mend}>{finding.mend}</span>
+              {sentenceOf(finding)} <span className={styles.mend}>{finding.mend}</span>
             </p>
           </li>
         ))}
@@ -49,4 +47,12 @@ function Findings({ title, findings, onChoose }: Omit<FindingListProps, 'id'> & 
 
 function count(number: number, noun: string): string {
   return `${number} ${noun}${number === 1 ? '' : 's'}`;
+}
+
+/** An error says which key it is about; a remark is a sentence of its own. */
+function sentenceOf({ severity, path, message, value }: LocatedFinding): string {
+  const said = value === undefined ? '' : ` (it says: ${value})`;
+  const sentence =
+    severity === 'blocking' && path !== '' ? `${path} ${message}${said}` : `${capital(message)}${said}`;
+  return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
 }

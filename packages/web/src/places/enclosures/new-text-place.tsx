@@ -1,8 +1,8 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import { useState } from 'react';
 import { Frame } from '../../app/frame.tsx';
-import { rememberOpened } from '../../app/last-opened.ts';
 import { forgetDraft, recallDraft } from './draft.ts';
+import { useOpenSaved } from './just-saved.ts';
 import { TextDesk } from './text-desk.tsx';
 import styles from './text-place.module.css';
 
@@ -11,9 +11,10 @@ const DRAFT = 'new';
 /** An empty desk: paste a text, or open a file from this device. */
 export function NewTextPlace() {
   const [start] = useState(() => recallDraft(DRAFT)?.text ?? '');
+  const openSaved = useOpenSaved();
   const afterSaving = ({ id }: EnclosureFile) => {
     forgetDraft(DRAFT);
-    rememberOpened(id);
+    openSaved(id);
   };
   return (
     <Frame title="Bring a file">

@@ -5,6 +5,7 @@ import { useSaveEnclosure } from '../../files/queries.ts';
 import { Refused, ServerGone } from '../../files/server.ts';
 import { rememberDraft } from './draft.ts';
 import { FindingList } from './finding-list.tsx';
+import { takeJustSaved } from './just-saved.ts';
 import { OpenFile } from './open-file.tsx';
 import { slugOf } from './slug.ts';
 import styles from './text-desk.module.css';
@@ -17,21 +18,23 @@ interface TextDeskProps {
   readonly start: string;
   /** Own file that is written over; absent where the text needs a name first. */
   readonly target?: { readonly id: string; readonly basedOn: string };
+  /** Put before the name that the text suggests, where that one is taken. */
+  readonly nameAfter?: string;
   readonly onSaved: (file: EnclosureFile) => void;
 }
 
 /** A text, what is found in it, and the way to keep it. */
-export function TextDesk({ draftId, start, target, onSaved }: TextDeskProps) {
+export function TextDesk({ draftId, start, target, nameAfter = '', onSaved }: TextDeskProps) {
   const [text, setText] = useState(start);
   const [typedName, setTypedName] = useState<string>();
   const [notice, setNotice] = useState<string>();
-  const [savedId, setSavedId] = useState<string>();
+  const [savedId, setSavedId] = useState(takeJustSaved);
   const [mustRename, setMustRename] = useState(false);
   const area = useRef<HTMLTextAreaElement>(null);
   const checked = useChecked(text, `${draftId}.yaml`);
   const save = useSaveEnclosure();
   const named = target === undefined || mustRename;
-  const id = named ? (typedName ?? slugOf(checked.name ?? '')) : target.id;
+  const id = named ? (typedName ?? slugOf(`${nameAfter}${checked.name ?? ''}`)) : target.id;
 
   const write = (next: string) => {
     setText(next);

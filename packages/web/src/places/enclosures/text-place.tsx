@@ -4,6 +4,7 @@ import { Frame } from '../../app/frame.tsx';
 import { Trouble } from '../../app/trouble.tsx';
 import { useEnclosure } from '../../files/queries.ts';
 import { forgetDraft, recallDraft } from './draft.ts';
+import { useOpenSaved } from './just-saved.ts';
 import { TextDesk } from './text-desk.tsx';
 import styles from './text-place.module.css';
 
@@ -30,6 +31,7 @@ interface Desk {
 
 function OpenedText({ file }: { readonly file: EnclosureFile }) {
   const [desk, setDesk] = useState(() => deskFor(file));
+  const openSaved = useOpenSaved();
   const startAgain = () => {
     forgetDraft(file.id);
     setDesk({ start: file.text, basedOn: file.version, fromDraft: false, round: desk.round + 1 });
@@ -37,6 +39,7 @@ function OpenedText({ file }: { readonly file: EnclosureFile }) {
   const afterSaving = (saved: EnclosureFile) => {
     forgetDraft(file.id);
     if (saved.id === file.id) setDesk({ ...desk, basedOn: saved.version, fromDraft: false });
+    else openSaved(saved.id);
   };
   return (
     <>
@@ -57,7 +60,9 @@ function OpenedText({ file }: { readonly file: EnclosureFile }) {
         key={desk.round}
         draftId={file.id}
         start={desk.start}
-        {...(file.origin === 'own' ? { target: { id: file.id, basedOn: desk.basedOn } } : {})}
+        {...(file.origin === 'own'
+          ? { target: { id: file.id, basedOn: desk.basedOn } }
+          : { nameAfter: 'my ' })}
         onSaved={afterSaving}
       />
     </>
