@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { entryHead, quantity } from './quantity.ts';
 import { tolerances } from './tolerance.ts';
 
-export const plantGroups = ['submerged', 'floating', 'moss', 'emersed', 'land'] as const;
+const plantGroups = ['submerged', 'floating', 'moss', 'emersed', 'land'] as const;
 
 export const plantSchema = z.strictObject({
   ...entryHead,

@@ -5,10 +5,10 @@ import { z } from 'zod';
  * Where a value comes from: seen in a published work, seen on a page, a rule of the trade without a source,
  * recalled and not re-read, reasoned from other values with the steps given, or judged.
  */
-export const basis = z.enum(['published', 'page', 'common practice', 'memory', 'derived', 'assumed']);
+const basis = z.enum(['published', 'page', 'common practice', 'memory', 'derived', 'assumed']);
 
 /** What is believed of a value: none means it is taken as it stands. */
-export const distribution = z.enum(['fixed', 'normal', 'lognormal', 'uniform']);
+const distribution = z.enum(['fixed', 'normal', 'lognormal', 'uniform']);
 
 const fields = {
   value: z.number(),
@@ -79,7 +79,7 @@ export function quantity(dimension: Dimension, limits: Limits, others: readonly 
 export const share = quantity('share', { min: 0, max: 1 });
 
 /** A name by which other files refer to an entry; equal to the file's name. */
-export const entryId = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'use a-z, 0-9 and single hyphens');
+const entryId = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'use a-z, 0-9 and single hyphens');
 
 /** What every entry starts with. */
 export const entryHead = {

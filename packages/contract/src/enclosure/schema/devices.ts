@@ -88,5 +88,3 @@ export const devicesSchema = keys(
   },
   'Everything with a plug.',
 );
-
-export type LampContent = ReturnType<typeof lampSchema.parse>;
