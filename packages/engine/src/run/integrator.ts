@@ -19,7 +19,7 @@ export interface IntegratorOptions {
   readonly leastStep?: number;
   /** First sub-step tried [s]. */
   readonly firstStep?: number;
-  /** Relative accuracy to which the weights are solved [1]. */
+  /** Relative accuracy to which the weights are solved [1]; a tenth of the relative tolerance, at most 1e-3. */
   readonly weightTolerance?: number;
   /** Largest growth over half a step that is expected to go on in the other half [1]. */
   readonly mostGrowth?: number;
@@ -65,7 +65,7 @@ const DEFAULTS: Required<IntegratorOptions> = {
   absoluteTolerance: 1e-9,
   leastStep: 1,
   firstStep: 300,
-  weightTolerance: 1e-4,
+  weightTolerance: 1e-3,
   mostGrowth: 2,
   explicitShare: 0.5,
 };
@@ -104,7 +104,9 @@ export function createIntegrator(
   stateCount: number,
   options: IntegratorOptions = {},
 ): Integrator {
-  return new PatankarIntegrator(system, stateCount, { ...DEFAULTS, ...options });
+  const relativeTolerance = options.relativeTolerance ?? DEFAULTS.relativeTolerance;
+  const weightTolerance = Math.min(DEFAULTS.weightTolerance, 0.1 * relativeTolerance);
+  return new PatankarIntegrator(system, stateCount, { ...DEFAULTS, weightTolerance, ...options });
 }
 
 class PatankarIntegrator implements Integrator {
