@@ -61,6 +61,7 @@ function runOn(words: readonly string[]): Run {
   const code = validate(words, {
     kinds: KINDS,
     references: REFERENCES.map((reference) => join(here, reference)),
+    knownMisses: new Map(),
     folder,
     out: (line) => out.push(line),
     error: (line) => errors.push(line),

@@ -44,6 +44,8 @@ export interface Surroundings {
   readonly kinds: readonly Kind[];
   /** Paths of the files checked when none is named. */
   readonly references: readonly string[];
+  /** Why a case of a registered reference is known to miss, by path and case. */
+  readonly knownMisses: ReadonlyMap<string, Readonly<Record<string, string>>>;
   /** Folder that relative file names start from. */
   readonly folder: string;
   out(line: string): void;
@@ -56,7 +58,9 @@ function printTable(
 ): void {
   for (const [file, verdicts] of judged) {
     around.out(relative(around.folder, file.path));
-    for (const verdict of verdicts) for (const line of caseLines(verdict)) around.out(line);
+    const reasons = around.knownMisses.get(file.path) ?? {};
+    for (const verdict of verdicts)
+      for (const line of caseLines(verdict, reasons[verdict.id])) around.out(line);
   }
   for (const [file, verdicts] of judged) {
     around.out('');

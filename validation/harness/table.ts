@@ -18,12 +18,14 @@ function figureLine(id: string, figure: JudgedFigure): string {
   return `${mark.padEnd(9)} ${id.padEnd(8)} ${name.padEnd(24)} ${shown(value)}  expected ${shown(expected)} +- ${tolerated(tolerance)} ${unit}`;
 }
 
-/** The lines of one case: each figure with what was expected, then the case's source. */
-export function caseLines(verdict: Verdict): string[] {
+/** The lines of one case: each figure with what was expected, why a miss is known, and the case's source. */
+export function caseLines(verdict: Verdict, knownMiss?: string): string[] {
   const { id, family, status, figures, message, source } = verdict;
   const lines = figures.map((figure) => figureLine(id, figure));
   if (message !== undefined)
     lines.push(`${(status === 'miss' ? 'MISS' : status).padEnd(9)} ${id.padEnd(8)} [${family}] ${message}`);
+  if (status === 'miss' && knownMiss !== undefined)
+    lines.push(`          ${id.padEnd(8)} known: ${knownMiss}`);
   if (source !== '') lines.push(`          ${id.padEnd(8)} source: ${source}`);
   return lines;
 }

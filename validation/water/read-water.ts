@@ -94,12 +94,8 @@ function analysedAlkalinity(ions: Inputs, pH: number): number {
   return bicarbonate + 2 * carbonate + 1000 * (10 ** (pH - 14) - 10 ** -pH);
 }
 
-export function readPressure(inputs: Inputs, name: string): number {
-  return inputs.number(name, 'Pa');
-}
-
 function readCarbon(inputs: Inputs, temperature: number): CarbonSupply {
-  if (inputs.has('pCO2')) return { kind: 'open', pressure: readPressure(inputs, 'pCO2') };
+  if (inputs.has('pCO2')) return { kind: 'open', pressure: inputs.number('pCO2', 'Pa') };
   if (inputs.has('log10_pCO2')) {
     const atmospheres = 10 ** inputs.number('log10_pCO2', 'log10(atm)');
     return { kind: 'open', pressure: atmospheres * 101325 };
@@ -125,7 +121,7 @@ function readCarbon(inputs: Inputs, temperature: number): CarbonSupply {
 }
 
 /** Dissolved organic carbon [mol/m3] and how it acts as an acid; none when the case has none. */
-export function readOrganics(inputs: Inputs): { readonly carbon: number; readonly acid?: OrganicAcid } {
+function readOrganics(inputs: Inputs): { readonly carbon: number; readonly acid?: OrganicAcid } {
   if (!inputs.has('DOC')) return { carbon: 0 };
   const perMass = inputs.measures('DOC', 'g C/m3') ? 'g C/m3' : 'g/m3';
   const carbon = inputs.measures('DOC', 'mol/m3')

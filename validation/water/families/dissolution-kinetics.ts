@@ -25,6 +25,9 @@ const DENSITY = 2710;
 function readStart(inputs: Inputs): WaterState {
   const temperature = inputs.number('temperature', 'degC');
   const composition = readTotals(inputs.groupOrEmpty('initial_totals'));
+  const calcium = inputs.numberOr('initial_Ca', 'mol/m3', 0);
+  if (Math.abs(calcium - (composition.calcium ?? 0)) > 1e-6 + 1e-3 * calcium)
+    throw new Error("input 'initial_Ca' is not the calcium of 'initial_totals'");
   if (!isClosed(inputs)) {
     return { temperature, composition, carbon: { kind: 'open', pressure: inputs.number('pCO2', 'Pa') } };
   }

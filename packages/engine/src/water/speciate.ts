@@ -120,6 +120,7 @@ function loadCarbon(w: Workspace, carbon: CarbonSupply): void {
 
 /**
  * The water with its equilibria solved: pH, carbonate, ammonia, ion pairs and saturation at given totals.
+ * @param w workspace kept from call to call: its last solution is the first guess of the next
  * @throws RangeError when an input is negative, not finite or beyond its range; when carbon is to follow from
  *   alkalinity without a pH; when no carbon can explain the alkalinity at the given pH.
  * @validity ionic strength up to 0.1 mol/kg, 5 to 45 degC; beyond 0.5 mol/kg activity coefficients stay constant.
@@ -127,8 +128,7 @@ function loadCarbon(w: Workspace, carbon: CarbonSupply): void {
  * @source davies-1962, plummer-busenberg-1982, ball-nordstrom-1991, emerson-1975, oliver-1983; derived: charge and
  *   mass balances
  */
-export function speciate(water: WaterState): Speciation {
-  const w = new Workspace();
+export function speciate(water: WaterState, w: Workspace = new Workspace()): Speciation {
   const { temperature, carbon, pH } = water;
   writeConstants(checked('temperature [degC]', temperature, -5, 95), w.constants, 0);
   loadTotals(w, water.composition, water.organicAcid ?? HUMIC_ACID);

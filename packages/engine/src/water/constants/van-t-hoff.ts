@@ -1,5 +1,5 @@
 /** Gas constant [J/mol/K], exact since 2019. @source bipm-si */
-export const GAS_CONSTANT = 8.314462618;
+const GAS_CONSTANT = 8.314462618;
 const LN10 = Math.LN10;
 
 /**
