@@ -14,7 +14,7 @@ export function pour(world: World, water: WaterComposition, volume: number, temp
   const { values, setting } = world;
   for (const id of DISSOLVED_IDS) values[V[id]] = values[V[id]]! + water[id] * volume;
   const { carbonDioxide, pressure } = setting.plan.room;
-  const gases = equilibrateWithAir(water, temperature, { carbonDioxide, pressure });
+  const gases = equilibrateWithAir(water, temperature, { carbonDioxide, pressure }, world.poured);
   values[V.dissolvedInorganicCarbon] =
     values[V.dissolvedInorganicCarbon]! + gases.dissolvedInorganicCarbon * volume;
   values[V.oxygen] = values[V.oxygen]! + gases.oxygen * volume;

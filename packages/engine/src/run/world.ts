@@ -7,6 +7,7 @@ import type { Random } from '../numerics/random.ts';
 import { compose, type ParameterTable, type ReactionSystem } from '../process/compose.ts';
 import { listedDerivation } from '../process/contract.ts';
 import { STATE_IDS, VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
+import { Workspace } from '../water/equilibrium/workspace.ts';
 import { waterChemistry } from '../water/water-chemistry.ts';
 import { createIntegrator, type Integrator } from './integrator.ts';
 import type { RunSetting } from './setting.ts';
@@ -37,6 +38,8 @@ export interface World {
   readonly integrator: Integrator;
   readonly climate: Climate;
   readonly life: Life;
+  /** Equilibria of the waters poured in, kept from one to the next. */
+  readonly poured: Workspace;
   /** Liquid water, pores included [m3]. */
   volume: number;
 }
@@ -57,6 +60,7 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
     integrator: createIntegrator(system, STATE_COUNT, ACCURACY),
     climate: createClimate(plan, geometry, draw.parameters.climate ?? {}, room),
     life: createLife(plan.populations, draw.traits, draw.demography),
+    poured: new Workspace(),
     volume: geometry.volumeAt(plan.water.level),
   };
 }
