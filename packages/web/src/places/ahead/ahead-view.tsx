@@ -35,13 +35,13 @@ export function AheadView({ file, plan, document, outlook }: AheadViewProps) {
       <div className={styles.drawing}>
         <SectionDrawing plan={plan} document={document} />
       </div>
+      <RibbonPanel document={document} today={today} strips={strips} />
       <div className={styles.words}>
         <HandsOff document={document} />
         {!outlook.complete && !outlook.failure && <Progress done={outlook.runs.done} of={outlook.runs.of} />}
         <TurningPoints document={document} />
         <SectionKey plan={plan} document={document} />
       </div>
-      <RibbonPanel document={document} today={today} strips={strips} />
       <Quantities document={document} today={today} strips={strips} onStrip={toggleStrip} />
       <div className={styles.foot}>
         <NotModelled sentences={document.notModelled} />

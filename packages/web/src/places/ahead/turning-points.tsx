@@ -2,7 +2,6 @@ import type { AheadDocument, TurningPoint } from '@shoreglass/engine';
 import { dateLabel } from '@shoreglass/figures';
 import { useState } from 'react';
 import { useChosenDay } from '../../outlook/chosen-day.ts';
-import { fullDate } from '../../outlook/day-words.ts';
 import { likeliest } from '../../outlook/likeliest.ts';
 import { needsKeeper, ownerWords, percent, reasonWords, turningClaim } from '../../outlook/turning-words.ts';
 import { IntervalLine } from './interval-line.tsx';
@@ -46,7 +45,7 @@ function Turning({ document, point }: { readonly document: AheadDocument; readon
       <button
         type="button"
         className={styles.date}
-        aria-label={`Show ${fullDate(startDate, median)}`}
+        aria-label={`${dateLabel(startDate, median)}: show this day`}
         onClick={() => choose(Math.round(median))}
       >
         {dateLabel(startDate, median)}

@@ -52,7 +52,7 @@ function count(number: number, noun: string): string {
 /** An error says which key it is about; a remark is a sentence of its own. */
 function sentenceOf({ severity, path, message, value }: LocatedFinding): string {
   const said = value === undefined ? '' : ` (it says: ${value})`;
-  const sentence =
-    severity === 'blocking' && path !== '' ? `${path} ${message}${said}` : `${capital(message)}${said}`;
+  const needsSubject = severity === 'blocking' && path !== '' && !message.startsWith('the ');
+  const sentence = needsSubject ? `${path} ${message}${said}` : `${capital(message)}${said}`;
   return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
 }
