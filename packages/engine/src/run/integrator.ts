@@ -180,7 +180,7 @@ class PatankarIntegrator implements Integrator {
       if (error <= 1 || isAtFloor) {
         if (error > 1) this.counters.floorHits += 1;
         const proposed = h * Math.min(4, Math.max(0.2, growth));
-        if (h >= wanted || growth < 1) this.nextStep = proposed;
+        this.nextStep = growth < 1 ? proposed : Math.max(wanted, proposed);
         this.accept(values, extents);
         return h;
       }
@@ -265,14 +265,13 @@ class PatankarIntegrator implements Integrator {
   /** Solves a stage; the contents, of weighted pools from their weights and so > 0, go into `result`. */
   private solveStage(result: Float64Array): void {
     this.solve();
-    const { content, reference, weight, weighted, weightedCount } = this.stage;
+    const { reference, weight, weighted, weightedCount } = this.stage;
     const { drawn } = this.network;
-    sumUp(this.network, this.stage);
+    sumUp(this.network, this.stage, result);
     for (let k = 0; k < weightedCount; k += 1) {
       const state = drawn[weighted[k]!]!;
-      content[state] = weight[state]! * reference[state]!;
+      result[state] = weight[state]! * reference[state]!;
     }
-    for (let state = 0; state < content.length; state += 1) result[state] = content[state]!;
   }
 
   private evaluateAt(contents: Float64Array, values: Float64Array, rates: Float64Array): void {

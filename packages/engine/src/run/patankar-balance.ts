@@ -6,44 +6,43 @@ const EPSILON = 2.220446049250313e-16;
 const MARGIN = 1e-12;
 
 /**
- * Sets all factors to 1, forms the explicit content y^n + S (h R), and lists the pools to be weighted: those of
- * which more than the share `explicitShare` of y^n would be taken. The rest keep at least 1 - explicitShare of
- * y^n whatever else happens, since factors of reactions that take from them never exceed 1.
+ * Lists the pools to be weighted: those of which h R takes more than the share `explicitShare` of y^n. The rest keep
+ * at least 1 - explicitShare of y^n whatever else happens, since the factors of reactions that take from them never
+ * exceed 1. All factors and weights start from 1.
  * @source derived
  */
 export function startStage(network: PatankarNetwork, stage: PatankarStage, explicitShare: number): void {
-  const { drawn, consumerStart, consumer, consumed, stateCount, reactionCount } = network;
-  const { begin, nominal, weight, factor, extent, weighted } = stage;
-  for (let state = 0; state < stateCount; state += 1) weight[state] = 1;
-  for (let reaction = 0; reaction < reactionCount; reaction += 1) {
-    factor[reaction] = 1;
-    extent[reaction] = nominal[reaction]!;
+  const { drawn, consumer, consumed, consumedPool } = network;
+  const { begin, nominal, weight, factor, extent, weighted, loss } = stage;
+  for (let p = 0; p < loss.length; p += 1) loss[p] = 0;
+  for (let e = 0; e < consumer.length; e += 1) {
+    const p = consumedPool[e]!;
+    loss[p] = loss[p]! + consumed[e]! * nominal[consumer[e]!]!;
   }
   let count = 0;
-  let e = 0;
   for (let p = 0; p < drawn.length; p += 1) {
-    let taken = 0;
-    for (const end = consumerStart[p + 1]!; e < end; e += 1) taken += consumed[e]! * nominal[consumer[e]!]!;
-    if (taken > explicitShare * begin[drawn[p]!]!) {
-      weighted[count] = p;
-      count += 1;
-    }
+    if (loss[p]! <= explicitShare * begin[drawn[p]!]!) continue;
+    weighted[count] = p;
+    count += 1;
   }
   stage.weightedCount = count;
+  for (let r = 0; r < extent.length; r += 1) extent[r] = nominal[r]!;
+  if (count === 0) return;
+  for (let state = 0; state < weight.length; state += 1) weight[state] = 1;
+  for (let r = 0; r < factor.length; r += 1) factor[r] = 1;
 }
 
-/** y = y^n + S (h R phi): every reaction is scaled as a whole, so what it moves stays in balance. */
-export function sumUp(network: PatankarNetwork, stage: PatankarStage): void {
-  const { stateCount, reactionCount, start, index, coefficient } = network;
-  const { begin, extent, content } = stage;
-  for (let state = 0; state < stateCount; state += 1) content[state] = begin[state]!;
-  let e = 0;
-  for (let reaction = 0; reaction < reactionCount; reaction += 1) {
-    const amount = extent[reaction]!;
-    for (const end = start[reaction + 1]!; e < end; e += 1) {
-      const state = index[e]!;
-      content[state] = content[state]! + coefficient[e]! * amount;
-    }
+/** y = y^n + S (h R phi) into `result`: every reaction is scaled as a whole, so what it moves stays in balance. */
+export function sumUp(
+  network: PatankarNetwork,
+  { begin, extent }: PatankarStage,
+  result: Float64Array,
+): void {
+  const { reaction, state, coefficient } = network;
+  for (let i = 0; i < begin.length; i += 1) result[i] = begin[i]!;
+  for (let e = 0; e < state.length; e += 1) {
+    const i = state[e]!;
+    result[i] = result[i]! + coefficient[e]! * extent[reaction[e]!]!;
   }
 }
 
@@ -121,11 +120,11 @@ function rationStart(network: PatankarNetwork, stage: PatankarStage): void {
  */
 export function formUpdate(network: PatankarNetwork, stage: PatankarStage): number {
   for (let repairs = 0; repairs < MOST_REPAIRS; repairs += 1) {
-    sumUp(network, stage);
+    sumUp(network, stage, stage.content);
     if (settleRounding(network, stage)) return repairs;
     scaleDown(network, stage);
   }
   rationStart(network, stage);
-  sumUp(network, stage);
+  sumUp(network, stage, stage.content);
   return MOST_REPAIRS;
 }

@@ -7,19 +7,20 @@ export type ReactionRows = Pick<ReactionSystem, 'start' | 'index' | 'coefficient
 export interface PatankarNetwork {
   readonly stateCount: number;
   readonly reactionCount: number;
-  /** By reaction: state index and coefficient of every entry. */
-  readonly start: Int32Array;
-  readonly index: Int32Array;
+  /** Every entry's reaction, state and coefficient. */
+  readonly reaction: Int32Array;
+  readonly state: Int32Array;
   readonly coefficient: Float64Array;
   /** By reaction: the pools it consumes. */
   readonly reactantStart: Int32Array;
   readonly reactant: Int32Array;
   /** Drawn pools, by state index; the rows below are in their order. */
   readonly drawn: Int32Array;
-  /** Reactions that consume the pool, and how much per unit of extent, > 0. */
+  /** Reactions that consume the pool, and how much per unit of extent, > 0; `consumedPool` is the row itself. */
   readonly consumerStart: Int32Array;
   readonly consumer: Int32Array;
   readonly consumed: Float64Array;
+  readonly consumedPool: Int32Array;
   /** Reactions that produce the pool, and how much per unit of extent, > 0. */
   readonly producerStart: Int32Array;
   readonly producer: Int32Array;
@@ -83,15 +84,16 @@ export function patankarNetwork(system: ReactionRows, stateCount: number): Patan
   return {
     stateCount,
     reactionCount,
-    start: system.start,
-    index: system.index,
-    coefficient: system.coefficient,
+    reaction: Int32Array.from(entries, (entry) => entry.reaction),
+    state: Int32Array.from(entries, (entry) => entry.state),
+    coefficient: Float64Array.from(entries, (entry) => entry.coefficient),
     reactantStart: reactants.start,
     reactant: Int32Array.from(reactants.items, (entry) => entry.state),
     drawn: Int32Array.from(drawn),
     consumerStart: consumers.start,
     consumer: Int32Array.from(consumers.items, (entry) => entry.reaction),
     consumed: Float64Array.from(consumers.items, (entry) => -entry.coefficient),
+    consumedPool: Int32Array.from(consumers.items, (entry) => drawn.indexOf(entry.state)),
     producerStart: producers.start,
     producer: Int32Array.from(producers.items, (entry) => entry.reaction),
     produced: Float64Array.from(producers.items, (entry) => entry.coefficient),
@@ -109,6 +111,8 @@ export interface PatankarStage {
   /** Positions, among the drawn pools, of those whose weight is solved for; `weightedCount` of them hold. */
   readonly weighted: Int32Array;
   weightedCount: number;
+  /** What each drawn pool would lose to h R. */
+  readonly loss: Float64Array;
   /** Weights w = y / sigma by state; 1 for pools that are not weighted. */
   readonly weight: Float64Array;
   /** Factors phi by reaction: the least weight among its reactants, 1 without reactants. */
@@ -127,6 +131,7 @@ export function patankarStage({ stateCount, reactionCount, drawn }: PatankarNetw
     nominal: new Float64Array(reactionCount),
     weighted: new Int32Array(drawn.length),
     weightedCount: 0,
+    loss: new Float64Array(drawn.length),
     weight: new Float64Array(stateCount),
     factor: new Float64Array(reactionCount),
     extent: new Float64Array(reactionCount),

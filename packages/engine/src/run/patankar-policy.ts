@@ -50,7 +50,7 @@ function chooseLimiting(network: PatankarNetwork, stage: PatankarStage, work: Po
 
 /** The linear equations of the weighted pools' contents y for the limiting pools chosen. */
 function assemble(network: PatankarNetwork, stage: PatankarStage, work: PolicyWorkspace): void {
-  const { drawn, reactionCount, start, index, coefficient } = network;
+  const { drawn, reaction, state, coefficient } = network;
   const { matrix, right, limiting, row } = work;
   const n = stage.weightedCount;
   matrix.fill(0);
@@ -58,18 +58,16 @@ function assemble(network: PatankarNetwork, stage: PatankarStage, work: PolicyWo
     matrix[k * n + k] = 1;
     right[k] = stage.begin[drawn[stage.weighted[k]!]!]!;
   }
-  for (let reaction = 0; reaction < reactionCount; reaction += 1) {
-    const nominal = stage.nominal[reaction]!;
-    if (nominal === 0) continue;
-    const state = limiting[reaction]!;
-    const column = state < 0 ? -1 : row[state]!;
-    const share = column < 0 ? nominal : nominal / stage.reference[state]!;
-    for (let e = start[reaction]!; e < start[reaction + 1]!; e += 1) {
-      const k = row[index[e]!]!;
-      if (k < 0) continue;
-      if (column < 0) right[k] = right[k]! + coefficient[e]! * share;
-      else matrix[k * n + column] = matrix[k * n + column]! - coefficient[e]! * share;
-    }
+  for (let e = 0; e < state.length; e += 1) {
+    const k = row[state[e]!]!;
+    if (k < 0) continue;
+    const r = reaction[e]!;
+    const amount = coefficient[e]! * stage.nominal[r]!;
+    if (amount === 0) continue;
+    const limit = limiting[r]!;
+    const column = limit < 0 ? -1 : row[limit]!;
+    if (column < 0) right[k] = right[k]! + amount;
+    else matrix[k * n + column] = matrix[k * n + column]! - amount / stage.reference[limit]!;
   }
 }
 
