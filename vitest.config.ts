@@ -4,7 +4,8 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.{ts,tsx}', 'validation/**/*.test.ts', 'test/**/*.test.ts'],
     exclude: ['**/node_modules/**', '**/dist/**'],
-    testTimeout: 30_000,
+    setupFiles: ['test/property-seed.ts'],
+    testTimeout: 60_000,
     reporters: ['default'],
   },
 });
