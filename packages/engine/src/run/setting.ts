@@ -18,12 +18,14 @@ export interface RunSetting {
   readonly seriesIds: readonly SeriesId[];
 }
 
-/** Longest stretch the cycle runs before it is sampled [h]. */
-const LONGEST_SEGMENT = 6;
+/** Longest stretch the cycle runs before it is sampled [h]: light moves acidity and oxygen faster than the dark does. */
+const LONGEST_LIT = 4;
+const LONGEST_DARK = 6;
 
 function splitSegments(segments: readonly LampSegment[]): LampSegment[] {
   return segments.flatMap((segment) => {
-    const parts = Math.max(1, Math.ceil((segment.to - segment.from) / LONGEST_SEGMENT));
+    const longest = segment.ppfd > 0 ? LONGEST_LIT : LONGEST_DARK;
+    const parts = Math.max(1, Math.ceil((segment.to - segment.from) / longest));
     const length = (segment.to - segment.from) / parts;
     return Array.from({ length: parts }, (_, part) => ({
       ...segment,
