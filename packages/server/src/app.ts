@@ -9,6 +9,7 @@ import {
   validatorCompiler,
 } from 'fastify-type-provider-zod';
 import { enclosureRoutes } from './routes/enclosures.ts';
+import { libraryRoute } from './routes/library.ts';
 import { openApiRoute } from './routes/open-api.ts';
 import { webAppRoutes } from './routes/web-app.ts';
 import { CONTENT_POLICY } from './security/content-policy.ts';
@@ -50,6 +51,7 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
   });
   const store = enclosureStore({ folder: options.dataFolder, examples: options.examples });
   await app.register(enclosureRoutes(store), { prefix: '/api' });
+  await app.register(libraryRoute, { prefix: '/api' });
   await app.register(openApiRoute, { prefix: '/api' });
   await app.register(webAppRoutes(options.webFolder));
   return app;
