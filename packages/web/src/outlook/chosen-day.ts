@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'react';
 import { create } from 'zustand';
 
 interface ChosenDay {
@@ -15,3 +16,22 @@ export const useChosenDay = create<ChosenDay>((set) => ({
   choose: (day) => set({ day }),
   startOn: (of, day) => set({ of, day }),
 }));
+
+const PAUSE_MILLISECONDS = 120;
+
+/** The chosen day once it has come to rest, for what need not follow every step of a drag. */
+export function useRestedDay(): number {
+  const [rested, setRested] = useState(() => Math.round(useChosenDay.getState().day));
+  useEffect(() => {
+    let timer: ReturnType<typeof setTimeout>;
+    const stop = useChosenDay.subscribe(({ day }) => {
+      clearTimeout(timer);
+      timer = setTimeout(() => setRested(Math.round(day)), PAUSE_MILLISECONDS);
+    });
+    return () => {
+      clearTimeout(timer);
+      stop();
+    };
+  }, []);
+  return rested;
+}

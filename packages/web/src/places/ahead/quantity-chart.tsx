@@ -1,10 +1,10 @@
 import type { AheadDocument, SeriesId } from '@shoreglass/engine';
 import { fanChartScene, palette } from '@shoreglass/figures';
-import { memo, useDeferredValue, useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { useView } from '../../app/view.ts';
 import { SceneView } from '../../drawing/scene-view.tsx';
 import { useWidth } from '../../drawing/use-width.ts';
-import { useChosenDay } from '../../outlook/chosen-day.ts';
+import { useRestedDay } from '../../outlook/chosen-day.ts';
 import { capital } from '../../outlook/turning-words.ts';
 
 interface QuantityChartProps {
@@ -15,11 +15,11 @@ interface QuantityChartProps {
 
 const HEIGHT = 270;
 
-/** One quantity over the whole run. It follows the chosen day a moment behind, so that dragging stays light. */
+/** One quantity over the whole run. It follows the chosen day when that comes to rest. */
 export const QuantityChart = memo(function QuantityChart({ document, id, today }: QuantityChartProps) {
   const [host, width] = useWidth<HTMLDivElement>();
   const view = useView((state) => state.view);
-  const day = useDeferredValue(useChosenDay((state) => Math.round(state.day)));
+  const day = useRestedDay();
   const series = document.series[id];
   const scene = useMemo(
     () =>
