@@ -4,11 +4,12 @@ import { integratorSamples, type Sample } from './integrator.ts';
 import { nitrificationProblem } from './nitrification-problem.ts';
 import { scipySamples, sundialsSamples } from './peers.ts';
 
-const HELP = `npm run bench -- [--json]
+const HELP = `npm run bench -- [--json | demo]
 Times the engine's integrator on two-step nitrification over 90 days beside SciPy and SUNDIALS, in one run on this
 machine, and prints the time each needs to come within a given error of the reference. A peer that is not installed
 is said to be missing.
-  --json   every sample: tolerance, error, seconds, evaluations`;
+  --json   every sample: tolerance, error, seconds, evaluations
+  demo     times the demo instead: one run, and 200 members on two threads, beside their budgets`;
 
 const SECONDS_PER_TOLERANCE = 0.05;
 const TARGETS = [1e-1, 1e-2, 1e-3, 1e-4, 1e-5];
