@@ -35,10 +35,9 @@ const IONS = {
   hydroxide: ion([0.003396, 2.925, 121.3], [0, 0, 0], 0),
 } as const satisfies Partial<Record<keyof FreeIons, IonConductivity>>;
 
-const ION_LIST = Object.entries(IONS) as [keyof typeof IONS, IonConductivity][];
+const ION_LIST = Object.entries(IONS).map(([key, ion]) => ({ key: key as keyof typeof IONS, ...ion }));
 
-const polynomial = ([c2, c1, c0]: readonly [number, number, number], t: number): number =>
-  (c2 * t + c1) * t + c0;
+const polynomial = (c: readonly [number, number, number], t: number): number => (c[0] * t + c[1]) * t + c[2];
 
 /**
  * Electrical conductivity of a water [uS/cm] at a temperature.
@@ -53,7 +52,7 @@ const polynomial = ([c2, c1, c0]: readonly [number, number, number], t: number):
 export function conductivityAt(free: FreeIons, ionicStrength: number, temperature: number): number {
   const root = Math.sqrt(ionicStrength);
   let sum = 0;
-  for (const [key, { limiting, falling, damping }] of ION_LIST) {
+  for (const { key, limiting, falling, damping } of ION_LIST) {
     const molal =
       polynomial(limiting, temperature) - (polynomial(falling, temperature) * root) / (1 + damping * root);
     const amount = key === 'nitrate' ? free.nitrate + free.nitrite : free[key];
