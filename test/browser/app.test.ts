@@ -19,6 +19,15 @@ const PATIENCE = { timeout: 60_000 };
 const drawing = (page: Page) => page.locator('figure svg').first().getAttribute('aria-label');
 const slider = (page: Page) => page.getByRole('slider', { name: 'Chosen day' });
 const chosenDay = async (page: Page) => Number(await slider(page).getAttribute('aria-valuenow'));
+/** Middle of a box on the page. */
+const middle = (box: { x: number; y: number; width: number; height: number } | null) =>
+  box ? [box.x + box.width / 2, box.y + box.height / 2] : [Number.NaN, Number.NaN];
+/** How far the handle that takes the keyboard lies from the one that is drawn [px]. */
+async function handleOffset(page: Page): Promise<number> {
+  const [x = 0, y = 0] = middle(await slider(page).boundingBox());
+  const [drawnX = 0, drawnY = 0] = middle(await page.locator('[data-part="handle"]').boundingBox());
+  return Math.hypot(x - drawnX, y - drawnY);
+}
 const background = (page: Page) =>
   page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
 const rgb = (colour: string) => {
@@ -68,6 +77,7 @@ describe.skipIf(leaveOut)('the app in a browser', { timeout: 90_000 }, () => {
     await page.mouse.up();
     expect(seen.size, 'the drawing says something else of each day').toBe(4);
     expect(await chosenDay(page)).toBe(90);
+    expect(await handleOffset(page)).toBeLessThan(2);
 
     expect(await accessibilityProblems(page)).toEqual([]);
     await page.getByRole('radio', { name: 'Night' }).check();
@@ -106,6 +116,7 @@ describe.skipIf(leaveOut)('the app in a browser', { timeout: 90_000 }, () => {
     if (!strip) throw new Error('the ribbon has no place on the page');
     await page.touchscreen.tap(strip.x + strip.width * 0.25, strip.y + 80);
     expect(await chosenDay(page)).toBe(75);
+    expect(await handleOffset(page)).toBeLessThan(2);
     expect(await drawing(page)).not.toBe(before);
 
     expect(await accessibilityProblems(page)).toEqual([]);

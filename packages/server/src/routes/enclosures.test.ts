@@ -188,7 +188,11 @@ describe('the description', () => {
   test('it is OpenAPI 3.1 and names every route and answer', async () => {
     const description = (await get('/api/openapi.json')).json();
     expect(description.openapi).toMatch(/^3\.1\./);
-    expect(Object.keys(description.paths).sort()).toEqual(['/api/enclosures', '/api/enclosures/{id}', '/api/library']);
+    expect(Object.keys(description.paths).sort()).toEqual([
+      '/api/enclosures',
+      '/api/enclosures/{id}',
+      '/api/library',
+    ]);
     const { get: read, put: keep } = description.paths['/api/enclosures/{id}'];
     expect(Object.keys(read.responses)).toEqual(['200', '400', '404']);
     expect(Object.keys(keep.responses)).toEqual(['200', '400', '409', '413', '422']);

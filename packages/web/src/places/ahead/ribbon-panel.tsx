@@ -21,7 +21,7 @@ const NARROW = 620;
 
 /** The run on one time axis; dragging along it changes what everything else shows. */
 export function RibbonPanel({ document, today, strips }: RibbonPanelProps) {
-  const [host, width] = useWidth<HTMLElement>();
+  const [host, width] = useWidth<HTMLDivElement>();
   const day = useChosenDay((state) => state.day);
   const view = useView((state) => state.view);
   const narrow = width < NARROW;
@@ -37,18 +37,20 @@ export function RibbonPanel({ document, today, strips }: RibbonPanelProps) {
   );
   const scale = useMemo(() => ribbonScale({ days: document.run.days, width }), [document, width]);
   return (
-    <section ref={host} className={styles.ribbon} aria-label="Time ribbon">
-      {scene && (
-        <>
-          <SceneView scene={scene} />
-          <DayHandle
-            startDate={document.enclosure.startDate}
-            lastDay={document.run.days - 1}
-            scale={scale}
-            axis={ribbonHeight(request) - AXIS_FROM_BOTTOM}
-          />
-        </>
-      )}
+    <section className={styles.ribbon} aria-label="Time ribbon">
+      <div ref={host} className={styles.face}>
+        {scene && (
+          <>
+            <SceneView scene={scene} />
+            <DayHandle
+              startDate={document.enclosure.startDate}
+              lastDay={document.run.days - 1}
+              scale={scale}
+              axis={ribbonHeight(request) - AXIS_FROM_BOTTOM}
+            />
+          </>
+        )}
+      </div>
     </section>
   );
 }
