@@ -3374,7 +3374,7 @@ export const LIBRARY_DATA: LibraryData = {
   },
   "planorbella-duryi": {
    "id": "planorbella-duryi",
-   "name": "ramshorn snail",
+   "name": "ramshorn snails",
    "about": "Clean-up crew. How well known: fair. Growth at three temperatures is measured. Egg output, body mass without shell and the need for hardness rest on memory.",
    "cautions": [
     "Alien in much of the world: never release it, its eggs or plants that carry them outdoors.",
