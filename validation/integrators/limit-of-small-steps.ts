@@ -6,10 +6,12 @@ export interface Course {
   readonly start: readonly number[];
   readonly from: number;
   readonly times: readonly number[];
-  /** Steps of the coarsest grid are no longer than this ... */
+  /** Longest step of the coarsest grid. */
   readonly step: number;
-  /** ... plus this share of the time gone by, for courses over many decades of time. */
+  /** Share of the time gone by that steps may grow with, for courses over many decades of time. */
   readonly growth?: number | undefined;
+  /** Least number of steps from one wanted time to the next, on the coarsest grid. */
+  readonly perInterval?: number | undefined;
   /** Steps end at every multiple of this, where rates have kinks. */
   readonly kinkEvery?: number | undefined;
 }
@@ -28,7 +30,7 @@ function coarsestGrid(course: Course): number[][] {
   return marks(course).map((mark) => {
     const steps: number[] = [];
     if (!course.growth) {
-      const count = Math.ceil((mark - t) / course.step);
+      const count = Math.max(course.perInterval ?? 1, Math.ceil((mark - t) / course.step));
       steps.push(...Array.from({ length: count }, () => (mark - t) / count));
     } else {
       let at = t;

@@ -37,7 +37,6 @@ const brusselator: ReferenceSystem = {
   title: 'Brusselator, a limit cycle',
   step: 0.01,
   levels: 6,
-  reach: 1e-11,
   parameters: ['A', 'B'],
   transfers: ({ A = 0, B = 0 }) => [
     source(0, () => A),

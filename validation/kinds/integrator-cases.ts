@@ -1,8 +1,10 @@
 import type { Calculation, Check, Expected, Figures, Kind } from '../harness/check.ts';
 import { Inputs, isRecord } from '../harness/inputs.ts';
 import { record, text } from '../harness/read-case.ts';
+import { type ReadSystem, readSystem } from '../integrators/equations/written-system.ts';
 import { limitOfSmallSteps } from '../integrators/limit-of-small-steps.ts';
 import { REFERENCE_SYSTEMS, type ReferenceSystem } from '../integrators/reference-systems.ts';
+import { writtenCourse } from '../integrators/written-course.ts';
 
 const systemOf = (id: string): ReferenceSystem | undefined =>
   Object.hasOwn(REFERENCE_SYSTEMS, id) ? REFERENCE_SYSTEMS[id] : undefined;
@@ -37,7 +39,18 @@ function namesOf(raw: unknown, count: number): string[] {
   return raw.map((name) => text(name, 'a state name'));
 }
 
-/** One course per state and mode; components below 1e-12 of the largest are not compared, as the file asks. */
+/** Numbers and words only; lists among the parameters are kept out. */
+function parametersOf(raw: unknown): Record<string, unknown> {
+  const entries = Object.entries(isRecord(raw) ? raw : {});
+  return Object.fromEntries(entries.filter(([, value]) => ['number', 'string'].includes(typeof value)));
+}
+
+function linesOf(raw: unknown, what: string): string {
+  if (!Array.isArray(raw)) throw new Error(`${what} is not a list`);
+  return raw.map((line) => text(line, 'an equation')).join('\n');
+}
+
+/** One course per state and mode (known by its equations alone: the default); components below 1e-12 of the largest are not compared, as the file asks. */
 function expectedOf(
   given: Readonly<Record<string, unknown>>,
   moments: readonly Moment[],
@@ -47,7 +60,7 @@ function expectedOf(
   const names = namesOf(given.state_names, moments[0]!.y.length);
   const expected = new Map<string, Expected>();
   const largest = Math.max(...moments.flatMap(({ y }) => y.map(Math.abs)));
-  for (const { suffix } of MODES) {
+  for (const { suffix } of systemOf(String(given.id)) ? MODES : MODES.slice(0, 1)) {
     names.forEach((name, i) => {
       expected.set(name + suffix, {
         value: moments.map(({ y }) => y[i]!),
@@ -60,32 +73,79 @@ function expectedOf(
   return expected;
 }
 
-const calculation =
+type States = readonly (readonly number[])[];
+
+/** A figure for every state in every mode, by the names wanted. */
+function figuresOf(
+  inMode: (explicitShare: number) => States,
+  wanted: ReadonlyMap<string, Expected>,
+): Figures {
+  const names = [...wanted.keys()];
+  const perMode = names.length / MODES.length;
+  return Object.fromEntries(
+    MODES.flatMap(({ explicitShare }, m) => {
+      const states = inMode(explicitShare);
+      return names
+        .slice(m * perMode, (m + 1) * perMode)
+        .map((name, i) => [name, { value: states.map((y) => y[i]!), unit: '-' }] as const);
+    }),
+  );
+}
+
+const ofKnown =
   (system: ReferenceSystem): Calculation =>
   (inputs, wanted) => {
     const given = inputs.group('parameters');
     const parameters = Object.fromEntries(system.parameters.map((name) => [name, given.number(name, '-')]));
     const start = inputs.numbers('y0', '-');
     const from = inputs.number('t0', '-');
+    const { step, growth, kinkEvery, levels } = system;
     const course = {
       transfers: system.transfers(parameters),
-      start: system.kinkEvery === undefined ? start : [...start, from],
+      start: kinkEvery === undefined ? start : [...start, from],
       from,
       times: inputs.numbers('times', '-'),
-      step: system.step,
-      growth: system.growth,
-      kinkEvery: system.kinkEvery,
+      step,
+      growth,
+      kinkEvery,
     };
-    const names = [...wanted.keys()];
-    const figures: Record<string, Figures[string]> = {};
-    for (const [m, { explicitShare }] of MODES.entries()) {
-      const states = limitOfSmallSteps(course, { levels: system.levels, explicitShare });
-      for (let i = 0; i < start.length; i += 1) {
-        figures[names[m * start.length + i]!] = { value: states.map((y) => y[i]!), unit: '-' };
-      }
-    }
-    return figures;
+    return figuresOf((explicitShare) => limitOfSmallSteps(course, { levels, explicitShare }), wanted);
   };
+
+/** The equations of a case as reactions; undefined where they are written in a way that is not understood. */
+function readEquations(inputs: Inputs): ReadSystem | undefined {
+  const given = inputs.group('parameters');
+  const numeric = given.names().filter((name) => !given.isText(name));
+  try {
+    return readSystem({
+      lines: inputs.text('equations').split('\n'),
+      parameters: Object.fromEntries(numeric.map((name) => [name, given.number(name, '-')])),
+      names: inputs.text('names').split('\n'),
+    });
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * A system known by its equations alone. Nothing is computed where states change sign, which contents of pools do not,
+ * or where the limit of small steps cannot be told to the accuracy asked for.
+ */
+const ofWritten: Calculation = (inputs, wanted) => {
+  const start = inputs.numbers('y0', '-');
+  const isNegative = [...wanted.values()].some(({ value }) => [value].flat().some((x) => x < 0));
+  const system = isNegative || start.some((x) => x < 0) ? undefined : readEquations(inputs);
+  if (system?.stateCount !== start.length) return {};
+  const states = writtenCourse(system, {
+    start,
+    from: inputs.number('t0', '-'),
+    times: inputs.numbers('times', '-'),
+    accuracy: Math.min(...[...wanted.values()].map(({ relative }) => relative)),
+  });
+  const names = [...wanted.keys()];
+  if (!states) return {};
+  return Object.fromEntries(names.map((name, i) => [name, { value: states.map((y) => y[i]!), unit: '-' }]));
+};
 
 /** { items: [{ id, equations, parameters, y0, t0, solution: [{ t, y }], reliable_digits }] } */
 export const integratorCases: Kind = {
@@ -104,9 +164,11 @@ export const integratorCases: Kind = {
       id,
       key: id,
       inputs: new Inputs({
-        parameters: given.parameters ?? {},
+        parameters: parametersOf(given.parameters),
         y0: { value: given.y0 },
         t0: given.t0,
+        equations: linesOf(given.equations, "'equations'"),
+        names: namesOf(given.state_names, moments[0]!.y.length).join('\n'),
         times: { value: moments.map(({ t }) => t) },
       }),
       expected: expectedOf(given, moments),
@@ -115,8 +177,10 @@ export const integratorCases: Kind = {
   },
   calculation: (id) => {
     const system = systemOf(id);
-    return system && calculation(system);
+    return system ? ofKnown(system) : ofWritten;
   },
   abscissae: new Set(),
-  title: (id) => systemOf(id)?.title ?? 'states change sign: no transfers between pools, or not known here',
+  title: (id) =>
+    systemOf(id)?.title ??
+    'read from its equations; not built where states change sign or too few digits are reached',
 };
