@@ -39,17 +39,6 @@ function deviance(k: number, mean: number): number {
 }
 
 /**
- * ln n! [1], >= 0.
- * @param n whole number >= 0 [1]
- * @throws RangeError when n is negative or broken
- * @source derived: Stirling's series
- */
-export function logFactorial(n: number): number {
-  if (!(n >= 0 && Math.floor(n) === n)) throw new RangeError(`factorial of ${n}`);
-  return n < 2 ? 0 : (n + 0.5) * log(n) - n + HALF_LN_2PI + stirlingError(n);
-}
-
-/**
  * Logarithm of the probability of k events where `mean` are expected [1], <= 0; -Infinity where impossible.
  * @param k whole number >= 0 [1]
  * @param mean >= 0 [1]
