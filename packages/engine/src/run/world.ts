@@ -13,8 +13,8 @@ import { createIntegrator, type Integrator } from './integrator.ts';
 import type { RunSetting } from './setting.ts';
 
 /**
- * Accuracy of the cycle. Against 1e-4 the daily series of a 300-day run move by about 2 % at most, far less than
- * what the parameters leave open, and the run takes a fortieth of the steps. @source derived: docs/decisions/0002-integrator.md
+ * Accuracy of the cycle. Against 1e-4 the daily series of the demo's water and plants move by 1.3 % at most, far less than
+ * what the parameters leave open; other boxes may move more. @source derived: docs/decisions/0002-integrator.md
  */
 const ACCURACY = { relativeTolerance: 0.1, absoluteTolerance: 1e-7 };
 
