@@ -22,9 +22,10 @@ function openBrowser(address: string): void {
   child.unref();
 }
 
+/** Resolves on Ctrl-C or a polite end; further signals while closing change nothing. */
 function closed(): Promise<void> {
   return new Promise((resolve) => {
-    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => resolve());
   });
 }
 
