@@ -82,7 +82,7 @@ describe('water-chemistry', () => {
         const [first, second] = [pool(given), pool(given)];
         warm.derive(first);
         create().derive(second);
-        expect(Math.abs(first[V.pH]! - second[V.pH]!)).toBeLessThan(5e-8);
+        expect(Math.abs(first[V.pH]! - second[V.pH]!)).toBeLessThan(1e-9);
       }),
     );
   });

@@ -14,7 +14,7 @@ export interface WaterChemistryParameters {
 }
 
 /** Of the solver in the run: far below what interpolating the constants costs (4e-7 in pH). */
-const RUN_TOLERANCE = 1e-9;
+const RUN_TOLERANCE = 1e-11;
 
 const PROVIDED = [
   'pH',
@@ -30,7 +30,7 @@ const PROVIDED = [
 /**
  * Chemistry of the water at every evaluation of the run: pH, carbonate system, un-ionised ammonia, saturation of
  * calcite and of the gases, from the dissolved amounts, volume and temperature. The same solver as `speciate`, with
- * its last solution as the first guess; that guess does not show in the result (5e-8 in pH).
+ * its last solution as the first guess; that guess does not show in the result (1e-9 in pH).
  *
  * A pool about to dry out is not taken to be more concentrated than 2 mol/L in all: beyond it salts crystallise.
  * Amounts below zero count as zero.
