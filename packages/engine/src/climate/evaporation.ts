@@ -1,6 +1,7 @@
 import { cbrt, log, pow } from '../numerics/elementary.ts';
+import { ICE_POINT } from '../units/constants.ts';
 import { MASS_RATIO } from './moist-air.ts';
-import { ICE_POINT, saturationVapourPressure } from './saturation.ts';
+import { saturationVapourPressure } from './saturation.ts';
 
 /** Gas constant of water vapour [J/(kg K)]. */
 const VAPOUR_GAS_CONSTANT = 461.5;

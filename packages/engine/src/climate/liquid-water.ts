@@ -1,6 +1,6 @@
 import { exp, exp10, log, pow } from '../numerics/elementary.ts';
+import { ICE_POINT } from '../units/constants.ts';
 import { liquidWaterDensity } from '../water/activity.ts';
-import { ICE_POINT } from './saturation.ts';
 
 /**
  * Returns the dynamic viscosity of fresh water [Pa s, > 0]:

@@ -1,5 +1,6 @@
 import { pow } from '../numerics/elementary.ts';
-import { dewPoint, ICE_POINT, saturationVapourPressure } from './saturation.ts';
+import { ICE_POINT } from '../units/constants.ts';
+import { dewPoint, saturationVapourPressure } from './saturation.ts';
 
 /** Molar mass of water by that of dry air. */
 export const MASS_RATIO = 0.621945;

@@ -1,5 +1,6 @@
 import { pow } from '../numerics/elementary.ts';
-import { ICE_POINT, saturationVapourPressure } from './saturation.ts';
+import { ICE_POINT } from '../units/constants.ts';
+import { saturationVapourPressure } from './saturation.ts';
 
 /** Conductivity of soda-lime glass [W/(m K)]. @source en-572 */
 export const GLASS_CONDUCTIVITY = 1;

@@ -1,7 +1,5 @@
 import { exp, log } from '../numerics/elementary.ts';
-
-/** 0 degC on the absolute scale [K]. */
-export const ICE_POINT = 273.15;
+import { ICE_POINT } from '../units/constants.ts';
 
 /**
  * Returns the saturation vapour pressure over liquid water [Pa, > 0].

@@ -1,7 +1,7 @@
 import { cbrt, exp10 } from '../numerics/elementary.ts';
 import type { Process } from '../process/contract.ts';
+import { ICE_POINT } from '../units/constants.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
-import { ICE_POINT } from './conversions.ts';
 import { rememberingLast } from './temperature-response.ts';
 
 export interface CarbonateDissolutionParameters {

@@ -1,10 +1,10 @@
 import type { ParameterSpecs, Setting } from '../process/contract.ts';
+import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import type { VariableId } from '../variables/variables.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { acidityResponse } from './acidity-response.ts';
 import { concentration, monod } from './concentration.ts';
-import { SECONDS_PER_DAY } from './conversions.ts';
 import { arrheniusResponse, thetaResponse } from './temperature-response.ts';
 
 /** Parameters that ammonia and nitrite oxidisers have in common. */

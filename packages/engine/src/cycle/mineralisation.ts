@@ -1,8 +1,8 @@
 import type { Process } from '../process/contract.ts';
 import { balanced } from '../process/stoichiometry.ts';
+import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
-import { SECONDS_PER_DAY } from './conversions.ts';
 import { thetaResponse } from './temperature-response.ts';
 
 export interface MineralisationParameters {

@@ -1,8 +1,8 @@
 import { exp } from '../numerics/elementary.ts';
 import type { Process } from '../process/contract.ts';
 import { balanced, type Stoichiometry } from '../process/stoichiometry.ts';
+import { ICE_POINT } from '../units/constants.ts';
 import { concentration } from './concentration.ts';
-import { ICE_POINT } from './conversions.ts';
 import {
   BACTERIA_TO_DETRITUS,
   FILM_OXIDATION_SPECS,

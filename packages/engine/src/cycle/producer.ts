@@ -1,10 +1,10 @@
 import type { ParameterSpecs, Process, Setting } from '../process/contract.ts';
 import { balanced } from '../process/stoichiometry.ts';
+import { SECONDS_PER_DAY } from '../units/constants.ts';
 import type { Composition } from '../variables/compositions.ts';
 import type { VariableId } from '../variables/variables.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
-import { SECONDS_PER_DAY } from './conversions.ts';
 import { thetaResponse } from './temperature-response.ts';
 
 /** Parameters of growth, respiration and loss that algae and plants have in common. */

@@ -1,5 +1,5 @@
 import { exp, log } from '../numerics/elementary.ts';
-import { GAS_CONSTANT, ICE_POINT } from './conversions.ts';
+import { GAS_CONSTANT, ICE_POINT } from '../units/constants.ts';
 
 /** Multiplies a rate known at a reference temperature [1], at a temperature [degC]. */
 export type TemperatureResponse = (temperature: number) => number;

@@ -1,5 +1,5 @@
 import type { Process } from '../process/contract.ts';
-import { SECONDS_PER_DAY } from './conversions.ts';
+import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { thetaResponse } from './temperature-response.ts';
 
 export interface WoodLeachingParameters {

@@ -1,7 +1,7 @@
 import { exp } from '../numerics/elementary.ts';
+import { ICE_POINT } from '../units/constants.ts';
 
 const BOLTZMANN_EV = 8.617333262e-5;
-const ZERO_CELSIUS = 273.15;
 /** Steepness with which heat stops an enzyme-limited rate [eV]; 2 to 5 eV are usual. */
 const DEACTIVATION_ENERGY = 3;
 
@@ -15,8 +15,8 @@ const DEACTIVATION_ENERGY = 3;
  * @source brown-2004 Box 1; k from codata-2018
  */
 export function arrheniusFactor(temperature: number, reference: number, energy: number): number {
-  const cold = 1 / (reference + ZERO_CELSIUS);
-  const warm = 1 / (temperature + ZERO_CELSIUS);
+  const cold = 1 / (reference + ICE_POINT);
+  const warm = 1 / (temperature + ICE_POINT);
   return exp((energy / BOLTZMANN_EV) * (cold - warm));
 }
 

@@ -1,10 +1,7 @@
 import { cbrt } from '../numerics/elementary.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { arrheniusFactor, workingPart } from './arrhenius.ts';
 import type { TraitValues } from './traits.ts';
-
-const CARBON_MASS = 12.011;
-const NITROGEN_MASS = 14.007;
-const PHOSPHORUS_MASS = 30.974;
 
 /** Structure made per assimilated carbon, and carbon freed for upkeep per structure given up. @source jager-2013 Table 1. */
 export const GROWTH_YIELD = 0.8;
@@ -51,11 +48,11 @@ export interface Energetics {
  * @source jager-2013 eq. 1-9 and Table 1; the inversion is derived by comparing coefficients
  */
 export function energeticsOf(traits: TraitValues): Energetics {
-  const carbonPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / CARBON_MASS;
+  const carbonPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / MOLAR_MASS.carbon;
   const kappa = traits.shareToSoma;
   const upkeep = (3 * carbonPerCube * traits.growthRate) / GROWTH_YIELD;
   const newbornCarbon = carbonPerCube * traits.lengthAtBirth * traits.lengthAtBirth * traits.lengthAtBirth;
-  const perCarbon = CARBON_MASS / traits.carbonContent;
+  const perCarbon = MOLAR_MASS.carbon / traits.carbonContent;
   return {
     carbonPerCube,
     birth: traits.lengthAtBirth,
@@ -69,8 +66,8 @@ export function energeticsOf(traits: TraitValues): Energetics {
     maturityUpkeep: (upkeep * (1 - kappa)) / kappa,
     eggCarbon: newbornCarbon * traits.eggPerNewborn,
     newbornCarbon,
-    nitrogenPerCarbon: (traits.nitrogenContent / NITROGEN_MASS) * perCarbon,
-    phosphorusPerCarbon: (traits.phosphorusContent / PHOSPHORUS_MASS) * perCarbon,
+    nitrogenPerCarbon: (traits.nitrogenContent / MOLAR_MASS.nitrogen) * perCarbon,
+    phosphorusPerCarbon: (traits.phosphorusContent / MOLAR_MASS.phosphorus) * perCarbon,
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Random } from '../numerics/random.ts';
 import type { Population } from '../plan/plan.ts';
+import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { VARIABLE_INDEX } from '../variables/variables.ts';
 import { eggCount } from './brood-train.ts';
 import { drawn, EXPECTED } from './demography.ts';
@@ -44,7 +45,6 @@ export interface Life {
   day(population: number): Readonly<PopulationDay>;
 }
 
-const SECONDS_PER_DAY = 86400;
 /** Disagreement between the eaten pools and the amounts by food that rounding explains [1]. */
 const ROUNDING = 1e-9;
 /** The same in amount, since amounts by food are differences of sums over the whole run [mol]. */

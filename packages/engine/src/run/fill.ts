@@ -1,7 +1,7 @@
 import { checkedParameters } from '../process/compose.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
-import { coverBiomass, poolArea } from './plant-cover.ts';
+import { poolArea } from './plant-cover.ts';
 import { pour } from './pour.ts';
 import { setConstantDrivers, setWaterDrivers, type World } from './world.ts';
 
@@ -54,7 +54,7 @@ function placeLiving(world: World): void {
     addTo(
       world,
       'submergedPlants',
-      coverBiomass(planting, poolArea(plan)) * planting.cover * factors.plantFactor,
+      planting.fullCoverBiomass * poolArea(plan) * planting.cover * factors.plantFactor,
     );
   }
 }

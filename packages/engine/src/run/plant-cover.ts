@@ -1,4 +1,4 @@
-import type { Plan, Planting } from '../plan/plan.ts';
+import type { Plan } from '../plan/plan.ts';
 
 /** Plan area of the pool zones [m2]. `derived`. */
 export function poolArea(plan: Pick<Plan, 'box' | 'zones'>): number {
@@ -7,15 +7,11 @@ export function poolArea(plan: Pick<Plan, 'box' | 'zones'>): number {
     .reduce((area, { from, to }) => area + (to - from) * plan.box.width, 0);
 }
 
-/** Biomass of a planting at full cover of an area [m2], in mol C. `derived`. */
-export function coverBiomass({ fullCoverBiomass }: Planting, area: number): number {
-  return fullCoverBiomass * area;
-}
-
 /** Biomass of submerged plants at full cover of the pool [mol C]: mean of the plantings, 0 without any. `derived`. */
 export function fullCover(plan: Plan): number {
   const submerged = plan.plants.filter(({ group }) => group === 'submerged');
   if (submerged.length === 0) return 0;
-  const area = poolArea(plan);
-  return submerged.reduce((sum, planting) => sum + coverBiomass(planting, area), 0) / submerged.length;
+  const perArea =
+    submerged.reduce((sum, { fullCoverBiomass }) => sum + fullCoverBiomass, 0) / submerged.length;
+  return perArea * poolArea(plan);
 }

@@ -1,16 +1,16 @@
 import type { WaterConditions } from '../life/water-stress.ts';
+import { convert } from '../units/convert.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { Workspace } from '../water/equilibrium/workspace.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { waterReport } from '../water/water-report.ts';
 import { fullCover } from './plant-cover.ts';
 import type { FixedSeriesId } from './series.ts';
+import type { RunSetting } from './setting.ts';
 import type { World } from './world.ts';
 
-/** g C per mol, and carbon in dry matter [g/g]. @source Westlake 1963 for algae and plants, 0.45 for litter (memory) */
-const CARBON_MASS = 12.011;
+/** Carbon in dry matter [g/g]. @source Westlake 1963 for algae and plants, 0.45 for litter (memory) */
 const CARBON_SHARE = { algae: 0.46, detritus: 0.45, litter: 0.47 } as const;
-/** g CaCO3 per mol. @source IUPAC standard atomic weights */
-const CALCIUM_CARBONATE_MASS = 100.087;
 
 /** Sums over the samples of a day. */
 interface DaySums {
@@ -52,13 +52,11 @@ export interface Recorder {
   endDay(world: World, day: number): void;
 }
 
-const OXYGEN_MASS = 31.998;
-const NITROGEN_MASS = 14.007;
-
 /** Returns a recorder of the daily series in the keeper's units. `derived`: unit conversions and daily means. */
-export function createRecorder(seriesIds: readonly string[], days: number): Recorder {
+export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting): Recorder {
+  const full = fullCover(plan);
   const series = seriesIds.map(() => new Float64Array(days));
-  const position = new Map(seriesIds.map((id, at) => [id, at]));
+  const position = new Map<string, number>(seriesIds.map((id, at) => [id, at]));
   const water = new Workspace();
   let sums = emptySums();
   const write = (id: string, day: number, value: number): void => {
@@ -76,12 +74,12 @@ export function createRecorder(seriesIds: readonly string[], days: number): Reco
       sums.fogHours += climate.fogged;
     },
     stretch({ values }, hours) {
-      const oxygen = (values[V.oxygen]! / values[V.waterVolume]!) * OXYGEN_MASS;
+      const oxygen = (values[V.oxygen]! / values[V.waterVolume]!) * MOLAR_MASS.oxygen;
       sums.weight += hours;
       sums.pH += values[V.pH]! * hours;
       sums.oxygen += oxygen * hours;
       sums.oxygenLow = Math.min(sums.oxygenLow, oxygen);
-      sums.unionisedAmmonia += values[V.unionisedAmmonia]! * NITROGEN_MASS * hours;
+      sums.unionisedAmmonia += values[V.unionisedAmmonia]! * MOLAR_MASS.nitrogen * hours;
     },
     toppedOff(volume) {
       sums.topOff += volume;
@@ -93,11 +91,11 @@ export function createRecorder(seriesIds: readonly string[], days: number): Reco
         oxygen: sums.oxygenLow,
         unionisedAmmonia: sums.unionisedAmmonia / sums.weight,
         pH: sums.pH / sums.weight,
-        hardness: hardness / MMOL_PER_DEGREE,
+        hardness: convert(hardness, 'mmol/L', '°dGH'),
       };
     },
     endDay(world, day) {
-      const { values, life, setting, volume } = world;
+      const { values, life, volume } = world;
       const report = waterReport(values, water);
       const litre = 1000;
       writeFixed('pH', day, sums.pH / sums.weight);
@@ -117,16 +115,15 @@ export function createRecorder(seriesIds: readonly string[], days: number): Reco
       writeFixed('relativeHumidity', day, sums.relativeHumidity * 100);
       writeFixed('glassFog', day, sums.fogHours);
       writeFixed('waterVolume', day, volume * litre);
-      writeFixed('waterLevel', day, setting.geometry.levelAt(volume) * 100);
+      writeFixed('waterLevel', day, geometry.levelAt(volume) * 100);
       writeFixed('topOff', day, sums.topOff * litre);
       const area = values[V.submergedArea]!;
-      const algae = (values[V.attachedAlgae]! * CARBON_MASS) / CARBON_SHARE.algae;
+      const algae = (values[V.attachedAlgae]! * MOLAR_MASS.carbon) / CARBON_SHARE.algae;
       writeFixed('attachedAlgae', day, area > 0 ? algae / area : 0);
-      const full = fullCover(setting.plan);
       writeFixed('plantCover', day, full > 0 ? Math.min(1, values[V.submergedPlants]! / full) * 100 : 0);
-      writeFixed('detritus', day, (values[V.detritusCarbon]! * CARBON_MASS) / CARBON_SHARE.detritus);
-      writeFixed('litter', day, (values[V.litterCarbon]! * CARBON_MASS) / CARBON_SHARE.litter);
-      writeFixed('carbonateSolid', day, values[V.carbonateSolid]! * CALCIUM_CARBONATE_MASS);
+      writeFixed('detritus', day, (values[V.detritusCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.detritus);
+      writeFixed('litter', day, (values[V.litterCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.litter);
+      writeFixed('carbonateSolid', day, values[V.carbonateSolid]! * MOLAR_MASS.calciumCarbonate);
       for (const [p, population] of life.populations.entries()) {
         let total = 0;
         for (const [s, stage] of population.stages.entries()) {
@@ -140,6 +137,3 @@ export function createRecorder(seriesIds: readonly string[], days: number): Reco
     },
   };
 }
-
-/** 1 °dGH = 10 mg CaO per litre. @source DIN 38409-6; 0.17833 mmol/L */
-const MMOL_PER_DEGREE = 0.17833;

@@ -100,7 +100,7 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
   const start = world.values.slice();
   const startWater = world.volume + world.climate.storedWater();
   const book = createBook(setting.days, world.system.reactions.length, world.life.populations.length);
-  const recorder = createRecorder(setting.seriesIds, setting.days);
+  const recorder = createRecorder(setting);
   const tools: Tools = { book, recorder, ledger: { brought: 0, lost: 0 } };
   const hourly = new Float64Array(24);
   const eaten = createEatenReader(world.system.reactions);

@@ -1,5 +1,5 @@
-/** Gas constant [J/mol/K], exact since 2019. @source bipm-si */
-const GAS_CONSTANT = 8.314462618;
+import { GAS_CONSTANT } from '../../units/constants.ts';
+
 const LN10 = Math.LN10;
 
 /**
