@@ -32,6 +32,10 @@ describe('convert', () => {
     [1, '°dKH', 'ppm CaCO3', 17.85],
     [50.04, 'ppm CaCO3', 'meq/L', 1],
     [100.09, 'ppm CaCO3', 'mmol/L', 1],
+    // Water hardness tables: 1 German degree is 1.785 French and 1.252 English degrees; 1 gpg is 17.12 ppm.
+    [1, '°dGH', '°fH', 1.7848],
+    [1, '°dGH', '°Clark', 1.2521],
+    [1, 'gpg', 'ppm CaCO3', 17.118],
   ])('%d %s is about %d %s', (value, from, to, expected) => {
     const found = convert(value, from, to as string);
     expect(Math.abs(found / (expected as number) - 1)).toBeLessThan(4e-4);

@@ -53,6 +53,11 @@ const POUND = 0.45359237;
 const GERMAN_DEGREE = 10 / 56.0774;
 /** 1 mg CaCO3 per litre, M(CaCO3) = 100.0869 g/mol. */
 const PPM_CALCIUM_CARBONATE = 1 / 100.0869;
+/** 1 French degree: 10 mg CaCO3 per litre. */
+const FRENCH_DEGREE = 10 * PPM_CALCIUM_CARBONATE;
+/** A grain of CaCO3, 64.79891 mg exactly: in an imperial gallon 1 English (Clark) degree, in a US gallon 1 gpg. */
+const CLARK_DEGREE = (0.06479891 / IMPERIAL_GALLON) * PPM_CALCIUM_CARBONATE;
+const GRAIN_PER_GALLON = (0.06479891 / US_GALLON) * PPM_CALCIUM_CARBONATE;
 
 /**
  * The only table of units. Keys are how a unit is written; a unit with several meanings is read by the dimension
@@ -136,6 +141,9 @@ export const UNITS = {
     of('amount concentration', PPM_CALCIUM_CARBONATE),
     of('charge concentration', 2 * PPM_CALCIUM_CARBONATE),
   ],
+  '°fH': [of('amount concentration', FRENCH_DEGREE), of('charge concentration', 2 * FRENCH_DEGREE)],
+  '°Clark': [of('amount concentration', CLARK_DEGREE), of('charge concentration', 2 * CLARK_DEGREE)],
+  gpg: [of('amount concentration', GRAIN_PER_GALLON), of('charge concentration', 2 * GRAIN_PER_GALLON)],
   'µS/cm': [of('conductivity', 1)],
   'mS/cm': [of('conductivity', 1000)],
   'mS/m': [of('conductivity', 10)],
