@@ -1,7 +1,7 @@
 import { library } from '@shoreglass/library';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { editEnclosure } from './edit-enclosure.ts';
+import { editEnclosure, editEnclosureAll } from './edit-enclosure.ts';
 import { readEnclosure } from './read/read-enclosure.ts';
 
 const text = library.enclosure('beck-bank');
@@ -37,6 +37,46 @@ describe('editEnclosure', () => {
       }),
       { numRuns: 60 },
     );
+  });
+  it('changes several values in one go and touches no other line', () => {
+    const edited = editEnclosureAll(text, [
+      { path: ['zones', 0, 'to'], value: '46 cm' },
+      { path: ['zones', 1, 'from'], value: '46 cm' },
+      { path: ['zones', 1, 'ground', 'left'], value: '6.5 cm' },
+    ]);
+    const zones = readEnclosure(edited, 'a.yaml').document?.content.zones;
+    expect(zones?.[0]?.to).toBeCloseTo(0.46, 12);
+    expect(zones?.[1]?.ground.left).toBeCloseTo(0.065, 12);
+    const lines = edited.split('\n');
+    expect(text.split('\n').filter((line, index) => line !== lines[index])).toHaveLength(3);
+  });
+  it('adds keys and list items on lines of their own, and cuts them out again to the same text', () => {
+    const cases = [
+      { path: ['cover', 'note'], value: 'mesh' },
+      { path: ['zones', 0, 'ground', 'middle'], value: '4 cm' },
+      { path: ['hardscape', 0, 'course', 4], value: { x: '80 cm', z: '40 cm', thick: '1 cm' } },
+      { path: ['zones', 2, 'layers', 3, 'thickness'], value: '3 cm' },
+      { path: ['zones', 3], value: { id: 'wall', kind: 'wall', from: '0 cm', to: '9 cm' } },
+    ] as const;
+    for (const { path, value } of cases) {
+      const added = editEnclosure(text, path, value);
+      expect(commentsOf(added)).toEqual(commentsOf(text));
+      const kept = text.split('\n').filter((line) => added.includes(line));
+      expect(text.split('\n').length - kept.length).toBeLessThanOrEqual(1);
+      const cutAgain = editEnclosure(added, path, undefined);
+      const inFlow = path[2] === 'ground' || path[2] === 'layers';
+      if (!inFlow) expect(cutAgain).toBe(text);
+    }
+  });
+  it('keeps the comments of what stays when parts are taken away', () => {
+    const edited = editEnclosureAll(text, [
+      { path: ['hardscape', 0, 'course'], value: undefined },
+      { path: ['devices', 'pump', 'films'], value: undefined },
+    ]);
+    const content = readEnclosure(edited, 'a.yaml').document?.content;
+    expect(content?.hardscape?.[0]?.course).toBeUndefined();
+    expect(content?.devices?.pump?.films).toBeUndefined();
+    expect(commentsOf(edited)).toContain('# just below the mesh, so that the soil drains');
   });
   it('refuses a broken file and a path through a value', () => {
     expect(() => editEnclosure('a: [', ['a'], '1')).toThrow('not sound YAML');

@@ -1,53 +1,71 @@
-import { isNode, isScalar, parseDocument } from 'yaml';
+import { type Document, isNode, parseDocument } from 'yaml';
 import { LONGEST_FILE } from './read/parse-yaml.ts';
 import type { KeyPath } from './read/problem.ts';
+import { type EditValue, type Splice, spliced, spliceFor } from './text-splice.ts';
 
-export type EditValue = string | number | boolean | readonly unknown[] | Readonly<Record<string, unknown>>;
+export type { EditValue } from './text-splice.ts';
 
-/** Signs a plain scalar may hold without quotes, in any place of the file. */
-const PLAIN = /^[A-Za-z0-9][A-Za-z0-9 .%°µ²³/+-]*$/;
-
-/** A scalar as it is written on one line. */
-function written(value: string | number | boolean): string {
-  if (typeof value !== 'string') return String(value);
-  return PLAIN.test(value) && value.trim() === value ? value : JSON.stringify(value);
-}
-
-/** The text with one scalar replaced in place, or undefined where it does not read back as that value. */
-function spliced(text: string, path: KeyPath, value: string | number | boolean): string | undefined {
-  const old = parseDocument(text).getIn(path as unknown[], true);
-  if (!isScalar(old) || !old.range || old.type?.startsWith('BLOCK')) return undefined;
-  const [from, to] = old.range;
-  const edited = text.slice(0, from) + written(value) + text.slice(to);
-  const back = parseDocument(edited);
-  return back.errors.length === 0 && back.getIn(path as unknown[]) === value ? edited : undefined;
+/** One value of the file and what it becomes; without a value the key is removed. */
+export interface EnclosureEdit {
+  readonly path: KeyPath;
+  readonly value: EditValue | undefined;
 }
 
 /**
- * The text with one value changed. A single value is replaced where it stands, so that nothing else moves; adding,
- * removing or replacing a part keeps comments and order, but may change the blanks before comments. `undefined`
- * removes the key. Written as text with its unit, as the file has it:
+ * The text with one value changed. A value is replaced where it stands, a key or list item added or cut out on lines of
+ * its own, so that nothing else moves; what cannot be done so keeps comments and order, but may change the blanks
+ * before comments. `undefined` removes the key. Written as text with its unit, as the file has it:
  * `editEnclosure(text, ['water', 'level'], '18 cm')`.
  * @throws Error when the text is not sound YAML or the path leads through something that is not a map or list.
  */
 export function editEnclosure(text: string, path: KeyPath, value: EditValue | undefined): string {
+  return editEnclosureAll(text, [{ path, value }]);
+}
+
+/**
+ * The text with several values changed, one after the other, as by `editEnclosure`.
+ * @throws Error when the text is not sound YAML or a path leads through something that is not a map or list.
+ */
+export function editEnclosureAll(text: string, edits: readonly EnclosureEdit[]): string {
   if (text.length > LONGEST_FILE) throw new Error('the file is too long to be edited');
   const document = parseDocument(text, { keepSourceTokens: true });
   if (document.errors.length > 0) throw new Error('the file is not sound YAML; mend it first');
-  if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean') {
-    const edited = spliced(text, path, value);
-    if (edited !== undefined) return edited;
-  }
-  if (value === undefined) document.deleteIn(path as unknown[]);
-  else {
-    const old = document.getIn(path as unknown[], true);
-    const node = document.createNode(value);
-    if (isNode(old)) {
-      node.comment = old.comment ?? null;
-      node.commentBefore = old.commentBefore ?? null;
-      node.spaceBefore = old.spaceBefore ?? false;
-    }
-    document.setIn(path as unknown[], node);
-  }
+  const splices = edits.map(({ path, value }) => spliceFor(text, document, path, value));
+  for (const edit of edits) apply(document, edit);
+  const whole = splices.every((splice) => splice !== undefined);
+  const edited = whole ? spliced(text, splices as readonly Splice[]) : undefined;
+  if (edited !== undefined && saysTheSame(edited, document)) return edited;
   return document.toString({ lineWidth: 0, flowCollectionPadding: true });
+}
+
+function apply(document: Document, { path, value }: EnclosureEdit): void {
+  if (value === undefined) {
+    document.deleteIn(path as unknown[]);
+    return;
+  }
+  const old = document.getIn(path as unknown[], true);
+  const node = document.createNode(value);
+  if (isNode(old)) {
+    node.comment = old.comment ?? null;
+    node.commentBefore = old.commentBefore ?? null;
+    node.spaceBefore = old.spaceBefore ?? false;
+  }
+  document.setIn(path as unknown[], node);
+}
+
+/** A splice counts only when the text then reads back as the document does after the edit. */
+function saysTheSame(text: string, wanted: Document): boolean {
+  const back = parseDocument(text);
+  return back.errors.length === 0 && same(back.toJS(), wanted.toJS());
+}
+
+function same(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const [first, second] = [Object.entries(a), Object.entries(b)];
+  return (
+    Array.isArray(a) === Array.isArray(b) &&
+    first.length === second.length &&
+    first.every(([key, value]) => key in b && same(value, (b as Record<string, unknown>)[key]))
+  );
 }
