@@ -32,6 +32,7 @@ export type { WaterConditions } from './life/water-stress.ts';
 export * from './light/photometry.ts';
 export * from './light/surface-light.ts';
 export * from './outlook/ahead.ts';
+export * from './outlook/budget.ts';
 export * from './outlook/document.ts';
 export * from './plan/care.ts';
 export * from './plan/plan.ts';

@@ -23,6 +23,17 @@ const least: AheadDocument = {
     },
   ],
   handsOffHorizon: { q10: 1, q50: 1, q90: 1, unbroken: 1, limitedBy: [] },
+  budgets: [
+    {
+      id: 'alkalinity',
+      name: 'alkalinity',
+      unit: 'meq',
+      about: 'What the water can take up.',
+      periods: [{ from: 0, to: 1 }],
+      terms: [{ term: 'top-off', amounts: [1] }],
+      stock: [10, 11],
+    },
+  ],
   closure: { nitrogen: 0, phosphorus: 0, carbon: 0, oxygen: 0, calcium: 0, alkalinity: 0, water: 0 },
   notModelled: [],
 };

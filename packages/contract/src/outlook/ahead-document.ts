@@ -73,6 +73,28 @@ const handsOffHorizon = z
     'Days until the first band is left for three days running; the length of the run where it is not.',
   );
 
+const budget = z
+  .strictObject({
+    id: z.enum(['alkalinity', 'nitrogen', 'ammonia', 'phosphorus', 'hardness', 'oxygen']),
+    name: z.string(),
+    unit: z.string().describe('Unit of the amounts, which are of the whole water.'),
+    about: z.string(),
+    periods: z
+      .array(z.strictObject({ from: day, to: day }))
+      .readonly()
+      .describe('Days of the run, from included, to excluded.'),
+    terms: z
+      .array(z.strictObject({ term: z.string(), amounts: perDay }))
+      .readonly()
+      .describe(
+        'Who adds (positive) and who removes (negative), one amount per period, largest movers first.',
+      ),
+    stock: perDay.describe('Amount in the water at the start of the first period and at the end of each.'),
+  })
+  .describe(
+    'Who adds and who removes something dissolved; in each period the terms add up to the change of stock.',
+  );
+
 const BALANCES = ['nitrogen', 'phosphorus', 'carbon', 'oxygen', 'calcium', 'alkalinity', 'water'] as const;
 
 /** The outlook as one document, as `ahead --json` prints it. */
@@ -90,6 +112,7 @@ export const aheadDocumentSchema = z
       .describe('By series, such as pH or population:hyalella-azteca.'),
     turningPoints: z.array(turningPoint).readonly(),
     handsOffHorizon,
+    budgets: z.array(budget).readonly().describe('Over the expected run.'),
     closure: z
       .record(z.enum(BALANCES), z.number())
       .describe('Relative closure error of each balance over the expected run, events included.'),

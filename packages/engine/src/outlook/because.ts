@@ -5,6 +5,7 @@ import { BLOCK_DAYS, type BookShape, POPULATION_ENTRIES } from '../run/block-boo
 import { CARE_TERMS, WATER_TERMS } from '../run/terms.ts';
 import { STATE_IDS } from '../variables/variables.ts';
 import type { Subject } from './subject.ts';
+import { termName } from './term-names.ts';
 
 export interface Share {
   readonly term: string;
@@ -20,8 +21,6 @@ function add(totals: Map<string, number>, term: string, amount: number): void {
   totals.set(term, (totals.get(term) ?? 0) + amount);
 }
 
-const words = (id: string): string => id.replaceAll('-', ' ');
-
 function addReactions(
   totals: Map<string, number>,
   row: Float64Array,
@@ -33,7 +32,7 @@ function addReactions(
     let perExtent = 0;
     for (let e = start[r]!; e < start[r + 1]!; e += 1)
       perExtent += subject.weights[index[e]!]! * coefficient[e]!;
-    if (perExtent !== 0) add(totals, words(reaction.process), perExtent * row[r]!);
+    if (perExtent !== 0) add(totals, termName(reaction.process), perExtent * row[r]!);
   }
 }
 

@@ -1,4 +1,5 @@
 import type { SeriesId } from '../run/series.ts';
+import type { Budget } from './budget.ts';
 
 /** The outlook as one document: what `ahead --json` prints and the app draws. Days count from the run's start. */
 export interface AheadDocument {
@@ -12,6 +13,8 @@ export interface AheadDocument {
   readonly series: Readonly<Record<string, QuantileSeries>>;
   readonly turningPoints: readonly TurningPoint[];
   readonly handsOffHorizon: HandsOffHorizon;
+  /** Who adds and who removes, over the expected run. */
+  readonly budgets: readonly Budget[];
   /** Relative closure error of each balance over the expected run, events included. */
   readonly closure: Readonly<
     Record<'nitrogen' | 'phosphorus' | 'carbon' | 'oxygen' | 'calcium' | 'alkalinity' | 'water', number>

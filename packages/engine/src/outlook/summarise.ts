@@ -4,6 +4,7 @@ import { seriesSpec } from '../run/series.ts';
 import { ENGINE_VERSION } from '../version.ts';
 import { type Limit, type Limits, limitsOf, type Side } from './bands.ts';
 import { bookReader } from './book-reader.ts';
+import { budgetsOf } from './budgets.ts';
 import type { AheadDocument, QuantileSeries } from './document.ts';
 import { dailyQuantiles, type Ensemble, ensembleOf, type MemberBatch } from './ensemble.ts';
 import { handsOffHorizon } from './horizon.ts';
@@ -56,7 +57,7 @@ function frame(
   prepared: PreparedOutlook,
   expected: RunRecord,
   members: number,
-): Omit<AheadDocument, 'series' | 'turningPoints' | 'handsOffHorizon'> {
+): Omit<AheadDocument, 'series' | 'turningPoints' | 'handsOffHorizon' | 'budgets'> {
   const { plan, options } = prepared;
   const { nitrogen, phosphorus, carbon, oxygen, calcium, alkalinity, water } = expected.closure;
   return {
@@ -78,11 +79,18 @@ export function summarise(
 ): AheadDocument {
   const ensemble = ensembleOf(prepared, batches);
   const events = eventsOf(prepared, ensemble);
+  const reader = bookReader(prepared);
   return {
     ...frame(prepared, expected, ensemble.count),
     series: allSeries(prepared, expected, ensemble),
-    turningPoints: turningPoints(prepared, ensemble, events, bookReader(prepared)),
+    turningPoints: turningPoints(prepared, ensemble, events, reader),
     handsOffHorizon: handsOffHorizon(events, ensemble.count, prepared.options.days),
+    budgets: budgetsOf({
+      ...reader,
+      rows: expected.bookRows,
+      start: expected.start,
+      days: prepared.options.days,
+    }),
   };
 }
 

@@ -8,7 +8,7 @@ import { createEatenReader } from './eaten.ts';
 import { fill } from './fill.ts';
 import { createRecorder, type Recorder } from './recorder.ts';
 import type { RunSetting } from './setting.ts';
-import { createWorld, type Draw, setWaterDrivers, type World } from './world.ts';
+import { createWorld, type Draw, STATE_COUNT, setWaterDrivers, type World } from './world.ts';
 
 export type ClosureId = Exclude<ElementId, 'charge'> | 'alkalinity';
 
@@ -16,6 +16,8 @@ export interface RunRecord {
   /** By position in `setting.seriesIds`, one value a day. */
   readonly series: readonly Float64Array[];
   readonly bookRows: Float64Array;
+  /** States when the run began, filled and stocked, before any care [mol], in the order of the variables. */
+  readonly start: Float64Array;
   readonly closure: Readonly<Record<ClosureId, number>>;
 }
 
@@ -125,6 +127,7 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
   return {
     series: recorder.series,
     bookRows: book.rows,
+    start: start.slice(0, STATE_COUNT),
     closure: {
       ...closure,
       alkalinity: closureError('charge', start, book, world),

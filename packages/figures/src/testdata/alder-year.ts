@@ -198,5 +198,6 @@ export const ALDER_YEAR: AheadDocument = {
     alkalinity: 1e-13,
     water: 1e-13,
   },
+  budgets: [],
   notModelled: [],
 };

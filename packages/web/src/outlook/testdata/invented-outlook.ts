@@ -52,6 +52,7 @@ export function inventedOutlook(more: {
     turningPoints,
     handsOffHorizon: { q10: 44, q50: 61, q90: 83, unbroken: 0, limitedBy: [], ...horizon },
     closure: { nitrogen: 0, phosphorus: 0, carbon: 0, oxygen: 0, calcium: 0, alkalinity: 0, water: 0 },
+    budgets: [],
     notModelled: [],
   };
 }

@@ -1,0 +1,18 @@
+/**
+ * Names under which people know what a process does; a process without one goes by its own, hyphens as spaces.
+ * Two processes of one name are one term.
+ */
+const PLAIN_NAMES: Readonly<Record<string, string>> = {
+  'animal-release': 'animals',
+  'carbonate-dissolution': 'carbonate dissolving',
+  'feed-breakdown': 'uneaten feed',
+  'litter-breakdown': 'leaf litter',
+  mineralisation: 'detritus',
+  'organic-carbon-breakdown': 'coloured organic carbon',
+  'wood-leaching': 'wood',
+};
+
+/** The name a process has in budgets and reasons. `derived`. */
+export function termName(process: string): string {
+  return PLAIN_NAMES[process] ?? process.replaceAll('-', ' ');
+}
