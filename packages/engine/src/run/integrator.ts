@@ -51,8 +51,8 @@ export interface Integrator {
    */
   step(values: Float64Array, h: number, extents: Float64Array): number;
   /**
-   * Advances the states by exactly `duration` [s] in as many steps as the tolerances ask for, adds each reaction's
-   * extent to `extents`, and refreshes the derived values.
+   * Advances the states by exactly `duration` [s] in as many steps as the tolerances ask for, and adds each reaction's
+   * extent to `extents`. Derived values are left stale.
    */
   advance(values: Float64Array, duration: number, extents: Float64Array): void;
 }
@@ -77,7 +77,7 @@ function checkOptions(options: Required<IntegratorOptions>): void {
   }
 }
 
-type Rates = Pick<ReactionSystem, 'start' | 'index' | 'coefficient' | 'evaluate' | 'derive'> & {
+type Rates = Pick<ReactionSystem, 'start' | 'index' | 'coefficient' | 'evaluate'> & {
   readonly reactions: readonly { readonly process?: string; readonly name: string }[];
 };
 
@@ -164,7 +164,6 @@ class PatankarIntegrator implements Integrator {
       this.begin(values);
       remaining -= this.acceptableStep(values, remaining, extents);
     }
-    this.system.derive(values);
   }
 
   /** Tries steps until one is accepted; returns its length [s]. */

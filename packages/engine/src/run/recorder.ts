@@ -44,8 +44,8 @@ export interface Recorder {
   readonly series: readonly Float64Array[];
   /** Samples climate after an hour. */
   hour(world: World): void;
-  /** Samples the water after a stretch of `hours`, its derived values being fresh. */
-  stretch(world: World, hours: number): void;
+  /** Samples the water, its derived values being fresh; the sample stands for `hours` of the day. */
+  sample(world: World, hours: number): void;
   toppedOff(volume: number): void;
   /** Means of the day that the animals live by. */
   conditions(world: World): WaterConditions;
@@ -73,7 +73,7 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       sums.relativeHumidity += climate.relativeHumidity / 24;
       sums.fogHours += climate.fogged;
     },
-    stretch({ values }, hours) {
+    sample({ values }, hours) {
       const oxygen = (values[V.oxygen]! / values[V.waterVolume]!) * MOLAR_MASS.oxygen;
       sums.weight += hours;
       sums.pH += values[V.pH]! * hours;

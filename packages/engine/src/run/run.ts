@@ -65,12 +65,21 @@ function meanBetween(hourly: Float64Array, from: number, to: number): number {
   return sum / (to - from);
 }
 
+/**
+ * Runs the cycle through a day. The water is sampled where stretches meet, so that dawn and dusk are seen; a sample
+ * stands for half of the stretch on either side.
+ */
 function cycleDay(world: World, hourly: Float64Array, { book, recorder }: Tools): void {
-  for (const { from, to, ppfd } of world.setting.segments) {
+  const { segments } = world.setting;
+  const last = segments[segments.length - 1]!;
+  let before = last.to - last.from;
+  for (const { from, to, ppfd } of segments) {
     setWaterDrivers(world, meanBetween(hourly, from, to));
     world.values[V.lightAtSurface] = ppfd;
+    world.system.derive(world.values);
+    recorder.sample(world, 0.5 * (before + to - from));
     world.integrator.advance(world.values, (to - from) * 3600, book.extents());
-    recorder.stretch(world, to - from);
+    before = to - from;
   }
 }
 

@@ -14,7 +14,7 @@ export interface WaterChemistryParameters {
 }
 
 /** Of the solver in the run: far below what interpolating the constants costs (4e-7 in pH). */
-const RUN_TOLERANCE = 1e-11;
+const RUN_TOLERANCE = 1e-10;
 
 const PROVIDED = [
   'pH',
