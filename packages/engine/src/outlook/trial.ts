@@ -1,0 +1,138 @@
+import { STAGES } from '../life/traits.ts';
+import type { Action } from '../plan/care.ts';
+import type { HardscapePiece, Plan } from '../plan/plan.ts';
+import { run } from '../run/run.ts';
+import type { SeriesId } from '../run/series.ts';
+import { settingOf } from '../run/setting.ts';
+import { expectedDraw, memberDraw } from './prepare.ts';
+
+/** A change to a plan that is tried: pieces left out, pieces put in, work done on days of the run. */
+export interface PlanChange {
+  readonly without?: readonly string[];
+  readonly pieces?: readonly HardscapePiece[];
+  readonly actions?: readonly Action[];
+}
+
+/** A member by number, or the run of medians and means. */
+export type TrialMember = number | 'expected';
+
+/** Runs wanted of one change. Plain data, so that it can be sent to a worker. */
+export interface TrialOrder {
+  readonly change: PlanChange;
+  readonly days: number;
+  readonly seed: number;
+  readonly members: readonly TrialMember[];
+  /** Series wanted back, in this order. */
+  readonly series: readonly SeriesId[];
+}
+
+/** One run of an order: its series in the order asked for, one value a day. */
+export interface TrialRun {
+  readonly member: TrialMember;
+  readonly series: readonly Float64Array[];
+}
+
+/** Orders that may be carried out side by side, and how far the inquiry is. */
+export interface TrialRequest {
+  readonly orders: readonly TrialOrder[];
+  /** What is being found out, as a phrase: 'grams that hold the band'. */
+  readonly about: string;
+  /** Runs done before this request, and likely in all; the latter is an estimate until the end. */
+  readonly done: number;
+  readonly expected: number;
+}
+
+/**
+ * A question that needs runs: it asks for orders, is given their runs in the order of the orders, and returns its
+ * answer. Who carries out the orders, in this thread or in others, does not change the answer.
+ */
+export type Inquiry<Answer> = Generator<TrialRequest, Answer, readonly (readonly TrialRun[])[]>;
+
+/** A plan with a change made. Everything else, the random numbers of members included, stays. @source derived */
+export function changedPlan(plan: Plan, { without = [], pieces = [], actions = [] }: PlanChange): Plan {
+  const left = plan.hardscape.filter(({ id }) => !without.includes(id));
+  return {
+    ...plan,
+    hardscape: [...left, ...pieces],
+    actions: [...plan.actions, ...actions].sort((a, b) => a.day - b.day),
+  };
+}
+
+/**
+ * Carries out an order: the runs of its members under its change, with the random numbers every other change has.
+ * @throws RangeError as `run`, or for a series the plan does not have
+ * @source derived: common random numbers, each parameter from a stream of its own
+ */
+export function runTrial(plan: Plan, order: TrialOrder): TrialRun[] {
+  const changed = changedPlan(plan, order.change);
+  const setting = settingOf(changed, order.days, STAGES);
+  const positions = order.series.map((id) => {
+    const position = setting.seriesIds.indexOf(id);
+    if (position < 0) throw new RangeError(`the plan has no series '${id}'`);
+    return position;
+  });
+  return order.members.map((member) => {
+    const draw = member === 'expected' ? expectedDraw(changed) : memberDraw(changed, order.seed, member);
+    const record = run(setting, draw);
+    return { member, series: positions.map((position) => record.series[position]!) };
+  });
+}
+
+/** Answers an inquiry in this thread, one order after the other. @throws as `runTrial`. `derived`. */
+export function answerHere<Answer>(plan: Plan, inquiry: Inquiry<Answer>): Answer {
+  let step = inquiry.next();
+  while (!step.done) step = inquiry.next(step.value.orders.map((order) => runTrial(plan, order)));
+  return step.value;
+}
+
+/** Runs handed out at a time. */
+const PORTION = 4;
+
+/** The order cut into portions of a few members, to be shared among workers. `derived`. */
+function portions(order: TrialOrder): TrialOrder[] {
+  const count = Math.ceil(order.members.length / PORTION);
+  return Array.from({ length: count }, (_, part) => ({
+    ...order,
+    members: order.members.slice(part * PORTION, (part + 1) * PORTION),
+  }));
+}
+
+export interface TrialProgress {
+  readonly about: string;
+  readonly done: number;
+  readonly expected: number;
+}
+
+/**
+ * Answers an inquiry with runs made elsewhere. All portions of a request are asked for at once; `ask` may let them wait.
+ * @param ask carries out a portion of an order, in a worker
+ * @param progress told after every portion
+ * @throws what `ask` rejects with
+ * @source derived
+ */
+export async function answerWith<Answer>(
+  inquiry: Inquiry<Answer>,
+  ask: (order: TrialOrder) => Promise<readonly TrialRun[]>,
+  progress: (so: TrialProgress) => void = () => undefined,
+): Promise<Answer> {
+  let step = inquiry.next();
+  while (!step.done) {
+    const { orders, about, done, expected } = step.value;
+    let finished = done;
+    const runs = await Promise.all(
+      orders.map(async (order) => {
+        const parts = await Promise.all(
+          portions(order).map(async (portion) => {
+            const part = await ask(portion);
+            finished += part.length;
+            progress({ about, done: finished, expected: Math.max(expected, finished) });
+            return part;
+          }),
+        );
+        return parts.flat();
+      }),
+    );
+    step = inquiry.next(runs);
+  }
+  return step.value;
+}
