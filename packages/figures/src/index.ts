@@ -1,3 +1,9 @@
+export * from './budget/amount-text.ts';
+export * from './budget/budget-course.ts';
+export * from './budget/budget-plot.ts';
+export * from './budget/gathered.ts';
+export { type TermLook, termLooks } from './budget/term-look.ts';
+export * from './budget/term-swatch.ts';
 export * from './day/day-state.ts';
 export * from './fan/fan-chart.ts';
 export * from './marks/budget-bars.ts';
