@@ -46,7 +46,7 @@ describe('editEnclosure', () => {
     ]);
     const zones = readEnclosure(edited, 'a.yaml').document?.content.zones;
     expect(zones?.[0]?.to).toBeCloseTo(0.46, 12);
-    expect(zones?.[1]?.ground.left).toBeCloseTo(0.065, 12);
+    expect(zones?.[1]?.ground?.left).toBeCloseTo(0.065, 12);
     const lines = edited.split('\n');
     expect(text.split('\n').filter((line, index) => line !== lines[index])).toHaveLength(3);
   });

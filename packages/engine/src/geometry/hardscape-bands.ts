@@ -29,7 +29,7 @@ interface Extent {
 /** Parts between neighbouring points of the course, each with volume by length times thickness. */
 function courseExtents(piece: HardscapePiece): Extent[] {
   const parts = piece.course.slice(1).map(([x, z, thickness], i) => {
-    const [startX, startZ, startThickness] = piece.course[i] as readonly [number, number, number];
+    const [startX, startZ, startThickness] = piece.course[i] as readonly [number, number, number, number?];
     const mean = 0.5 * (startThickness + thickness);
     const run = Math.sqrt(square(x - startX) + square(z - startZ));
     return {

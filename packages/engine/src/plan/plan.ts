@@ -41,11 +41,52 @@ export interface Box {
   /** Open part of the top [0..1] and the share of light the closed part lets through [0..1]. */
   readonly coverOpenFraction: number;
   readonly coverTransmission: number;
+  /** Upper edge of the panes: 'free' when left out. */
+  readonly topEdge?: 'free' | 'braced';
+  /** Mesh over the open part of the cover. */
+  readonly coverMesh?: Mesh;
+  /** Widest slit between cover and glass [m], for animals that leave; not known when left out. */
+  readonly coverGap?: number;
+  /** Slots in the panes through which air passes. */
+  readonly vents?: readonly Vent[];
+  /** Hole in a pane or stand-pipe above which water runs off. */
+  readonly overflow?: { readonly height: number; readonly bore: number };
+  /** Second pane before the front glass, with still air between [m]. */
+  readonly secondPane?: { readonly gap: number; readonly thickness: number };
 }
 
-export type ZoneKind = 'pool' | 'margin' | 'bank' | 'stream' | 'wall' | 'canopy';
+/** Woven mesh: open share of its area [0..1] and width of its holes [m]. */
+export interface Mesh {
+  readonly openShare: number;
+  readonly hole: number;
+}
 
-/** A part with one ground build-up, spanning the whole width of the box between two x [m]. */
+export type PaneName = 'front' | 'back' | 'left' | 'right';
+
+/** A slot in a pane [m]. */
+export interface Vent {
+  readonly name: string;
+  readonly pane: PaneName;
+  /** Lower edge above the inner base. */
+  readonly height: number;
+  readonly length: number;
+  readonly opening: number;
+  readonly mesh?: Mesh;
+}
+
+export type ZoneKind = 'pool' | 'margin' | 'bank' | 'stream' | 'wall' | 'canopy' | 'island' | 'cave';
+
+/** A corner of a zone in plan: x from the left pane, y from the front pane, height of the ground there [m]. */
+export interface Corner {
+  readonly x: number;
+  readonly y: number;
+  readonly ground: number;
+}
+
+/**
+ * A part with one ground build-up. Without an outline it spans the whole width of the box between two x [m]; with one,
+ * `from`, `to` and the two grounds tell its ends where the section cuts it in the middle of the width.
+ */
 export interface Zone {
   readonly id: string;
   readonly name: string;
@@ -57,6 +98,10 @@ export interface Zone {
   readonly groundEnd: number;
   /** Bottom up; the topmost layer reaches the ground surface whatever its thickness says. */
   readonly layers: readonly Layer[];
+  /** Corners in order, at least three; the ground between them is spread by mean value coordinates. */
+  readonly outline?: readonly Corner[];
+  /** Slab above the ground, as over a cave: heights of its underside and of its upper face [m]. */
+  readonly roof?: { readonly bottom: number; readonly top: number };
 }
 
 export type LayerKind = 'false bottom' | 'drainage' | 'foam' | 'mesh' | 'substrate' | 'litter';
@@ -71,6 +116,12 @@ export interface Layer {
   readonly porosity: number;
   /** Surface per bulk volume on which films grow, when submerged [m2/m3]. */
   readonly filmSurface: number;
+  /** Dry mass per bulk volume [kg/m3]; not known when left out. */
+  readonly bulkDensity?: number;
+  /** Part of the layer's volume that stays wet when it drains [0..1]. */
+  readonly heldWater?: number;
+  /** Height to which its pores lift water [m]. */
+  readonly capillaryRise?: number;
 }
 
 export interface PlannedWater {
@@ -123,6 +174,9 @@ export interface Devices {
   readonly heater?: Heater;
   readonly pump?: Pump;
   readonly mister?: Mister;
+  readonly fogger?: Fogger;
+  readonly fans?: readonly Fan[];
+  readonly mats?: readonly HeatMat[];
 }
 export interface Lamp {
   readonly name: string;
@@ -133,10 +187,58 @@ export interface Lamp {
   /** Hour of the day at which it turns on, and hours lit. */
   readonly onAt: number;
   readonly hours: number;
+  /** Part of its full power at which it runs, counted in `power` and `photonFlux` already (0..1); 1 when left out. */
+  readonly dimmedTo?: number;
+  /** Middle of the luminous panel, z above the inner base, and its sides along x and y [m]; over the middle when left out. */
+  readonly panel?: {
+    readonly x: number;
+    readonly y: number;
+    readonly z: number;
+    readonly length: number;
+    readonly breadth: number;
+  };
+  /** Degree of protection, such as 'IP65'. */
+  readonly protection?: string;
 }
 export interface Heater {
   readonly power: number;
   readonly setpoint: number;
+}
+/** A mat under the base or behind a pane. */
+export interface HeatMat {
+  readonly name: string;
+  /** [W] */
+  readonly power: number;
+  readonly under: 'water' | 'land' | 'all';
+  /** Ground or water temperature above which it is off [degC]; always on in its hours when left out. */
+  readonly setpoint?: number;
+  readonly onAt: number;
+  readonly hours: number;
+}
+export interface Fan {
+  readonly name: string;
+  /** [W] */
+  readonly power: number;
+  /** Air moved [m3/s]. */
+  readonly flow: number;
+  /** 'room' draws room air through the box; 'inside' stirs the box air along the front glass. */
+  readonly moves: 'room' | 'inside';
+  readonly onAt: number;
+  readonly hours: number;
+  /** Runs only while the box air is more humid than this [0..1]. */
+  readonly above?: number;
+}
+/** Ultrasonic fogger. */
+export interface Fogger {
+  readonly name: string;
+  /** [W] */
+  readonly power: number;
+  /** Water made into fog while it runs [kg/s]. */
+  readonly rate: number;
+  readonly from: 'pool' | 'reservoir';
+  /** Hours of the day at which it starts, and hours it runs each time. */
+  readonly at: readonly number[];
+  readonly hours: number;
 }
 export interface Pump {
   readonly name: string;
@@ -147,6 +249,31 @@ export interface Pump {
   readonly fallHeight: number;
   /** Surface for films inside the filter [m2]. */
   readonly filmSurface: number;
+  /** What its label tells; `flow` is worked out from it when the file gives no flow. */
+  readonly curve?: { readonly shutOffHead: number; readonly freeFlow: number; readonly exponent: number };
+  /** Height of the outlet above the inner base [m]. */
+  readonly outlet?: number;
+  readonly hose?: Hose;
+  /** Width of the lip or stream bed over which the water returns [m]. */
+  readonly lip?: number;
+  readonly filter?: FilterBed;
+}
+export interface Hose {
+  /** [m] */
+  readonly length: number;
+  readonly bore: number;
+  readonly elbows: number;
+  readonly valves: number;
+}
+/** Foam or gravel that all the pumped water passes. */
+export interface FilterBed {
+  readonly kind: 'foam' | 'gravel';
+  /** Cross-section [m2] and thickness in the direction of flow [m]. */
+  readonly area: number;
+  readonly thickness: number;
+  /** Pores per inch of a foam, or grain diameter of gravel [m]. */
+  readonly pores?: number;
+  readonly grain?: number;
 }
 export interface Mister {
   readonly name: string;
@@ -165,8 +292,11 @@ export interface HardscapePiece {
   /** Dry mass [kg] and displaced volume [m3]. */
   readonly mass: number;
   readonly volume: number;
-  /** Course of the piece in the section, [x, z] in m, with its thickness there [m]; empty when it lies loose. */
-  readonly course: readonly (readonly [x: number, z: number, thickness: number])[];
+  /**
+   * Course of the piece in the section, [x, z] in m, with its thickness there [m] and its distance from the front pane
+   * [m, in the middle of the width when left out]; empty when it lies loose.
+   */
+  readonly course: readonly (readonly [x: number, z: number, thickness: number, y?: number])[];
   /** What it brings into the pools at the start [mol]. */
   readonly contents: Readonly<{
     woodLeachable?: number;
@@ -191,6 +321,8 @@ export interface Planting {
   readonly cover: number;
   /** Biomass at full cover [mol C/m2]. */
   readonly fullCoverBiomass: number;
+  /** Light below which it does not last, and with which it thrives [umol/(m2 s)]. */
+  readonly light?: { readonly least: number; readonly good: number };
 }
 
 export interface Population {

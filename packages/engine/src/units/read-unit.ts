@@ -8,6 +8,7 @@ const SPELLINGS: Readonly<Record<string, Unit>> = {
   m3: 'm³',
   cm3: 'cm³',
   'm3/s': 'm³/s',
+  'm3/h': 'm³/h',
   l: 'L',
   litre: 'L',
   litres: 'L',

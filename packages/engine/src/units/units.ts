@@ -103,6 +103,7 @@ export const UNITS = {
   mbar: [of('pressure', 100)],
   inHg: [of('pressure', 3386.389)],
   'm³/s': [of('flow', 1)],
+  'm³/h': [of('flow', 1 / 3600)],
   'L/h': [of('flow', 1e-3 / 3600)],
   'L/min': [of('flow', 1e-3 / 60)],
   'L/d': [of('flow', 1e-3 / 86400)],

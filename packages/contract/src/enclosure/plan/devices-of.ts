@@ -1,8 +1,23 @@
-import type { Devices, Lamp } from '@shoreglass/engine';
+import {
+  type Devices,
+  type Fan,
+  type FilterBed,
+  type Fogger,
+  type HeatMat,
+  type Hose,
+  type Lamp,
+  type Mister,
+  type Pump,
+  pumpedFlow,
+} from '@shoreglass/engine';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 
 type DevicesContent = NonNullable<EnclosureContent['devices']>;
 type LampContent = NonNullable<DevicesContent['lamps']>[number];
+type PumpContent = NonNullable<DevicesContent['pump']>;
+type FanContent = NonNullable<DevicesContent['fans']>[number];
+type MatContent = NonNullable<DevicesContent['mats']>[number];
+type FoggerContent = NonNullable<DevicesContent['fogger']>;
 
 /** Photons per luminous flux of white LEDs [umol/lm]. @source computed from the CIE LED illuminants B1 to B5, +/- 4 % */
 const PHOTONS_PER_LUMEN = 0.0144;
@@ -17,36 +32,104 @@ function photonFluxOf({ power, photons, lumens }: LampContent): number {
 }
 
 function lampOf(lamp: LampContent): Lamp {
-  const { name = 'Lamp', power, on, lit } = lamp;
-  return { name, power, photonFlux: photonFluxOf(lamp), onAt: on, hours: lit };
+  const { name = 'Lamp', power, on, lit, dim = 1, panel, protection } = lamp;
+  return {
+    name,
+    power: power * dim,
+    photonFlux: photonFluxOf(lamp) * dim,
+    onAt: on,
+    hours: lit,
+    ...(lamp.dim === undefined ? {} : { dimmedTo: dim }),
+    ...(panel ? { panel } : {}),
+    ...(protection ? { protection } : {}),
+  };
 }
 
 /** [kg/m3] */
 const WATER_DENSITY = 998;
+/** Centrifugal pumps. @source derived: common practice for pumps known by two figures */
+const USUAL_EXPONENT = 2;
 
-export function devicesOf({ lamps = [], heater, pump, mister }: DevicesContent): Devices {
+function hoseOf({ length, bore, elbows = 0, valves = 0 }: NonNullable<PumpContent['hose']>): Hose {
+  return { length, bore, elbows, valves };
+}
+
+function filterOf({ kind, area, thickness, pores, grain }: NonNullable<PumpContent['filter']>): FilterBed {
+  return {
+    kind,
+    area,
+    thickness,
+    ...(pores === undefined ? {} : { pores }),
+    ...(grain === undefined ? {} : { grain }),
+  };
+}
+
+/** @param level of the water [m], from which the pump lifts */
+function pumpOf(content: PumpContent, level: number): Pump {
+  const { curve, hose, filter, outlet, lip } = content;
+  const described = {
+    name: content.name ?? 'Pump',
+    power: content.power,
+    fallHeight: content.fall ?? 0,
+    filmSurface: content.films ?? 0,
+    ...(curve
+      ? {
+          curve: {
+            shutOffHead: curve.head,
+            freeFlow: curve.flow,
+            exponent: curve.exponent ?? USUAL_EXPONENT,
+          },
+        }
+      : {}),
+    ...(hose ? { hose: hoseOf(hose) } : {}),
+    ...(filter ? { filter: filterOf(filter) } : {}),
+    ...(outlet === undefined ? {} : { outlet }),
+    ...(lip === undefined ? {} : { lip }),
+  };
+  return { ...described, flow: content.flow ?? pumpedFlow({ ...described, flow: 0 }, level) };
+}
+
+const allDay = (on: number | undefined, runs: number | undefined) => ({ onAt: on ?? 0, hours: runs ?? 24 });
+
+function fanOf({ name, power, flow, moves, on, runs, above }: FanContent, index: number): Fan {
+  return {
+    name: name ?? `Fan ${index + 1}`,
+    power,
+    flow,
+    moves,
+    ...allDay(on, runs),
+    ...(above === undefined ? {} : { above }),
+  };
+}
+
+function matOf({ name, power, under, setpoint, on, runs }: MatContent, index: number): HeatMat {
+  return {
+    name: name ?? `Heat mat ${index + 1}`,
+    power,
+    under,
+    ...allDay(on, runs),
+    ...(setpoint === undefined ? {} : { setpoint }),
+  };
+}
+
+function foggerOf({ name = 'Fogger', power, rate, from, at, runs }: FoggerContent): Fogger {
+  return { name, power, rate: rate * WATER_DENSITY, from, at, hours: runs };
+}
+
+function misterOf({ name = 'Mister', amount, at }: NonNullable<DevicesContent['mister']>): Mister {
+  return { name, dailyMass: amount * WATER_DENSITY, at };
+}
+
+/** @param level of the water [m] */
+export function devicesOf(content: DevicesContent, level: number): Devices {
+  const { lamps = [], heater, pump, mister, fogger, fans = [], mats = [] } = content;
   return {
     lamps: lamps.map(lampOf),
     ...(heater ? { heater } : {}),
-    ...(pump
-      ? {
-          pump: {
-            name: pump.name ?? 'Pump',
-            power: pump.power,
-            flow: pump.flow,
-            fallHeight: pump.fall ?? 0,
-            filmSurface: pump.films ?? 0,
-          },
-        }
-      : {}),
-    ...(mister
-      ? {
-          mister: {
-            name: mister.name ?? 'Mister',
-            dailyMass: mister.amount * WATER_DENSITY,
-            at: mister.at,
-          },
-        }
-      : {}),
+    ...(pump ? { pump: pumpOf(pump, level) } : {}),
+    ...(mister ? { mister: misterOf(mister) } : {}),
+    ...(fogger ? { fogger: foggerOf(fogger) } : {}),
+    ...(fans.length > 0 ? { fans: fans.map(fanOf) } : {}),
+    ...(mats.length > 0 ? { mats: mats.map(matOf) } : {}),
   };
 }

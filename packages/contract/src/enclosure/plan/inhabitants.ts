@@ -1,6 +1,7 @@
-import type { AnimalTraits, Founders, Planting, Population } from '@shoreglass/engine';
-import { type Library, priorOf, type WaterAnimal } from '@shoreglass/library';
+import type { Founders, Planting, Population } from '@shoreglass/engine';
+import type { Library, Organism } from '@shoreglass/library';
 import type { AnimalsContent, PlantingContent } from '../schema/life.ts';
+import { animalTraitsOf } from './animal-traits.ts';
 import { plain } from './plain.ts';
 
 export function plantingOf(content: PlantingContent, index: number, library: Library): Planting {
@@ -12,12 +13,8 @@ export function plantingOf(content: PlantingContent, index: number, library: Lib
     zone: content.zone,
     cover: content.cover,
     fullCoverBiomass: plain(plant.fullCoverBiomass, 'carbon per area'),
+    light: { least: plant.light.least.value, good: plant.light.good.value },
   };
-}
-
-function traitsOf({ traits, mating, brood }: WaterAnimal): AnimalTraits {
-  const priors = Object.fromEntries(Object.entries(traits).map(([id, quantity]) => [id, priorOf(quantity)]));
-  return { priors: priors as AnimalTraits['priors'], mating, brood };
 }
 
 /** Adults and young, without those there are none of. */
@@ -32,13 +29,13 @@ export function foundersOf({
   return founders.filter(({ count }) => count > 0);
 }
 
-/** The population of a water animal; founders who move in later come by an action instead. */
-export function populationOf(content: AnimalsContent, animal: WaterAnimal): Population {
+/** The population of a species; founders who move in later come by an action instead. */
+export function populationOf(content: AnimalsContent, animal: Organism): Population {
   return {
     id: animal.id,
     species: animal.scientificName,
     name: content.name ?? animal.name,
-    traits: traitsOf(animal),
+    traits: animalTraitsOf(animal).traits,
     founders: (content.after ?? 0) > 0 ? [] : foundersOf(content),
     zone: content.zone,
   };

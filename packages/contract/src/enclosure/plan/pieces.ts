@@ -58,7 +58,9 @@ export function pieceOf(content: PieceContent, library: Library): HardscapePiece
     material: material.id,
     mass,
     volume: mass / plain(material.density, 'density'),
-    course: course.map(({ x, z, thick }) => [x, z, thick] as const),
+    course: course.map(({ x, z, thick, y }) =>
+      y === undefined ? ([x, z, thick] as const) : ([x, z, thick, y] as const),
+    ),
     contents: contentsOf(material, mass),
     ...(grain === undefined ? {} : { grain }),
   };

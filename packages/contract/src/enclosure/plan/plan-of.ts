@@ -33,7 +33,7 @@ export function planOf({ id, content }: EnclosureDocument, library: Library, ser
     ...drawn,
     start: startOf(content, drawn, priors),
     room: roomOf(content, series),
-    devices: devicesOf(content.devices ?? {}),
+    devices: devicesOf(content.devices ?? {}, content.water.level),
     plants: (content.plants ?? []).map((planting, index) => plantingOf(planting, index, library)),
     populations,
     routines: (content.routines ?? []).map((routine) => routineOf(routine, sources)),

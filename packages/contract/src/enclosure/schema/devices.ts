@@ -1,6 +1,14 @@
 import { timeOfDay } from './clock.ts';
 import { measure, measured } from './measured.ts';
-import { keys, list, text } from './strict.ts';
+import { said } from './say.ts';
+import { count, keys, list, text, word } from './strict.ts';
+
+const { length } = measure;
+
+const protection = () =>
+  text('Degree of protection against water, such as IP65.', 8)
+    .regex(/^IP[0-6X][0-9X]K?$/, said('is not a degree of protection', 'Write it like IP65.'))
+    .optional();
 
 const lampSchema = keys(
   {
@@ -20,6 +28,18 @@ const lampSchema = keys(
     }).optional(),
     on: timeOfDay('When it turns on.'),
     lit: measure.hours('Hours lit each day.', '11 h'),
+    dim: measure.share('Part of its full power at which it runs.', '70 %').optional(),
+    panel: keys(
+      {
+        x: length('Its middle, from the left pane.', '45 cm', '0 cm', '5 m'),
+        y: length('Its middle, from the front pane.', '22 cm', '0 cm', '3 m'),
+        z: length('Its underside, above the inner base.', '65 cm', '0 cm', '5 m'),
+        length: length('Length of the part that shines, along the box.', '80 cm', '1 mm', '5 m'),
+        breadth: length('Breadth of the part that shines, front to back.', '5 cm', '1 mm', '3 m'),
+      },
+      'Where the part that shines hangs; over the whole cover when left out.',
+    ).optional(),
+    protection: protection(),
   },
   'A lamp above the cover.',
 );
@@ -37,16 +57,66 @@ const heaterSchema = keys(
   'A heater in the water.',
 );
 
+const curveSchema = keys(
+  {
+    head: length('Height to which it just lifts water, from its label.', '80 cm', '1 cm', '20 m'),
+    flow: measured('flow', {
+      meaning: 'Water it moves without any height, from its label.',
+      example: '400 L/h',
+      from: '1 L/h',
+      to: '20000 L/h',
+    }),
+    exponent: measured('share', {
+      meaning: 'Shape of the curve: 200 % for ordinary pumps, 100 % for very weak ones.',
+      example: '200 %',
+      from: '50 %',
+      to: '400 %',
+    }).optional(),
+  },
+  'What the label of a pump tells.',
+);
+
+const hoseSchema = keys(
+  {
+    length: length('Length.', '80 cm', '0 cm', '50 m'),
+    bore: length('Inner diameter.', '12 mm', '1 mm', '10 cm'),
+    elbows: count('Elbows and other sharp bends.', 50).optional(),
+    valves: count('Valves.', 20).optional(),
+  },
+  'Hose or pipe behind the pump.',
+);
+
+const filterSchema = keys(
+  {
+    kind: word(['foam', 'gravel'], 'What the water passes: foam or gravel.'),
+    area: measured('area', {
+      meaning: 'Cross-section the water passes.',
+      example: '80 cm²',
+      from: '1 cm²',
+      to: '10 m²',
+    }),
+    thickness: length('Way through it.', '5 cm', '1 mm', '2 m'),
+    pores: count('Pores per inch of a foam; 20 when left out.', 100).optional(),
+    grain: length('Grain diameter of gravel; 4 mm when left out.', '4 mm', '0.1 mm', '5 cm').optional(),
+  },
+  'Foam or gravel that all the pumped water passes.',
+);
+
 const pumpSchema = keys(
   {
     name: text('What you call it.').optional(),
     power: measure.power('Electrical input.', '4 W'),
     flow: measured('flow', {
-      meaning: 'Water it moves, at its real height.',
+      meaning: 'Water it moves, at its real height; worked out from the curve when left out.',
       example: '200 L/h',
       from: '0 L/h',
       to: '20000 L/h',
-    }),
+    }).optional(),
+    curve: curveSchema.optional(),
+    outlet: length('Height of its outlet, above the inner base.', '30 cm', '0 cm', '5 m').optional(),
+    hose: hoseSchema.optional(),
+    lip: length('Width of the lip or bed over which the water returns.', '20 cm', '1 mm', '5 m').optional(),
+    filter: filterSchema.optional(),
     fall: measure
       .length(
         'Free fall of the returning water; 0 cm when it enters below the surface.',
@@ -79,12 +149,70 @@ const misterSchema = keys(
   'The mister.',
 );
 
+const foggerSchema = keys(
+  {
+    name: text('What you call it.').optional(),
+    power: measure.power('Electrical input.', '20 W'),
+    rate: measured('flow', {
+      meaning: 'Water it turns into fog while it runs.',
+      example: '0.2 L/h',
+      from: '0 L/h',
+      to: '20 L/h',
+    }),
+    from: word(['pool', 'reservoir'], 'Where it takes its water from.'),
+    at: list(timeOfDay('When it starts.'), 'Times of day at which it starts.', 48),
+    runs: measure.hours('How long it runs each time.', '0.25 h'),
+  },
+  'An ultrasonic fogger.',
+);
+
+const fanSchema = keys(
+  {
+    name: text('What you call it.').optional(),
+    power: measure.power('Electrical input.', '2 W'),
+    flow: measured('flow', {
+      meaning: 'Air it moves, in place.',
+      example: '5 m³/h',
+      from: '0 m³/h',
+      to: '500 m³/h',
+    }),
+    moves: word(
+      ['room', 'inside'],
+      'room: draws room air through the box; inside: stirs the air along the front glass.',
+    ),
+    on: timeOfDay('When it turns on; all day when left out.').optional(),
+    runs: measure.hours('Hours it runs each day; all day when left out.', '24 h').optional(),
+    above: measure.share('Runs only while the air in the box is more humid than this.', '90 %').optional(),
+  },
+  'A fan.',
+);
+
+const matSchema = keys(
+  {
+    name: text('What you call it.').optional(),
+    power: measure.power('Electrical input.', '15 W'),
+    under: word(['water', 'land', 'all'], 'What it warms: the water, the land, or all of the base.'),
+    setpoint: measured('temperature', {
+      meaning: 'Temperature above which its thermostat turns it off; always on in its hours when left out.',
+      example: '24 °C',
+      from: '5 °C',
+      to: '40 °C',
+    }).optional(),
+    on: timeOfDay('When it turns on; all day when left out.').optional(),
+    runs: measure.hours('Hours it runs each day; all day when left out.', '24 h').optional(),
+  },
+  'A heat mat.',
+);
+
 export const devicesSchema = keys(
   {
     lamps: list(lampSchema, 'Lamps above the cover.', 20).optional(),
     heater: heaterSchema.optional(),
     pump: pumpSchema.optional(),
     mister: misterSchema.optional(),
+    fogger: foggerSchema.optional(),
+    fans: list(fanSchema, 'Fans.', 12).optional(),
+    mats: list(matSchema, 'Heat mats.', 12).optional(),
   },
   'Everything with a plug.',
 );

@@ -9,6 +9,12 @@ const pointSchema = keys(
     x: length('Distance from the left pane.', '30 cm', '0 cm', '5 m'),
     z: length('Height of the middle of the piece above the base.', '12 cm', '0 cm', '3 m'),
     thick: length('Thickness of the piece there.', '4 cm', '1 mm', '1 m'),
+    y: length(
+      'Distance from the front pane; in the middle when left out.',
+      '20 cm',
+      '0 cm',
+      '3 m',
+    ).optional(),
   },
   'A point of the course of a piece, as seen from the front.',
 );

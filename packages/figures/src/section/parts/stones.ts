@@ -57,7 +57,7 @@ function stoneOutline(frame: SectionFrame, course: HardscapePiece['course']): Po
   return [...end(0, -1), ...side(1), ...end(-1, 1), ...side(-1).reverse()];
 }
 
-type CoursePoint = readonly [x: number, z: number, thickness: number];
+type CoursePoint = readonly [x: number, z: number, thickness: number, y?: number];
 
 /** The course with points between the given ones, so that its sides stay straight when they are smoothed. */
 function densified(course: readonly CoursePoint[]): CoursePoint[] {

@@ -113,7 +113,7 @@ function slimBase(spine: readonly Spine[]): Spine[] {
   return spine.map((knot, index) => ({ ...knot, half: knot.half * Math.min(1, 0.35 + 0.11 * index) }));
 }
 
-type CoursePoint = readonly [x: number, z: number, thickness: number];
+type CoursePoint = readonly [x: number, z: number, thickness: number, y?: number];
 
 function courseAt(course: readonly CoursePoint[], segment: number, t: number): [number, number, number] {
   const at = (index: number) => course[Math.min(course.length - 1, Math.max(0, index))] as CoursePoint;
