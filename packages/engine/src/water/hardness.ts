@@ -1,6 +1,6 @@
 import { exp10 } from '../numerics/elementary.ts';
 import type { WaterComposition } from '../plan/water-composition.ts';
-import { oliverExponent } from './organic-acids.ts';
+import { HUMIC_ACID, oliverExponent } from './organic-acids.ts';
 
 /** End point of an alkalinity titration with an indicator. @source apha-2320 */
 const TITRATION_END = 4.5;
@@ -39,4 +39,14 @@ export function alkalinityOf(composition: Partial<WaterComposition>): number {
  */
 export function titratedAlkalinity(alkalinity: number, organicSites: number): number {
   return Math.max(0, alkalinity - organicSites / (1 + exp10(oliverExponent(TITRATION_END))));
+}
+
+/**
+ * Alkalinity of a composition as a drop test finds it [eq/m3], not cut off at zero: below zero it is the acid in
+ * excess. Linear in the composition, so that waters can be blended by it. Organic carbon counts as humic acid.
+ * @source apha-2320, oliver-1983; see `titratedAlkalinity`
+ */
+export function testedAlkalinity(composition: Partial<WaterComposition>): number {
+  const sites = (composition.dissolvedOrganicCarbon ?? 0) * HUMIC_ACID.siteDensity;
+  return alkalinityOf(composition) - sites / (1 + exp10(oliverExponent(TITRATION_END)));
 }

@@ -1,0 +1,118 @@
+import { readSalt } from '../salts.ts';
+import type { MixingStep, Recipe, SaltDose } from './recipe.ts';
+import type { RecipeRequest, RecipeSalt } from './request.ts';
+
+/** A recipe before its steps and remarks are written. */
+export type Made = Omit<Recipe, 'steps' | 'remarks'>;
+
+const litres = (volume: number): string => {
+  const value = 1000 * volume;
+  return `${value >= 10 ? value.toFixed(1) : value.toFixed(2)} L`;
+};
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
+
+type Dosed = SaltDose & { readonly salt: RecipeSalt };
+
+const isBicarbonate = ({ formula }: SaltDose) => /HCO3/.test(formula);
+const isCarbonate = ({ formula }: SaltDose) => /(^|[^H])CO3|\(?OH\)?/.test(formula) && !/HCO3/.test(formula);
+const ids = (salts: readonly Dosed[]) => salts.map(({ id }) => id);
+const names = (salts: readonly Dosed[]) => listed(salts.map(({ name }) => name));
+
+function pourStep({ waters, mixed }: Made, { kept }: RecipeRequest): MixingStep[] {
+  if (waters.length === 0) return [];
+  const poured = listed(waters.map(({ name, volume }) => `${litres(volume)} of ${name}`));
+  return [
+    {
+      text: `${waters.length > 1 ? 'Mix' : 'Pour'} ${poured} in a clean vessel; keep a few litres back for dissolving.`,
+      why: kept
+        ? `${litres(mixed)} are made new; salts dissolved outside the enclosure reach no animal undiluted.`
+        : 'Salts dissolve in plenty of water, and a mistake shows before an animal meets it.',
+      salts: [],
+    },
+  ];
+}
+
+function slowStep(salts: readonly Dosed[]): MixingStep[] {
+  if (salts.length === 0) return [];
+  const water = salts.reduce((sum, { leastWater }) => sum + leastWater, 0);
+  return [
+    {
+      text: `First ${names(salts)}: stir into at least ${litres(Math.max(2 * water, 0.1))} of the mix and go on for hours, until no grain is left; an air stone overnight does it.`,
+      why: 'It dissolves slowly and little of it at a time, fastest in water that holds no other calcium or sulfate yet.',
+      salts: ids(salts),
+    },
+  ];
+}
+
+function quickStep(salts: readonly Dosed[]): MixingStep[] {
+  if (salts.length === 0) return [];
+  const warms = salts.some(({ formula }) => /^CaCl2/.test(formula));
+  return [
+    {
+      text: `Then ${names(salts)}: ${salts.length > 1 ? 'each by itself in a glass of the mix, poured in one after the other' : 'stirred into a glass of the mix and poured in'}${warms ? '; calcium chloride into the water, never water onto it, since it grows hot' : ''}.`,
+      why:
+        salts.length > 1
+          ? 'Calcium of one glass and sulfate of the other would fall out as gypsum if they met undiluted.'
+          : 'It dissolves at once; poured in dissolved, it spreads through the whole.',
+      salts: ids(salts),
+    },
+  ];
+}
+
+function lastSteps(bicarbonates: readonly Dosed[], carbonates: readonly Dosed[]): MixingStep[] {
+  const steps: MixingStep[] = [];
+  if (bicarbonates.length > 0)
+    steps.push({
+      text: `Last ${names(bicarbonates)}: dissolve in a litre or so of the mix without heating, and pour slowly into the stirred whole.`,
+      why: 'Calcium and bicarbonate in one concentrate fall out as lime; heat drives CO2 out and makes it worse.',
+      salts: ids(bicarbonates),
+    });
+  if (carbonates.length > 0)
+    steps.push({
+      text: `${names(carbonates)}: stir in as the finest powder and bubble CO2 or much air through until the water is clear; days with air alone.`,
+      why: 'Carbonates and lime go into solution only as CO2 turns them into bicarbonate; without it most stays on the bottom and the pH shoots up.',
+      salts: ids(carbonates),
+    });
+  return steps;
+}
+
+function readyStep({ water, volume }: Made, { kept }: RecipeRequest): MixingStep {
+  const conductivity = Math.round(water.conductivity);
+  return {
+    text: kept
+      ? `Air the mix for a day at the enclosure's temperature, then pour it in slowly over hours. The whole ${litres(volume)} should then read about ${conductivity} µS/cm.`
+      : `Air it for a day, then measure GH, KH and conductivity: about ${conductivity} µS/cm at 25 °C.`,
+    why: 'Only in balance with the air does the pH settle, and the meter tells a wrong spoon before the animals do.',
+    salts: [],
+  };
+}
+
+/**
+ * The steps of making a mix, in an order in which nothing falls out: waters, slow salts, other sulfates and chlorides
+ * one by one, bicarbonates, carbonates, airing. Each with its reason.
+ * @source derived: solubilities of gypsum and calcite; the handling is common practice, no source
+ */
+export function mixingSteps(request: RecipeRequest, made: Made): MixingStep[] {
+  const dosed = made.salts.map((dose): Dosed => {
+    const salt = request.salts.find(({ id }) => id === dose.id)!;
+    return { ...dose, salt };
+  });
+  const carbonates = dosed.filter(
+    (dose) => isCarbonate(dose) || dose.salt.dissolving === 'with carbon dioxide',
+  );
+  const bicarbonates = dosed.filter(isBicarbonate);
+  const others = dosed.filter((dose) => !carbonates.includes(dose) && !bicarbonates.includes(dose));
+  const calciumFirst = others
+    .filter(({ salt }) => salt.dissolving === 'quick')
+    .sort(
+      (a, b) => Number('calcium' in readSalt(a.formula).ions) - Number('calcium' in readSalt(b.formula).ions),
+    );
+  return [
+    ...pourStep(made, request),
+    ...slowStep(others.filter(({ salt }) => salt.dissolving === 'slow')),
+    ...quickStep(calciumFirst),
+    ...lastSteps(bicarbonates, carbonates),
+    readyStep(made, request),
+  ];
+}

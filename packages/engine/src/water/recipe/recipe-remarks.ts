@@ -1,0 +1,128 @@
+import type { Made } from './mixing-steps.ts';
+import type { RecipeRemark } from './recipe.ts';
+import type { RecipeRequest } from './request.ts';
+
+const caution = (text: string, source?: string): RecipeRemark => ({
+  severity: 'caution',
+  text,
+  ...(source ? { source } : {}),
+});
+const warning = (text: string): RecipeRemark => ({ severity: 'warning', text });
+const note = (text: string): RecipeRemark => ({ severity: 'note', text });
+
+/** Saturation index above which lime is seen to fall out in time. @source assumed: waters hold out to about 0.3 */
+const LIME = 0.3;
+
+function sourceRemarks({ waters, kept }: RecipeRequest, made: Made): RecipeRemark[] {
+  const used = waters.filter(({ id }) => made.waters.some((part) => part.id === id));
+  const remarks = used.flatMap(({ assumed = [] }) => assumed.map(note));
+  if (used.some(({ kind }) => kind === 'tap'))
+    remarks.push(
+      caution(
+        'Tap water may hold chlorine or chloramine. Chlorine leaves water that is aired for a day or two; chloramine does not and needs a water conditioner that names it. Ask the supplier which is used.',
+      ),
+      caution(
+        'Copper from pipes harms shrimps, snails and other invertebrates at some tens of micrograms per litre: let the tap run before filling, use cold water only, and test new copper pipes.',
+      ),
+    );
+  if (used.some(({ kind }) => kind === 'rain'))
+    remarks.push(
+      caution(
+        'Rain off a roof carries what lies on it: leave the first rain, and use none from copper, zinc, lead or bitumen.',
+      ),
+    );
+  if (used.length > 0 && used.every(({ kind }) => kind === 'pure') && made.salts.length === 0)
+    remarks.push(
+      warning('Pure water alone holds no minerals: animals lose salts to it, and its pH swings freely.'),
+    );
+  if (kept)
+    remarks.push(
+      caution(
+        'Change an existing water in small steps over days: a sudden change of hardness or pH harms animals, above all those that have just moulted.',
+      ),
+    );
+  return remarks;
+}
+
+function saltRemarks({ salts }: RecipeRequest, made: Made): RecipeRemark[] {
+  if (made.salts.length === 0) return [];
+  const used = salts.filter(({ id }) => made.salts.some((dose) => dose.id === id));
+  const remarks = [...new Set(used.flatMap(({ cautions = [] }) => cautions))].map((text) => caution(text));
+  if (used.some(({ formula }) => formula.includes('H2O')))
+    remarks.push(
+      caution(
+        'Check the formula on the pack, water of crystallisation included: the same mass of a dried salt holds up to twice as much, and a pack left open may have taken up water.',
+      ),
+    );
+  remarks.push(
+    caution(
+      'Use food or pharmacy grade, without anti-caking agents, scents or dyes; technical and road salts may hold metals.',
+    ),
+  );
+  const unspooned = made.salts.filter(({ spoons }) => !spoons);
+  if (unspooned.length > 0)
+    remarks.push(
+      note(
+        `${unspooned.map(({ name }) => name).join(', ')}: too little or too much for spoons. Weigh it, or dissolve ten times as much in a litre and use a tenth of that.`,
+      ),
+    );
+  if (made.salts.some(({ spoons }) => spoons))
+    remarks.push(
+      note(
+        'Level spoons are of 5 mL and 15 mL, filled loosely and struck flat. Packing and grain change what they hold by a fifth either way: weigh where you can, and measure the water.',
+      ),
+    );
+  return remarks;
+}
+
+function solubilityRemarks({ kept }: RecipeRequest, made: Made): RecipeRemark[] {
+  const room = made.mixed > 0 ? made.mixed : (kept?.volume ?? made.volume);
+  return made.salts.flatMap(({ name, leastWater }) =>
+    leastWater > 0.5 * room
+      ? [
+          warning(
+            `${name}: this much needs at least ${(1000 * leastWater).toFixed(1)} L to dissolve and there are ${(1000 * room).toFixed(1)} L; split it over several batches.`,
+          ),
+        ]
+      : [],
+  );
+}
+
+function waterRemarks({ water, salts }: Made, request: RecipeRequest): RecipeRemark[] {
+  const remarks: RecipeRemark[] = [];
+  const index = water.calciteSaturationIndex;
+  if (index > LIME)
+    remarks.push(
+      warning(
+        `Saturated with lime (calcite index ${index.toFixed(1)}): in air some calcium and KH will fall out as a crust, sooner on a heater or in a kettle. Less KH or less calcium avoids it.`,
+      ),
+    );
+  if (water.gypsumSaturationIndex > 0)
+    remarks.push(warning('More gypsum than this water can hold: part of it will stay on the bottom.'));
+  const needsCarbonDioxide = request.salts.some(
+    ({ id, dissolving }) => dissolving === 'with carbon dioxide' && salts.some((dose) => dose.id === id),
+  );
+  if (needsCarbonDioxide && index > 0)
+    remarks.push(
+      warning(
+        'In balance with air this water holds less carbonate than the recipe brings: part of the powder stays undissolved, and KH and GH come out lower.',
+      ),
+    );
+  if (water.KH < 0.18 && request.targets.every(({ quantity }) => quantity !== 'KH'))
+    remarks.push(note('Almost no KH: wood, leaves and nitrification will take its pH down within weeks.'));
+  return remarks;
+}
+
+/**
+ * What to mind about a recipe: cautions where an animal or a person can come to harm, warnings where the water will
+ * not stay as computed, notes on what was assumed.
+ * @source common practice, no source, except where a remark names one; saturation derived from `speciate`
+ */
+export function recipeRemarks(request: RecipeRequest, made: Made): RecipeRemark[] {
+  return [
+    ...waterRemarks(made, request),
+    ...solubilityRemarks(request, made),
+    ...sourceRemarks(request, made),
+    ...saltRemarks(request, made),
+  ];
+}
