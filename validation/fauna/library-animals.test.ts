@@ -1,5 +1,6 @@
 import { TRAIT_IDS } from '@shoreglass/engine';
-import { library, priorOf } from '@shoreglass/library';
+import { animalTraitsOf } from '@shoreglass/contract';
+import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
 import {
   createTank,
@@ -18,10 +19,9 @@ describe('traits of the library', () => {
   it.each(animals.map(({ id }) => id))('of %s agree with each other in 500 draws', (id) => {
     const { animal } = speciesOf(id)!;
     const random = createRandom(1, id);
+    const { priors } = animalTraitsOf(animal).traits;
     for (let draw = 0; draw < 500; draw += 1) {
-      const values = Object.fromEntries(
-        TRAIT_IDS.map((trait) => [trait, drawPrior(priorOf(animal.traits[trait]), random)]),
-      );
+      const values = Object.fromEntries(TRAIT_IDS.map((trait) => [trait, drawPrior(priors[trait], random)]));
       const { energetics } = createLivingPopulation({ id, traits: animal }, values);
       expect(energetics.assimilation).toBeGreaterThan(0);
     }

@@ -1,5 +1,6 @@
 import { TRAIT_IDS, type TraitValues } from '@shoreglass/engine';
-import { library, type WaterAnimal } from '@shoreglass/library';
+import { animalTraitsOf } from '@shoreglass/contract';
+import { library, type Organism } from '@shoreglass/library';
 
 /** Dry part of wet mass, shell left out of both, and whether reports count in length or in shell. */
 const DRY_PART: Readonly<Record<string, number>> = {
@@ -11,7 +12,7 @@ const DRY_PART: Readonly<Record<string, number>> = {
 };
 
 export interface Species {
-  readonly animal: WaterAnimal;
+  readonly animal: Organism;
   readonly traits: TraitValues;
   /** Dry over wet mass; undefined where wet mass includes a shell that is not modelled. */
   readonly dryPart: number | undefined;
@@ -21,6 +22,8 @@ export interface Species {
 export function speciesOf(taxon: string): Species | undefined {
   const animal = Object.hasOwn(library.data.organisms, taxon) ? library.organism(taxon) : undefined;
   if (animal?.habitat !== 'water') return undefined;
-  const traits = Object.fromEntries(TRAIT_IDS.map((id) => [id, animal.traits[id].value])) as TraitValues;
+  const traits = Object.fromEntries(
+    TRAIT_IDS.map((id) => [id, animalTraitsOf(animal).traits.priors[id].median]),
+  ) as TraitValues;
   return { animal, traits, dryPart: DRY_PART[taxon] };
 }

@@ -6,6 +6,7 @@ export * from './enclosure/check/check-enclosure.ts';
 export type { Finding, Severity } from './enclosure/check/finding.ts';
 export type { ReadBeside } from './enclosure/check/series-of.ts';
 export * from './enclosure/edit-enclosure.ts';
+export { animalTraitsOf, type SpeciesTraits } from './enclosure/plan/animal-traits.ts';
 export * from './enclosure/plan/plan-of.ts';
 export type { DatedSeries } from './enclosure/plan/room-of.ts';
 export * from './enclosure/read/problem.ts';

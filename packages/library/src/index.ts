@@ -7,7 +7,7 @@ export { priorOf } from './priors.ts';
 export type { EntryKind, LibraryData } from './schema/entries.ts';
 export type { Feed } from './schema/feed.ts';
 export type { Material, MaterialOf, MaterialUse } from './schema/material.ts';
-export type { LandAnimal, Organism, WaterAnimal } from './schema/organism.ts';
+export type { Organism, Risk } from './schema/organism.ts';
 export type { ProcessParameters } from './schema/parameters.ts';
 export type { Plant } from './schema/plant.ts';
 export type { Quantity } from './schema/quantity.ts';

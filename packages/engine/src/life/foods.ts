@@ -2,7 +2,7 @@ import { VARIABLE_INDEX, type VariableId } from '../variables/variables.ts';
 import type { TraitId } from './traits.ts';
 
 /** What animals eat, in the order of every array over foods. */
-export const FOODS = ['algae', 'detritus', 'litter', 'feed', 'plants'] as const;
+export const FOODS = ['algae', 'detritus', 'litter', 'feed', 'plants', 'biofilm'] as const;
 export type Food = (typeof FOODS)[number];
 export const FOOD_COUNT = FOODS.length;
 
@@ -52,6 +52,14 @@ export const FOOD_SPECS: readonly FoodSpec[] = [
     grazing: 'grazingOnPlants',
     preference: 'preferenceForPlants',
     efficiency: 'efficiencyOnPlants',
+  },
+  // Scraped off the surfaces together with the algae, by those that eat algae and as digestible.
+  {
+    food: 'biofilm',
+    pool: 'biofilm',
+    grazing: 'grazingOnBiofilm',
+    preference: 'preferenceForAlgae',
+    efficiency: 'efficiencyOnAlgae',
   },
 ];
 

@@ -5,11 +5,12 @@ import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_IDS, VARIABLE_INDEX, type VariableId } from '../variables/variables.ts';
 import { type EatenByFood, FOOD_SPECS, FOODS, nothingEaten } from './foods.ts';
 import { createLife, type Life } from './life.ts';
-import { TRAIT_IDS, type TraitId, type TraitValues } from './traits.ts';
+import { type Mating, TRAIT_DEFAULTS, TRAIT_IDS, type TraitId, type TraitValues } from './traits.ts';
 import type { WaterConditions } from './water-stress.ts';
 
 /** An invented small grazer of round numbers, a little like a small amphipod. */
 export const GRAZER: TraitValues = {
+  ...TRAIT_DEFAULTS,
   referenceTemperature: 20,
   dryMassPerCube: 0.005,
   lengthAtBirth: 1,
@@ -90,7 +91,7 @@ export function populationOf(
   id: string,
   founders: readonly Founders[],
   values: TraitValues,
-  kind: { readonly mating: 'two sexes' | 'self-fertile'; readonly brood: 'carried' | 'laid' },
+  kind: { readonly mating: Mating; readonly brood: 'carried' | 'laid' },
 ): Population {
   const fixed = (value: number) => ({
     kind: 'fixed' as const,
@@ -132,7 +133,11 @@ export interface TankSetup {
 
 const NUTRIENT_OF_FEED = { Nitrogen: 0.12, Phosphorus: 0.01 } as const;
 const DEAD = { detritusCarbon: 'detritus', litterCarbon: 'litter', feedCarbon: 'feed' } as const;
-const LIVING = { attachedAlgae: COMPOSITIONS.algae, submergedPlants: COMPOSITIONS.submergedPlants } as const;
+const LIVING = {
+  attachedAlgae: COMPOSITIONS.algae,
+  submergedPlants: COMPOSITIONS.submergedPlants,
+  biofilm: COMPOSITIONS.bacteria,
+} as const;
 const SECONDS_PER_DAY = 86400;
 
 function livingContent(pool: VariableId): { Nitrogen: number; Phosphorus: number } | undefined {

@@ -80,21 +80,184 @@ export const TRAIT_SPECS = {
   ammoniaRecovery: trait('1/d', 0.01, 10, 'rate at which the body follows the ammonia around it'),
   crowdingDensity: trait('1/L', 0.01, 1000, 'full-grown equivalents per litre above which crowding kills'),
   crowdingHazard: trait('1/d', 0, 1, 'deaths by crowding at twice that density'),
+
+  // Growth, finer: a file may leave these and all below out
+  growthYield: trait('1', 0.3, 0.98, 'body carbon made per carbon put into growth'),
+  halfIntakeLength: trait('mm', 0, 200, 'length at which an animal takes half of what its surface allows'),
+  lateMaturing: trait(
+    '1',
+    0,
+    1,
+    'part of the egg share still spent on ripening at puberty, falling with length',
+  ),
+
+  // More foods
+  preferenceForSuspended: trait('1', 0, 1000, 'weight of algae afloat among foods of equal amount'),
+  preferenceForBiofilm: trait('1', 0, 100, 'weight of bacterial film among foods of equal amount'),
+  preferenceForWaterFungi: trait('1', 0, 1000, 'weight of fungi on leaves in the water among equal amounts'),
+  preferenceForCarrion: trait(
+    '1',
+    0,
+    1000,
+    'weight of dead animals in the water among foods of equal amount',
+  ),
+  preferenceForFloating: trait('1', 0, 100, 'weight of floating plants among foods of equal amount'),
+  preferenceForLandLitter: trait('1', 0, 100, 'weight of leaf litter on land among foods of equal amount'),
+  preferenceForFungi: trait('1', 0, 1000, 'weight of fungi and mould on land among foods of equal amount'),
+  preferenceForSoil: trait('1', 0, 100, 'weight of soil organic matter among foods of equal amount'),
+  preferenceForRemains: trait('1', 0, 1000, 'weight of leftovers and carcasses on land among equal amounts'),
+  preferenceForPrey: trait('1', 0, 1000, 'weight of prey within reach among foods of equal amount'),
+  efficiencyOnSuspended: trait('1', 0.01, 0.95, 'share of eaten floating algae carbon that is assimilated'),
+  efficiencyOnBiofilm: trait('1', 0.01, 0.95, 'share of eaten bacterial film carbon that is assimilated'),
+  efficiencyOnWaterFungi: trait('1', 0.01, 0.95, 'share of eaten fungi on wet leaves that is assimilated'),
+  efficiencyOnCarrion: trait('1', 0.01, 0.95, 'share of eaten dead animals in the water that is assimilated'),
+  efficiencyOnFloating: trait('1', 0.01, 0.95, 'share of eaten floating plant carbon that is assimilated'),
+  efficiencyOnLandLitter: trait('1', 0.01, 0.95, 'share of eaten land litter carbon that is assimilated'),
+  efficiencyOnFungi: trait('1', 0.01, 0.95, 'share of eaten fungal carbon that is assimilated'),
+  efficiencyOnSoil: trait('1', 0.01, 0.95, 'share of eaten soil organic carbon that is assimilated'),
+  efficiencyOnRemains: trait('1', 0.01, 0.95, 'share of eaten leftovers on land that is assimilated'),
+  efficiencyOnPrey: trait('1', 0.01, 0.95, 'share of prey carbon that is assimilated'),
+
+  // Eating and being eaten
+  preySmallest: trait('1', 0, 10, 'length of the smallest prey over own length'),
+  preyLargest: trait('1', 0, 10, 'length of the largest prey over own length'),
+  cannibalism: trait('1', 0, 10, 'weight of own kind among prey when nothing was eaten; none when sated'),
+  hiding: trait('1', 0, 0.999, 'part of these animals that predators cannot reach where cover is full'),
+
+  // Place
+  shareInWater: trait('1', 0, 1, 'part of its life that an animal past any larval stage spends in water'),
+  lengthAtChange: trait('mm', 0, 200, 'length below which the young live in water as larvae; 0 for none'),
+  groundPerAdult: trait(
+    'cm²',
+    0,
+    1e5,
+    'ground a full-grown animal claims, below which crowding kills; 0 for none',
+  ),
+  leaving: trait('1/d', 0, 1, 'adults that leave a day where the cover leaves them a way out'),
+
+  // Air
+  airTemperatureLow: trait('°C', -20, 40, 'coldest air tolerated'),
+  airTemperatureHigh: trait('°C', 5, 50, 'warmest air tolerated'),
+  airTemperatureMargin: trait('°C', 0.1, 20, 'distance beyond either at which half die in four days'),
+  humidityLow: trait('%', 0, 100, 'lowest relative humidity tolerated where it stays'),
+  humidityMargin: trait('%', 0.5, 100, 'shortfall at which half die in four days'),
+  moistShelter: trait('1', 0, 1, 'part of the dryness of the air that moist ground and litter spare it'),
+
+  // Moulting
+  moultInterval: trait(
+    'd',
+    0,
+    400,
+    'time between moults of a full-grown animal; 0 for those that do not moult',
+  ),
+  moultDeath: trait('1', 0, 0.5, 'share that dies at a moult in good water'),
+  moultHardness: trait('°dGH', 0, 30, 'general hardness below which moults begin to fail'),
+  moultPH: trait('pH', 2, 9, 'pH below which moults begin to fail'),
 } as const satisfies Record<string, ParameterSpec>;
 
 export type TraitId = keyof typeof TRAIT_SPECS;
 export const TRAIT_IDS = Object.keys(TRAIT_SPECS) as TraitId[];
 
+/**
+ * Values of the traits a species file may leave out: they switch the behaviour off. What a land or amphibious
+ * animal needs of them comes from its life history (`life-history.ts`).
+ * @source assumed: growthYield from jager-2013 Table 1; the rest means 'none'
+ */
+export const TRAIT_DEFAULTS = {
+  growthYield: 0.8,
+  halfIntakeLength: 0,
+  lateMaturing: 0,
+  preferenceForSuspended: 0,
+  preferenceForBiofilm: 0,
+  preferenceForWaterFungi: 0,
+  preferenceForCarrion: 0,
+  preferenceForFloating: 0,
+  preferenceForLandLitter: 0,
+  preferenceForFungi: 0,
+  preferenceForSoil: 0,
+  preferenceForRemains: 0,
+  preferenceForPrey: 0,
+  efficiencyOnSuspended: 0.6,
+  efficiencyOnBiofilm: 0.6,
+  efficiencyOnWaterFungi: 0.5,
+  efficiencyOnCarrion: 0.7,
+  efficiencyOnFloating: 0.3,
+  efficiencyOnLandLitter: 0.2,
+  efficiencyOnFungi: 0.5,
+  efficiencyOnSoil: 0.1,
+  efficiencyOnRemains: 0.7,
+  efficiencyOnPrey: 0.75,
+  preySmallest: 0,
+  preyLargest: 0,
+  cannibalism: 0,
+  hiding: 0.8,
+  shareInWater: 1,
+  lengthAtChange: 0,
+  groundPerAdult: 0,
+  leaving: 0,
+  airTemperatureLow: -20,
+  airTemperatureHigh: 50,
+  airTemperatureMargin: 3,
+  humidityLow: 0,
+  humidityMargin: 15,
+  moistShelter: 0.7,
+  moultInterval: 0,
+  moultDeath: 0.01,
+  moultHardness: 0,
+  moultPH: 2,
+} as const satisfies Partial<Record<TraitId, number>>;
+
+/** A trait a file may leave out. */
+export type SparedTraitId = keyof typeof TRAIT_DEFAULTS;
+export const isSpared = (id: TraitId): id is SparedTraitId => id in TRAIT_DEFAULTS;
+
 /** One value of every trait, in the units of TRAIT_SPECS. */
 export type TraitValues = Readonly<Record<TraitId, number>>;
+
+/** Kinds of animals that others hunt, by which a hunter chooses. */
+export const PREY_KINDS = [
+  'plankton',
+  'small arthropods',
+  'crustaceans',
+  'snails',
+  'worms',
+  'fish',
+  'amphibians',
+  'reptiles',
+] as const;
+export type PreyKind = (typeof PREY_KINDS)[number];
+
+export const HABITATS = ['water', 'amphibious', 'land'] as const;
+export type Habitat = (typeof HABITATS)[number];
+
+/**
+ * two sexes: both must be there; self-fertile: hermaphrodites and clones need no partner; division: splits or buds,
+ * its 'eggs' are grown pieces.
+ */
+export const MATINGS = ['two sexes', 'self-fertile', 'division'] as const;
+export type Mating = (typeof MATINGS)[number];
+
+/**
+ * direct: young like their parents; water larvae: larvae in fresh water that change to life on land or both;
+ * brackish larvae: larvae that need salt and die in fresh water.
+ */
+export const DEVELOPMENTS = ['direct', 'water larvae', 'brackish larvae'] as const;
+export type Development = (typeof DEVELOPMENTS)[number];
 
 /** What the life module needs to know of a species; filled by the library. */
 export interface AnimalTraits {
   /** What is believed of each trait, in the units of TRAIT_SPECS. */
   readonly priors: Readonly<Record<TraitId, Prior>>;
-  readonly mating: 'two sexes' | 'self-fertile';
+  readonly mating: Mating;
   /** Carried eggs share the fate of their mother; laid eggs do not. */
   readonly brood: 'carried' | 'laid';
+  /** Left out: direct development, water. */
+  readonly development?: Development;
+  readonly habitat?: Habitat;
+  /** As what others hunt it; left out: nobody does. */
+  readonly preyKind?: PreyKind;
+  /** How it spreads its hunting over kinds of prey, any weights; left out: it hunts nobody. */
+  readonly hunts?: Readonly<Partial<Record<PreyKind, number>>>;
 }
 
 /** The stages in which a population's animals are counted, youngest first; 'brooded' are eggs. */
@@ -103,23 +266,24 @@ export type Stage = (typeof STAGES)[number];
 
 /** @throws RangeError when a trait is missing, outside its range or contradicts another; names it. */
 export function checkTraits(owner: string, values: Readonly<Record<string, number>>): TraitValues {
+  const checked: Record<string, number> = {};
   for (const id of TRAIT_IDS) {
     const spec = TRAIT_SPECS[id];
-    const value = values[id];
+    const value = values[id] ?? (isSpared(id) ? TRAIT_DEFAULTS[id] : undefined);
     if (value === undefined) throw new RangeError(`${owner}: trait ${id} [${spec.unit}] is missing`);
     if (!(value >= spec.min && value <= spec.max)) {
       throw new RangeError(
         `${owner}: trait ${id} = ${value} ${spec.unit} is outside ${spec.min} to ${spec.max}`,
       );
     }
+    checked[id] = value;
   }
-  const checked = values as TraitValues;
   for (const [smaller, larger] of ORDERED) {
-    if (!(checked[smaller] < checked[larger])) {
+    if (!(checked[smaller]! < checked[larger]!)) {
       throw new RangeError(`${owner}: ${smaller} must be less than ${larger}`);
     }
   }
-  return checked;
+  return checked as TraitValues;
 }
 
 /** Pairs of which the first must be the smaller one. */
@@ -127,6 +291,7 @@ const ORDERED: readonly (readonly [TraitId, TraitId])[] = [
   ['lengthAtBirth', 'lengthAtPuberty'],
   ['lengthAtPuberty', 'lengthAtEnd'],
   ['temperatureLow', 'temperatureHigh'],
+  ['airTemperatureLow', 'airTemperatureHigh'],
   ['breedingCoolest', 'breedingWarmest'],
   ['pHLow', 'pHHigh'],
   ['hardnessLow', 'hardnessHigh'],

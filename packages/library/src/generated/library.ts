@@ -661,17 +661,126 @@ export const LIBRARY_DATA: LibraryData = {
   },
   "folsomia-candida": {
    "id": "folsomia-candida",
-   "name": "white springtail",
-   "about": "Lives in litter and soil, eats fungi and mould. Not modelled yet.",
+   "name": "white springtails",
+   "about": "Lives in litter and soil, eats mould, fungi and leftovers. How well known: well. A test animal of soil science; growth, eggs and life span are measured, its energetics follow from them by rules.",
    "scientificName": "Folsomia candida",
    "group": "springtail",
    "leastFounders": {
     "value": 20,
     "unit": "1",
     "basis": "common practice",
-    "source": "trade rule, no source"
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "A culture starts from one; twenty make it quick."
+   },
+   "known": {
+    "level": "well",
+    "note": "Development, egg output and survival at several temperatures are published; what it eats of which food is recalled."
    },
    "habitat": "land",
+   "mating": "self-fertile",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 0.31,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file"
+    },
+    "lengthAtPuberty": {
+     "value": 1.35,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file",
+     "note": "Length at 18 d on a curve to 2.38 mm."
+    },
+    "adultLength": {
+     "value": 2.2,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file",
+     "note": "2.38 mm is approached with ample food, 1.78 mm when fed one day in five."
+    },
+    "adultMass": {
+     "value": 0.28,
+     "unit": "mg",
+     "basis": "published",
+     "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file"
+    },
+    "dryPart": {
+     "value": 0.29,
+     "unit": "g/g",
+     "basis": "published",
+     "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file"
+    },
+    "maturityAge": {
+     "value": 18,
+     "unit": "d",
+     "basis": "published",
+     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum",
+     "note": "16 to 24 d after hatching."
+    },
+    "youngPerBrood": {
+     "value": 40,
+     "unit": "1",
+     "basis": "published",
+     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
+    },
+    "broodInterval": {
+     "value": 7.5,
+     "unit": "d",
+     "basis": "published",
+     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
+    },
+    "broodTime": {
+     "value": 9,
+     "unit": "d",
+     "basis": "published",
+     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "published",
+     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
+    },
+    "lifespan": {
+     "value": 150,
+     "unit": "d",
+     "basis": "published",
+     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
+    }
+   },
+   "traits": {
+    "activationEnergy": {
+     "value": 0.6,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.45,
+     "max": 0.8,
+     "basis": "derived",
+     "source": "Arrhenius fit to egg times at 14, 15, 20 and 25 °C, see the note",
+     "note": "17, 15, 9 and 7 d (Fountain and Hopkin 2005 and others)."
+    },
+    "broodActivationEnergy": {
+     "value": 0.6,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.45,
+     "max": 0.8,
+     "basis": "derived",
+     "source": "Arrhenius fit to egg times at 14, 15, 20 and 25 °C, see the note",
+     "note": "17, 15, 9 and 7 d (Fountain and Hopkin 2005 and others)."
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
@@ -695,7 +804,121 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the literature, no particular work checked"
      }
     }
-   }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 3,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum",
+      "note": "No eggs hatch above 28 °C."
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 80,
+      "unit": "%",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "detritus": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "litter": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "fungi": {
+     "value": 0.55,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "feed": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "carrion": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "preyKind": "small arthropods",
+   "place": {
+    "margin": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "land": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "burrow": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "needsTightLid": false,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "floor": {
+     "value": 50,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 0.05,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Dense cultures hold some tens on a square centimetre."
+    }
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "No mesh holds springtails; those that stray indoors dry out and do no harm.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "gammarus-pulex": {
    "id": "gammarus-pulex",
@@ -4035,10 +4258,11 @@ export const LIBRARY_DATA: LibraryData = {
   },
   "porcellio-scaber": {
    "id": "porcellio-scaber",
-   "name": "rough woodlouse",
-   "about": "Clean-up crew of the land half; eats litter, fungi and dead plants. Not modelled yet.",
+   "name": "rough woodlice",
+   "about": "Clean-up crew of the land half: eats leaf litter, mould, dead plants and leftovers. How well known: fairly. Growth and broods are measured; its energetics follow from them by rules.",
    "cautions": [
-    "Woodlice drown in open water without a slope to climb out by."
+    "Woodlice drown in open water without a slope to climb out by.",
+    "Hungry groups eat seedlings and soft plants."
    ],
    "scientificName": "Porcellio scaber",
    "group": "terrestrial isopod",
@@ -4046,9 +4270,93 @@ export const LIBRARY_DATA: LibraryData = {
     "value": 10,
     "unit": "1",
     "basis": "common practice",
-    "source": "trade rule, no source"
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Size, growth of females and brood range are published; age at maturity is an estimate of a compiler and food intake is recalled."
    },
    "habitat": "land",
+   "mating": "two sexes",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Donker 1992, PhD thesis, VU University Amsterdam; via the Add-my-Pet species file"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 2,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthAtPuberty": {
+     "value": 9,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Donker 1992, PhD thesis, VU University Amsterdam; via the Add-my-Pet species file",
+     "note": "Females of that thesis at 12 to 14 mm; other strains breed at 8 to 10 mm, which is what keepers see."
+    },
+    "adultLength": {
+     "value": 14,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Donker 1992, PhD thesis, VU University Amsterdam; via the Add-my-Pet species file"
+    },
+    "adultMass": {
+     "value": 60,
+     "unit": "mg",
+     "basis": "published",
+     "source": "Donker 1992, PhD thesis, VU University Amsterdam; via the Add-my-Pet species file"
+    },
+    "dryPart": {
+     "value": 0.3,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 240,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Between 126 d for 27 mg (published) and 400 d (estimate of a compiler)."
+    },
+    "youngPerBrood": {
+     "value": 35,
+     "unit": "1",
+     "basis": "published",
+     "source": "Antol and Czarnoleski 2018, range 7 to 106; abstract"
+    },
+    "broodInterval": {
+     "value": 90,
+     "unit": "d",
+     "basis": "published",
+     "source": "Donker 1992, PhD thesis, VU University Amsterdam; via the Add-my-Pet species file",
+     "note": "About three broods a year; held by season in the wild."
+    },
+    "broodTime": {
+     "value": 35,
+     "unit": "d",
+     "basis": "published",
+     "source": "Donker 1992, PhD thesis, VU University Amsterdam; via the Add-my-Pet species file"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 900,
+     "unit": "d",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
@@ -4072,7 +4380,137 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the literature, no particular work checked"
      }
     }
-   }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 0,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 35,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "measured on Porcellio spinicornis: no growth above 35 °C"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 50,
+      "unit": "%",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "detritus": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "litter": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "fungi": {
+     "value": 0.12,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "plants": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "feed": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "preyKind": "small arthropods",
+   "place": {
+    "margin": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "land": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "canopy": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "burrow": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "ways": {
+    "needsTightLid": false,
+    "needsWayOut": true,
+    "moults": true,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 400,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "water": {
+     "value": 0,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 2,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Cultures hold hundreds on a few square decimetres."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Found over most of the world; no licence is known to be needed. Check where you live.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus animals outdoors, even where the species is common.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   }
  },
  "plants": {
@@ -6977,16 +7415,6 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "default of QUAL2K, 25 µg N/L; recalled"
     },
-    "fullStock": {
-     "value": 0.27,
-     "unit": "mol C/m²",
-     "distribution": "lognormal",
-     "spread": 1.7,
-     "min": 0.07,
-     "max": 0.83,
-     "basis": "memory",
-     "source": "8 g dry/m2 (2 to 25) at 40 % carbon on glass and stone under tank light, estimated; bright ponds carry 32 to 49 g/m2 (Azim et al. 2002)"
-    },
     "respirationRate": {
      "value": 0.05,
      "unit": "1/d",
@@ -7026,6 +7454,71 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.6,
      "basis": "assumed",
      "source": "as for bacteria"
+    }
+   }
+  },
+  "bacterial-film": {
+   "process": "bacterial-film",
+   "parameters": {
+    "maximumGrowth": {
+     "value": 0.5,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.15,
+     "max": 2,
+     "basis": "assumed",
+     "source": "suspended heterotrophs 3 to 13 per day (Henze et al. 2000, recalled); films are held by what diffuses into them"
+    },
+    "theta": {
+     "value": 1.05,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.02,
+     "max": 1.09,
+     "basis": "page",
+     "source": "default of QUAL2Kw for organic matter, read in its public source"
+    },
+    "yield": {
+     "value": 0.4,
+     "unit": "mol C/mol C",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.2,
+     "max": 0.6,
+     "basis": "memory",
+     "source": "0.2 to 0.6 on labile matter, Henze et al. 2000; recalled"
+    },
+    "detritusHalf": {
+     "value": 0.1,
+     "unit": "mol C/m²",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.02,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "2.7 g dry of detritus per film surface"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "heterotrophs 0.1 to 0.5 mg/L, Henze et al. 2000; recalled"
+    },
+    "decayRate": {
+     "value": 0.1,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.03,
+     "max": 0.3,
+     "basis": "assumed",
+     "source": "sloughing and small grazers: the film is renewed in ten days"
     }
    }
   },
@@ -7214,6 +7707,166 @@ export const LIBRARY_DATA: LibraryData = {
     }
    }
   },
+  "denitrification": {
+   "process": "denitrification",
+   "parameters": {
+    "arealRate": {
+     "value": 110,
+     "unit": "mg N/m²/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 25,
+     "max": 500,
+     "basis": "published",
+     "source": "111 µmol N/m2/h (37 mg N/m2/d), mean of littoral lake sediment under aired water (Saunders & Kalff 2001, abstract), taken threefold since oxygen of 8 mg/L above it leaves a third"
+    },
+    "theta": {
+     "value": 1.113,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.08,
+     "max": 1.14,
+     "basis": "published",
+     "source": "five times the activity at 20 as at 5 degC, lake sediment (Barato Lake, 2011, abstract)"
+    },
+    "nitrateHalf": {
+     "value": 0.48,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.2,
+     "max": 1.2,
+     "basis": "published",
+     "source": "lake sediment (Barato Lake, 2011, abstract)"
+    },
+    "oxygenInhibition": {
+     "value": 4,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 1.5,
+     "max": 12,
+     "basis": "assumed",
+     "source": "oxygen reaches a few millimetres into substrate; the layer without it begins the deeper the more there is above"
+    },
+    "detritusHalf": {
+     "value": 1.5,
+     "unit": "mol C/m²",
+     "distribution": "lognormal",
+     "spread": 1.9,
+     "min": 0.4,
+     "max": 6,
+     "basis": "assumed",
+     "source": "40 g dry/m2: a bed of a fed tank with 10 g/m2 then loses 2 to 60, about 8 mg N/m2/d, as estimated for thin beds"
+    }
+   }
+  },
+  "emersed-plants": {
+   "process": "emersed-plants",
+   "parameters": {
+    "maximumGrowth": {
+     "value": 0.08,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.02,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "gives 0.01 to 0.02 per day under 80 to 150 µmol/m2/s for 11 h at 20 to 24 degC, as slow marsh and house plants grow; no published rate found"
+    },
+    "growthTheta": {
+     "value": 1.06,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1.03,
+     "max": 1.1,
+     "basis": "assumed",
+     "source": "as for floating plants"
+    },
+    "lightHalf": {
+     "value": 100,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 40,
+     "max": 300,
+     "basis": "memory",
+     "source": "shade plants saturate at 100 to 300 µmol/m2/s; recalled"
+    },
+    "nitrogenHalf": {
+     "value": 0.4,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.1,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "uptake by roots 0.1 to 1.5 mg N/L; recalled"
+    },
+    "phosphorusHalf": {
+     "value": 0.05,
+     "unit": "mg P/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.01,
+     "max": 0.2,
+     "basis": "memory",
+     "source": "uptake by roots 0.01 to 0.2 mg P/L; recalled"
+    },
+    "preferenceHalf": {
+     "value": 0.3,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.1,
+     "max": 1,
+     "basis": "assumed",
+     "source": "as for submerged plants"
+    },
+    "fullStock": {
+     "value": 12,
+     "unit": "mol C/m²",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 5,
+     "max": 40,
+     "basis": "memory",
+     "source": "350 g dry/m2 at 42 % carbon, closed low stands; recalled"
+    },
+    "respirationRate": {
+     "value": 0.004,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.0015,
+     "max": 0.015,
+     "basis": "memory",
+     "source": "0.008 to 0.03 per day in actively growing leaves at 25 degC, whole plants with roots and stems less; recalled"
+    },
+    "lossRate": {
+     "value": 0.003,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.001,
+     "max": 0.015,
+     "basis": "assumed",
+     "source": "leaves live about a year"
+    },
+    "lossTheta": {
+     "value": 1.06,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.03,
+     "max": 1.1,
+     "basis": "assumed",
+     "source": "as for floating plants"
+    }
+   }
+  },
   "feed-breakdown": {
    "process": "feed-breakdown",
    "parameters": {
@@ -7256,6 +7909,111 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.5,
      "basis": "memory",
      "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "floating-plants": {
+   "process": "floating-plants",
+   "parameters": {
+    "maximumGrowth": {
+     "value": 0.36,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.35,
+     "min": 0.15,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "light-saturated at 20 degC; gives 0.24 per day at 25 degC under 100 µmol/m2/s around the clock, inside the 0.15 to 0.52 of 39 clones of duckweed (Ziegler et al. 2015; recalled); floating ferns grow half as fast"
+    },
+    "growthTheta": {
+     "value": 1.06,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1.03,
+     "max": 1.1,
+     "basis": "memory",
+     "source": "growth of Lemna minor rises to 27.5 degC; Q10 near 1.8; recalled"
+    },
+    "lightHalf": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 30,
+     "max": 200,
+     "basis": "memory",
+     "source": "growth saturates at 200 to 400 µmol/m2/s; recalled"
+    },
+    "nitrogenHalf": {
+     "value": 1,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.3,
+     "max": 3,
+     "basis": "memory",
+     "source": "duckweed 0.3 to 3 mg N/L; recalled"
+    },
+    "phosphorusHalf": {
+     "value": 0.1,
+     "unit": "mg P/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.02,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "duckweed 0.02 to 0.5 mg P/L; recalled"
+    },
+    "preferenceHalf": {
+     "value": 0.3,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.1,
+     "max": 1,
+     "basis": "assumed",
+     "source": "as for submerged plants"
+    },
+    "fullStock": {
+     "value": 6,
+     "unit": "mol C/m²",
+     "distribution": "lognormal",
+     "spread": 1.35,
+     "min": 3,
+     "max": 12,
+     "basis": "published",
+     "source": "180 g dry/m2 at which crowded duckweed stops growing (Driever et al. 2005, quoted in a handbook), 40 % carbon"
+    },
+    "respirationRate": {
+     "value": 0.02,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.008,
+     "max": 0.05,
+     "basis": "memory",
+     "source": "0.01 to 0.04 per day; recalled"
+    },
+    "lossRate": {
+     "value": 0.015,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.004,
+     "max": 0.06,
+     "basis": "assumed",
+     "source": "fronds live four to eight weeks"
+    },
+    "lossTheta": {
+     "value": 1.06,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.03,
+     "max": 1.1,
+     "basis": "assumed",
+     "source": "between plants and algae"
     }
    }
   },
@@ -7751,6 +8509,166 @@ export const LIBRARY_DATA: LibraryData = {
     }
    }
   },
+  "surface-cover": {
+   "process": "surface-cover",
+   "parameters": {
+    "algalStock": {
+     "value": 0.27,
+     "unit": "mol C/m²",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.07,
+     "max": 0.83,
+     "basis": "memory",
+     "source": "8 g dry/m2 (2 to 25) at 40 % carbon on glass and stone under tank light, estimated; bright ponds carry 32 to 49 g/m2 (Azim et al. 2002)"
+    },
+    "filmStock": {
+     "value": 0.015,
+     "unit": "mol C/m²",
+     "distribution": "lognormal",
+     "spread": 1.9,
+     "min": 0.003,
+     "max": 0.06,
+     "basis": "assumed",
+     "source": "0.4 g dry/m2 at 48 % carbon; renewed in ten days it makes 3 to 50 mg dry/m2/d, as estimated for dark films of fed tanks"
+    }
+   }
+  },
+  "suspended-algae": {
+   "process": "suspended-algae",
+   "parameters": {
+    "maximumGrowth": {
+     "value": 2,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 1,
+     "max": 3.5,
+     "basis": "memory",
+     "source": "phytoplankton at 20 degC, 1 to 3 per day, Bowie et al. 1985; recalled"
+    },
+    "growthTheta": {
+     "value": 1.066,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.04,
+     "max": 1.1,
+     "basis": "page",
+     "source": "default of QUAL2Kw, read in its public source"
+    },
+    "lightHalf": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 25,
+     "max": 200,
+     "basis": "memory",
+     "source": "20 to 150 for green algae of lit waters; recalled"
+    },
+    "nitrogenHalf": {
+     "value": 0.015,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.005,
+     "max": 0.05,
+     "basis": "memory",
+     "source": "5 to 50 µg N/L, Bowie et al. 1985; recalled"
+    },
+    "phosphorusHalf": {
+     "value": 0.003,
+     "unit": "mg P/L",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.001,
+     "max": 0.008,
+     "basis": "memory",
+     "source": "1 to 8 µg P/L, Bowie et al. 1985; recalled"
+    },
+    "carbonHalf": {
+     "value": 0.013,
+     "unit": "mmol/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.004,
+     "max": 0.06,
+     "basis": "assumed",
+     "source": "as for attached algae"
+    },
+    "preferenceHalf": {
+     "value": 0.025,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.008,
+     "max": 0.1,
+     "basis": "memory",
+     "source": "default of QUAL2K, 25 µg N/L; recalled"
+    },
+    "respirationRate": {
+     "value": 0.1,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.04,
+     "max": 0.25,
+     "basis": "memory",
+     "source": "0.05 to 0.2 per day, Bowie et al. 1985; recalled"
+    },
+    "lossRate": {
+     "value": 0.2,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.05,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "death and grazing by rotifers and ciliates, which are not computed; with settling a still tank of 20 cm loses 0.6 per day, so that blooms begin near 6 mol/m2/d. Common practice, no source: green water where more than about 10 mol/m2/d meets phosphate"
+    },
+    "lossTheta": {
+     "value": 1.05,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.01,
+     "min": 1.02,
+     "max": 1.08,
+     "basis": "page",
+     "source": "default of QUAL2Kw, read in its public source"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "as for bacteria"
+    },
+    "settlingVelocity": {
+     "value": 0.08,
+     "unit": "m/d",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.01,
+     "max": 0.4,
+     "basis": "memory",
+     "source": "small green algae 0.02 to 0.3 m per day, diatoms more, flagellates less; recalled from Chapra 1997"
+    },
+    "washOff": {
+     "value": 0.002,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.0003,
+     "max": 0.02,
+     "basis": "assumed",
+     "source": "a tenth of the loss of attached algae floats off alive; it only starts blooms"
+    }
+   }
+  },
   "underwater-light": {
    "process": "underwater-light",
    "parameters": {
@@ -7774,6 +8692,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "Morris et al. 1995, about 0.22 DOC^1.07; recalled"
     },
+    "suspendedAttenuation": {
+     "value": 4.6,
+     "unit": "m²/mol C",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 2,
+     "max": 10,
+     "basis": "published",
+     "source": "0.019 m2 per mg chlorophyll (fit to Lake Donghu, abstract) at 50 g carbon per g chlorophyll (recalled)"
+    },
     "plantAttenuation": {
      "value": 0.57,
      "unit": "m²/mol C",
@@ -7783,6 +8711,26 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 1.4,
      "basis": "memory",
      "source": "0.02 m2 per g dry (0.01 to 0.05) at 42 % carbon; recalled"
+    },
+    "floatingAttenuation": {
+     "value": 0.9,
+     "unit": "m²/mol C",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.5,
+     "max": 1.6,
+     "basis": "memory",
+     "source": "a closed sheet of 100 g dry/m2 lets 1 to 15, about 5 % of the light through; estimated"
+    },
+    "emersedAttenuation": {
+     "value": 0.29,
+     "unit": "m²/mol C",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.12,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "0.5 per leaf area, 0.02 m2 leaf per g dry at 42 % carbon; recalled"
     },
     "algalAttenuation": {
      "value": 0.9,

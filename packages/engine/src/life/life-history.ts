@@ -1,0 +1,342 @@
+import { log } from '../numerics/elementary.ts';
+import type { Prior } from '../plan/prior.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
+import { DIET_PARTS, type DietPart, dietTraits } from './diet-rules.ts';
+import { type Habitat, isSpared, TRAIT_DEFAULTS, TRAIT_IDS, TRAIT_SPECS, type TraitId } from './traits.ts';
+
+export { DIET_PARTS, type DietPart };
+
+/** What is known of a species whose energetics nobody measured. Lengths all in one measure, say carapace width. */
+export interface LifeHistory {
+  readonly habitat: Habitat;
+  /** At which the times below hold [degC]. */
+  readonly temperature: number;
+  /** [mm]; `adultLength` is the usual full-grown size. */
+  readonly lengthAtBirth: number;
+  readonly lengthAtPuberty?: number;
+  readonly adultLength: number;
+  /** Wet mass at `adultLength` without shell [mg], and its dry part [g/g]. */
+  readonly adultMass: number;
+  readonly dryPart?: number;
+  /** From release to the first eggs [d]. */
+  readonly maturityAge: number;
+  readonly youngPerBrood: number;
+  readonly broodInterval: number;
+  readonly broodTime: number;
+  readonly femaleShare?: number;
+  readonly lifespan: number;
+  /** Shares of what it eats, any weights. */
+  readonly diet: Readonly<Partial<Record<DietPart, number>>>;
+  /** Length of the smallest and the largest prey a full-grown animal takes [mm]. */
+  readonly preySmallest?: number;
+  readonly preyLargest?: number;
+  /** Outermost tolerated, in the units of the traits. */
+  readonly survives: Readonly<{
+    waterTemperature?: Bounds;
+    pH?: Bounds;
+    hardness?: Bounds;
+    airTemperature?: Bounds;
+    humidity?: Bounds;
+    oxygen?: Bounds;
+    unionisedAmmonia?: Bounds;
+  }>;
+  /** Parts of the time spent in open water and at its margin [0..1]; left out: all for water animals, none for land. */
+  readonly timeInWater?: number;
+  readonly timeAtMargin?: number;
+  /** Claimed by a full-grown animal [cm2]. */
+  readonly groundPerAdult?: number;
+  /** Whether hungry ones eat their own kind. */
+  readonly eatsOwnKind?: 'never' | 'when hungry' | 'often';
+  readonly moults?: boolean;
+  /** Whether it climbs glass, jumps or flies, so that a gap in the cover lets it out. */
+  readonly leavesByGaps?: boolean;
+  /** Length at which water larvae change [mm]. */
+  readonly lengthAtChange?: number;
+}
+
+export interface Bounds {
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** Full-grown sizes usually met, over the size that growth tends to. @source assumed */
+const MET_OF_END = 0.95;
+/** Length at puberty over end length where none is given. @source charnov-1993, about 0.6 to 0.7 for fish (memory); 0.6 assumed for all */
+const PUBERTY_OF_END = 0.6;
+/** Dry part of wet mass where none is given [g/g]. @source memory: 0.15 worms to 0.3 reptiles */
+const DRY_PART = 0.22;
+/** Egg over newborn mass. @source assumed: a third of an egg is burnt before hatching */
+const EGG_PER_NEWBORN = 1.35;
+const EGG_YIELD = 0.95;
+const CARBON_CONTENT = 0.42;
+/** Share to soma allowed [1]. Beyond these the broods given cannot be made by a body of the size and growth given. */
+const LEAST_KAPPA = 0.3;
+const MOST_KAPPA = 0.98;
+
+/** A prior a rule gives, and whether it came from a rule or a default. */
+export interface RuledTraits {
+  readonly priors: Readonly<Record<TraitId, Prior>>;
+  /** One sentence for each contradiction a rule had to settle. */
+  readonly remarks: readonly string[];
+}
+
+const fixed = (value: number): Prior => ({ kind: 'fixed', median: value, spread: 0, min: value, max: value });
+
+function within(id: TraitId, value: number): number {
+  const { min, max } = TRAIT_SPECS[id];
+  return Math.min(max, Math.max(min, value));
+}
+
+/** Lognormal around a value, bounded at two and a half spreads and by the trait's range. */
+function around(id: TraitId, value: number, spread: number): Prior {
+  if (!(value > 0)) return fixed(value);
+  const reach = spread * spread * Math.sqrt(spread);
+  return {
+    kind: 'lognormal',
+    median: value,
+    spread,
+    min: within(id, value / reach),
+    max: within(id, value * reach),
+  };
+}
+
+function between(
+  id: TraitId,
+  value: number,
+  spread: number,
+  [least, most]: readonly [number, number],
+): Prior {
+  return {
+    kind: 'normal',
+    median: value,
+    spread,
+    min: within(id, Math.min(value, least)),
+    max: within(id, Math.max(value, most)),
+  };
+}
+
+/** Lengths and the speed between them: L(t) = Lend - (Lend - Lb) exp(-r t) reaches puberty at the age given. */
+function sizes(history: LifeHistory): { birth: number; puberty: number; end: number; rate: number } {
+  const end = history.adultLength / MET_OF_END;
+  const birth = history.lengthAtBirth;
+  const puberty = history.lengthAtPuberty ?? Math.max(PUBERTY_OF_END * end, birth + 0.3 * (end - birth));
+  return { birth, puberty, end, rate: log((end - birth) / (end - puberty)) / history.maturityAge };
+}
+
+/**
+ * Traits of a species without measured energetics, from what keepers and field guides tell: sizes, ages, broods,
+ * diet and the ranges it lives in. Documented in docs/science/life-history.md.
+ *   Lend = adult length / 0.95;  Lpuberty = 0.6 Lend where not given
+ *   r = ln((Lend - Lbirth)/(Lend - Lpuberty)) / age at maturity
+ *   c = wet mass x dry part / adult length^3
+ *   (1 - kappa)/kappa = eggs a brood x egg mass / (0.95 interval m (Lend L^2 - Lpuberty^3)),  m = 3 c r/0.8
+ * Spreads are wide: a factor 1.3 on times and 2 on feeding, as geometric standard deviations.
+ * @param given priors the file states itself, which win over every rule
+ * @throws RangeError when lengths or ages contradict each other; says which
+ * @source derived: the inversion of `energeticsOf`; constants assumed where their own line says so
+ */
+export function traitsOfLifeHistory(
+  owner: string,
+  history: LifeHistory,
+  given: Readonly<Partial<Record<TraitId, Prior>>> = {},
+): RuledTraits {
+  const { birth, puberty, end, rate } = sizes(history);
+  if (!(birth > 0 && birth < puberty && puberty < end))
+    throw new RangeError(
+      `${owner}: lengths must rise from birth (${birth} mm) over puberty (${puberty} mm) to ${end} mm`,
+    );
+  if (
+    !(history.maturityAge > 0 && history.broodInterval > 0 && history.broodTime > 0 && history.lifespan > 0)
+  )
+    throw new RangeError(`${owner}: age at maturity, brood times and lifespan must be above 0 d`);
+  const remarks: string[] = [];
+  const spare = spareForEggs(owner, history, { birth, puberty, end, rate }, remarks);
+  const ruled: Partial<Record<TraitId, Prior>> = {
+    ...growthTraits(history, { birth, puberty, end, rate }, spare),
+    ...breedingTraits(history),
+    ...bodyTraits(history),
+    ...dietTraits(history, { kappa: spare, puberty, end, rate }),
+    ...deathTraits(history),
+    ...placeTraits(history, end),
+    ...toleranceTraits(history),
+    ...given,
+  };
+  const priors = Object.fromEntries(
+    TRAIT_IDS.map((id) => [id, ruled[id] ?? (isSpared(id) ? fixed(TRAIT_DEFAULTS[id]) : missing(owner, id))]),
+  );
+  return { priors: priors as RuledTraits['priors'], remarks };
+}
+
+function missing(owner: string, id: TraitId): never {
+  throw new RangeError(`${owner}: no rule gives trait ${id}; state it in the file`);
+}
+
+interface Sizes {
+  readonly birth: number;
+  readonly puberty: number;
+  readonly end: number;
+  readonly rate: number;
+}
+
+/** The share to soma with which a full-grown female makes the broods given. */
+function spareForEggs(owner: string, history: LifeHistory, size: Sizes, remarks: string[]): number {
+  const { birth, puberty, end, rate } = size;
+  const length = history.adultLength;
+  const upkeep = (3 * rate) / 0.8;
+  const eggs = history.youngPerBrood * EGG_PER_NEWBORN * birth * birth * birth;
+  const able =
+    EGG_YIELD * history.broodInterval * upkeep * (end * length * length - puberty * puberty * puberty);
+  const kappa = 1 / (1 + eggs / able);
+  if (kappa >= LEAST_KAPPA && kappa <= MOST_KAPPA) return kappa;
+  const bounded = Math.min(MOST_KAPPA, Math.max(LEAST_KAPPA, kappa));
+  remarks.push(
+    `${owner}: the broods given ask for a share of ${(1 - kappa).toFixed(2)} of the food; ${(1 - bounded).toFixed(2)} is taken`,
+  );
+  return bounded;
+}
+
+function growthTraits(history: LifeHistory, size: Sizes, kappa: number): Partial<Record<TraitId, Prior>> {
+  const { birth, puberty, end, rate } = size;
+  const length = history.adultLength;
+  const cube = (history.adultMass * (history.dryPart ?? DRY_PART)) / (length * length * length);
+  return {
+    referenceTemperature: fixed(history.temperature),
+    dryMassPerCube: around('dryMassPerCube', cube, 1.3),
+    lengthAtBirth: between('lengthAtBirth', birth, 0.06 * birth, [
+      0.88 * birth,
+      Math.min(1.12 * birth, birth + 0.3 * (puberty - birth)),
+    ]),
+    lengthAtPuberty: between('lengthAtPuberty', puberty, 0.05 * puberty, [
+      puberty - 0.3 * (puberty - birth),
+      puberty + 0.3 * (end - puberty),
+    ]),
+    lengthAtEnd: between('lengthAtEnd', end, 0.05 * end, [end - 0.3 * (end - puberty), 1.15 * end]),
+    growthRate: around('growthRate', rate, 1.3),
+    shareToSoma: between('shareToSoma', kappa, 0.2 * (1 - kappa), [
+      kappa - 0.5 * (1 - kappa),
+      kappa + 0.4 * (1 - kappa),
+    ]),
+  };
+}
+
+function breedingTraits(history: LifeHistory): Partial<Record<TraitId, Prior>> {
+  const { femaleShare = 0.5, broodTime, broodInterval, habitat, survives, temperature } = history;
+  const around20 = habitat === 'land' ? survives.airTemperature : survives.waterTemperature;
+  const low = around20?.low ?? temperature - 12;
+  const high = around20?.high ?? temperature + 8;
+  const coolest = low + 0.3 * (temperature - low);
+  return {
+    eggPerNewborn: between('eggPerNewborn', EGG_PER_NEWBORN, 0.12, [1.05, 1.8]),
+    femaleShare:
+      femaleShare >= 1
+        ? fixed(1)
+        : between('femaleShare', femaleShare, 0.05, [0.6 * femaleShare, Math.min(0.95, 1.4 * femaleShare)]),
+    broodTime: around('broodTime', broodTime, 1.2),
+    broodInterval: around('broodInterval', broodInterval, 1.3),
+    breedingCoolest: between('breedingCoolest', coolest, 1.5, [
+      coolest - 3,
+      Math.min(coolest + 3, temperature),
+    ]),
+    breedingWarmest: between('breedingWarmest', Math.max(high - 1, temperature + 1), 1, [
+      temperature + 0.5,
+      high + 1,
+    ]),
+  };
+}
+
+function bodyTraits({ habitat, survives, temperature }: LifeHistory): Partial<Record<TraitId, Prior>> {
+  const high =
+    (habitat === 'land' ? survives.airTemperature?.high : survives.waterTemperature?.high) ?? temperature + 8;
+  return {
+    activationEnergy: between('activationEnergy', 0.65, 0.1, [0.4, 0.95]),
+    broodActivationEnergy: between('broodActivationEnergy', 0.65, 0.1, [0.4, 0.95]),
+    heatLimit: between('heatLimit', high + 3, 1.5, [high + 0.5, high + 6]),
+    carbonContent: between('carbonContent', CARBON_CONTENT, 0.03, [0.34, 0.5]),
+    nitrogenContent: between('nitrogenContent', 0.09, 0.01, [0.065, 0.12]),
+    phosphorusContent: between('phosphorusContent', 0.012, 0.003, [0.006, 0.025]),
+  };
+}
+
+function deathTraits({ lifespan }: LifeHistory): Partial<Record<TraitId, Prior>> {
+  return {
+    lifespan: around('lifespan', lifespan, 1.25),
+    adultLoss: around('adultLoss', Math.min(0.01, 0.2 / lifespan), 1.6),
+    juvenileLoss: around('juvenileLoss', Math.min(0.02, 0.5 / lifespan + 0.002), 1.6),
+    broodLoss: around('broodLoss', 0.005, 1.8),
+    starvedUpkeep: between('starvedUpkeep', 0.5, 0.08, [0.3, 0.8]),
+    starvationCondition: between('starvationCondition', 0.62, 0.07, [0.42, 0.82]),
+    starvationHazard: around('starvationHazard', 0.7, 1.6),
+  };
+}
+
+/** Share of its life in water: open water, and half of the time at the margin. */
+function shareInWater({ habitat, timeInWater, timeAtMargin = 0 }: LifeHistory): number {
+  if (habitat === 'water') return 1;
+  if (habitat === 'land') return 0;
+  return Math.min(1, (timeInWater ?? 0.3) + 0.5 * timeAtMargin);
+}
+
+const OWN_KIND = { never: 0, 'when hungry': 0.5, often: 1.5 } as const;
+
+function placeTraits(history: LifeHistory, end: number): Partial<Record<TraitId, Prior>> {
+  const { preySmallest = 0, preyLargest = 0, groundPerAdult = 0, moults = false } = history;
+  const young = history.lengthAtChange ?? 0;
+  return {
+    shareInWater: fixed(shareInWater(history)),
+    lengthAtChange: fixed(young),
+    preySmallest: fixed(preySmallest / end),
+    preyLargest: preyLargest > 0 ? around('preyLargest', preyLargest / end, 1.2) : fixed(0),
+    cannibalism: around('cannibalism', OWN_KIND[history.eatsOwnKind ?? 'never'], 1.6),
+    hiding: between('hiding', 0.8, 0.08, [0.5, 0.97]),
+    groundPerAdult: around('groundPerAdult', groundPerAdult, 1.4),
+    leaving: history.leavesByGaps ? around('leaving', 0.01, 2) : fixed(0),
+    moultInterval: moults ? around('moultInterval', Math.max(6, 0.8 * history.broodInterval), 1.4) : fixed(0),
+    moultDeath: around('moultDeath', 0.01, 1.8),
+    crowdingDensity: around('crowdingDensity', crowdingOf(history), 1.8),
+    crowdingHazard: around('crowdingHazard', 0.02, 1.6),
+  };
+}
+
+/** Full-grown animals per litre that water carries: half a gram wet a litre; land animals are held by their ground. */
+function crowdingOf({ habitat, adultMass }: LifeHistory): number {
+  return habitat === 'land' ? TRAIT_SPECS.crowdingDensity.max : within('crowdingDensity', 500 / adultMass);
+}
+
+function toleranceTraits({ survives, temperature, habitat }: LifeHistory): Partial<Record<TraitId, Prior>> {
+  const water = survives.waterTemperature ?? {};
+  const air = survives.airTemperature ?? {};
+  const isLand = habitat === 'land';
+  const limit = (id: TraitId, value: number, spread: number): Prior =>
+    between(id, value, spread, [value - 2.5 * spread, value + 2.5 * spread]);
+  const noEffect = survives.unionisedAmmonia?.high ?? 0.05;
+  const hardnessLow = survives.hardness?.low ?? 2;
+  return {
+    temperatureLow: isLand ? fixed(-2) : limit('temperatureLow', water.low ?? temperature - 12, 1),
+    temperatureHigh: isLand ? fixed(45) : limit('temperatureHigh', water.high ?? temperature + 8, 1),
+    temperatureMargin: around('temperatureMargin', 3, 1.4),
+    pHLow: isLand ? fixed(2) : limit('pHLow', survives.pH?.low ?? 6, 0.25),
+    pHHigh: isLand ? fixed(12) : limit('pHHigh', survives.pH?.high ?? 8.8, 0.25),
+    pHMargin: around('pHMargin', 0.8, 1.4),
+    hardnessLow: isLand
+      ? fixed(0)
+      : between('hardnessLow', hardnessLow, 0.25 * hardnessLow + 0.1, [0.3 * hardnessLow, 1.6 * hardnessLow]),
+    hardnessHigh: isLand ? fixed(200) : limit('hardnessHigh', survives.hardness?.high ?? 30, 3),
+    hardnessMargin: around('hardnessMargin', 3, 1.5),
+    oxygenNeeded: isLand ? fixed(0) : around('oxygenNeeded', survives.oxygen?.low ?? 2, 1.3),
+    oxygenMargin: around('oxygenMargin', 1, 1.4),
+    ammoniaNoEffect: isLand ? fixed(5) : around('ammoniaNoEffect', noEffect, 1.3),
+    ammoniaMedianLethal: isLand
+      ? fixed(50)
+      : between('ammoniaMedianLethal', 8 * noEffect, 1.5 * noEffect, [5 * noEffect, 16 * noEffect]),
+    ammoniaRecovery: around('ammoniaRecovery', 0.7, 1.3),
+    airTemperatureLow:
+      habitat === 'water' ? fixed(-20) : limit('airTemperatureLow', air.low ?? temperature - 12, 1),
+    airTemperatureHigh:
+      habitat === 'water' ? fixed(50) : limit('airTemperatureHigh', air.high ?? temperature + 8, 1),
+    humidityLow: habitat === 'water' ? fixed(0) : limit('humidityLow', survives.humidity?.low ?? 50, 4),
+    humidityMargin: around('humidityMargin', 15, 1.4),
+  };
+}
+
+/** Carbon of a gram of dry body [mol]. @source derived; carbon content assumed for species without a measured one. */
+export const CARBON_PER_DRY_GRAM = CARBON_CONTENT / MOLAR_MASS.carbon;
