@@ -11,9 +11,10 @@ export type { Organism, Risk } from './schema/organism.ts';
 export type { ProcessParameters } from './schema/parameters.ts';
 export type { Plant } from './schema/plant.ts';
 export type { Quantity } from './schema/quantity.ts';
+export type { Salt } from './schema/salt.ts';
 export type { Tolerances } from './schema/tolerance.ts';
 export type { Water } from './schema/water.ts';
 
 /** The library that ships with the program. */
 export const library = libraryOf(LIBRARY_DATA);
-export const { organism, plant, feed, material, water, parameterPriors } = library;
+export const { organism, plant, feed, material, water, salt, parameterPriors } = library;

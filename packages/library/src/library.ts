@@ -6,6 +6,7 @@ import type { Feed } from './schema/feed.ts';
 import type { Material } from './schema/material.ts';
 import type { Organism } from './schema/organism.ts';
 import type { Plant } from './schema/plant.ts';
+import type { Salt } from './schema/salt.ts';
 import type { Water } from './schema/water.ts';
 
 /** Asked for an entry the library does not hold. */
@@ -30,6 +31,8 @@ export interface Library {
   readonly feed: (id: string) => Feed;
   readonly material: (id: string) => Material;
   readonly water: (id: string) => Water;
+  /** By its id, or by another name it is sold under. */
+  readonly salt: (id: string) => Salt;
   /** Text of a bundled enclosure file and of a room series. */
   readonly enclosure: (id: string) => string;
   readonly series: (id: string) => string;
@@ -46,6 +49,14 @@ function lookup<T>(kind: string, entries: Readonly<Record<string, T>>): (id: str
   };
 }
 
+/** Salts under all their names. */
+function withOtherNames(salts: Readonly<Record<string, Salt>>): Record<string, Salt> {
+  const others = Object.values(salts).flatMap((salt) =>
+    (salt.alsoCalled ?? []).map((name): [string, Salt] => [name, salt]),
+  );
+  return { ...Object.fromEntries(others), ...salts };
+}
+
 export function libraryOf(data: LibraryData): Library {
   const priors = priorTable(data.parameters);
   return {
@@ -54,6 +65,7 @@ export function libraryOf(data: LibraryData): Library {
     feed: lookup('feed', data.feeds),
     material: lookup('material', data.materials),
     water: lookup('water', data.waters),
+    salt: lookup('salt', withOtherNames(data.salts)),
     enclosure: lookup('enclosure', data.enclosures),
     series: lookup('room series', data.series),
     parameterPriors: () => priors,

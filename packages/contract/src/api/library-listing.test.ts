@@ -7,6 +7,8 @@ describe('the library as a list', () => {
   it('fits its schema and holds every entry once', () => {
     expect(libraryListing.parse(listing)).toEqual(listing);
     expect(listing.animals.map(({ id }) => id).sort()).toEqual(Object.keys(library.data.organisms).sort());
+    expect(listing.salts.map(({ id }) => id).sort()).toEqual(Object.keys(library.data.salts).sort());
+    expect(listing.salts.find(({ id }) => id === 'gypsum')?.kind).toBe('CaSO4.2H2O');
     expect(listing.materials).toHaveLength(Object.keys(library.data.materials).length);
   });
   it('carries the cautions', () => {

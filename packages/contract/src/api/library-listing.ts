@@ -16,6 +16,7 @@ export const libraryListing = z.object({
   animals: z.array(entry),
   feeds: z.array(entry),
   waters: z.array(entry),
+  salts: z.array(entry).describe('Salts to mix water with; the kind is the formula.'),
   series: z.array(z.string()).describe('Names of the measured rooms.'),
 });
 
@@ -45,7 +46,8 @@ export function listLibrary({ data }: Library): LibraryListing {
     plants: listed(data.plants, ({ group }) => group),
     animals: listed(data.organisms, ({ habitat, group }) => `${group}, ${habitat}`),
     feeds: listed(data.feeds, () => 'feed'),
-    waters: listed(data.waters, () => 'water'),
+    waters: listed(data.waters, ({ origin }) => origin),
+    salts: listed(data.salts, ({ formula }) => formula),
     series: Object.keys(data.series),
   };
 }

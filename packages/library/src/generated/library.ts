@@ -6726,6 +6726,7 @@ export const LIBRARY_DATA: LibraryData = {
   "distilled": {
    "id": "distilled",
    "name": "distilled or reverse osmosis water",
+   "origin": "pure",
    "ions": {
     "calcium": {
      "value": 0,
@@ -6801,6 +6802,7 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
    ],
+   "origin": "tap",
    "ions": {
     "calcium": {
      "value": 100,
@@ -6876,6 +6878,7 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Rain off a roof carries what lies on the roof: let the first rain run off, and use none from copper, zinc or lead."
    ],
+   "origin": "rain",
    "ions": {
     "calcium": {
      "value": 0.4,
@@ -6952,6 +6955,7 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
    ],
+   "origin": "tap",
    "ions": {
     "calcium": {
      "value": 66.3,
@@ -7039,6 +7043,7 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
    ],
+   "origin": "tap",
    "ions": {
     "calcium": {
      "value": 8,
@@ -7115,6 +7120,7 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
    ],
+   "origin": "tap",
    "ions": {
     "calcium": {
      "value": 94.4,
@@ -7195,6 +7201,448 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "page",
     "source": "Stadt Vöhringen, Bavaria: published drinking-water analysis, sampled at the town hall on 12 June 2025"
    }
+  }
+ },
+ "salts": {
+  "baking-soda": {
+   "id": "baking-soda",
+   "name": "baking soda, sodium bicarbonate",
+   "cautions": [
+    "Baking powder and washing soda are other things: baking powder holds acids and starch, washing soda is caustic and raises pH far more."
+   ],
+   "alsoCalled": [
+    "sodium-bicarbonate",
+    "bicarbonate-of-soda"
+   ],
+   "formula": "NaHCO3",
+   "purity": {
+    "value": 99,
+    "unit": "%",
+    "min": 97,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 96,
+    "unit": "g/L",
+    "min": 90,
+    "max": 100,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water"
+   },
+   "bulkDensity": {
+    "value": 880,
+    "unit": "kg/m³",
+    "min": 690,
+    "max": 1050,
+    "basis": "page",
+    "source": "inter-bulk.com, bulk densities: baking soda 55 lb/ft³; simetric.co.uk has 43 lb/ft³ (689 kg/m³)"
+   },
+   "dissolving": "quick",
+   "use": "Raises KH without GH; brings sodium. Sold for baking (E 500)."
+  },
+  "calcium-carbonate": {
+   "id": "calcium-carbonate",
+   "name": "calcium carbonate powder",
+   "cautions": [
+    "A powder stirred into water clouds it for days and dissolves only as far as CO2 allows; crushed coral or limestone in the filter does the same at its own pace."
+   ],
+   "alsoCalled": [
+    "chalk"
+   ],
+   "formula": "CaCO3",
+   "purity": {
+    "value": 99,
+    "unit": "%",
+    "min": 97,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 0.014,
+    "unit": "g/L",
+    "min": 0.01,
+    "max": 0.06,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water; in water without CO2"
+   },
+   "bulkDensity": {
+    "value": 700,
+    "unit": "kg/m³",
+    "min": 400,
+    "max": 1100,
+    "basis": "assumed",
+    "source": "judged after fine chalk powder, which differs much by grain"
+   },
+   "dissolving": "with carbon dioxide",
+   "use": "Raises GH and KH together, as chalk or limestone does, once CO2 has dissolved it. A food additive (E 170)."
+  },
+  "calcium-chloride": {
+   "id": "calcium-chloride",
+   "name": "calcium chloride dihydrate",
+   "cautions": [
+    "Calcium chloride grows hot in water and irritates eyes and skin: wear glasses, put salt into water and never water onto salt.",
+    "It draws water from the air: a pack left open holds less salt per gram; keep it shut tight."
+   ],
+   "alsoCalled": [
+    "calcium-chloride-dihydrate"
+   ],
+   "formula": "CaCl2.2H2O",
+   "purity": {
+    "value": 98,
+    "unit": "%",
+    "min": 90,
+    "max": 100,
+    "basis": "memory",
+    "source": "food grade of the dihydrate 97 to 103 % as dihydrate; it takes up water from air"
+   },
+   "solubility": {
+    "value": 970,
+    "unit": "g/L",
+    "min": 740,
+    "max": 1350,
+    "basis": "page",
+    "source": "dqchems.com, calcium chloride: dihydrate about 97 g per 100 mL at 20 °C"
+   },
+   "bulkDensity": {
+    "value": 850,
+    "unit": "kg/m³",
+    "min": 750,
+    "max": 1000,
+    "basis": "memory",
+    "source": "makers' sheets of flakes and granules: 800 to 950 kg/m³; recalled"
+   },
+   "dissolving": "quick",
+   "use": "Raises calcium and GH without KH and without sulfate. Sold for cheese making and as a food additive (E 509)."
+  },
+  "calcium-chloride-hexahydrate": {
+   "id": "calcium-chloride-hexahydrate",
+   "name": "calcium chloride hexahydrate",
+   "cautions": [
+    "Irritates eyes. It melts at 30 °C and draws water from the air: keep it cool and shut tight."
+   ],
+   "formula": "CaCl2.6H2O",
+   "purity": {
+    "value": 98,
+    "unit": "%",
+    "min": 95,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 1500,
+    "unit": "g/L",
+    "min": 1000,
+    "max": 4500,
+    "basis": "assumed",
+    "source": "far more than is ever used; melts in its own water at 30 °C"
+   },
+   "bulkDensity": {
+    "value": 850,
+    "unit": "kg/m³",
+    "min": 650,
+    "max": 1000,
+    "basis": "assumed",
+    "source": "judged after loose fine crystals; packing and grain change it by a fifth either way"
+   },
+   "dissolving": "quick",
+   "use": "Raises calcium and GH without KH and without sulfate; the form with most water. A laboratory and pharmacy salt."
+  },
+  "epsom-salt": {
+   "id": "epsom-salt",
+   "name": "Epsom salt, magnesium sulfate heptahydrate",
+   "cautions": [
+    "Bath salts often hold scent, dye or oil: use the plain salt only. Swallowed by the spoon it purges."
+   ],
+   "alsoCalled": [
+    "epsom",
+    "magnesium-sulfate",
+    "bitter-salt"
+   ],
+   "formula": "MgSO4.7H2O",
+   "purity": {
+    "value": 99,
+    "unit": "%",
+    "min": 97,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 1060,
+    "unit": "g/L",
+    "min": 700,
+    "max": 1130,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water",
+    "note": "sources differ by whether the water of the crystals is counted"
+   },
+   "bulkDensity": {
+    "value": 900,
+    "unit": "kg/m³",
+    "min": 700,
+    "max": 1050,
+    "basis": "assumed",
+    "source": "judged after loose fine crystals; packing and grain change it by a fifth either way"
+   },
+   "dissolving": "quick",
+   "use": "Raises magnesium and GH without KH and without chloride. Sold as a bath and garden salt and in pharmacies."
+  },
+  "gypsum": {
+   "id": "gypsum",
+   "name": "gypsum, calcium sulfate dihydrate",
+   "cautions": [
+    "Plaster of Paris is another salt (half the water, sets hard): use the dihydrate. Keep its dust out of the lungs."
+   ],
+   "alsoCalled": [
+    "calcium-sulfate",
+    "brewers-gypsum"
+   ],
+   "formula": "CaSO4.2H2O",
+   "purity": {
+    "value": 99,
+    "unit": "%",
+    "min": 97,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 2.4,
+    "unit": "g/L",
+    "min": 2,
+    "max": 2.7,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water"
+   },
+   "bulkDensity": {
+    "value": 800,
+    "unit": "kg/m³",
+    "min": 600,
+    "max": 1100,
+    "basis": "memory",
+    "source": "engineering tables of bulk solids: gypsum powder 640 to 1120 kg/m³; recalled"
+   },
+   "dissolving": "slow",
+   "use": "Raises calcium and GH without KH and without chloride. Sold for brewing and as a food additive (E 516)."
+  },
+  "magnesium-chloride": {
+   "id": "magnesium-chloride",
+   "name": "magnesium chloride hexahydrate",
+   "cautions": [
+    "It draws water from the air: keep it shut tight. Sea-made nigari holds bromide and sodium besides: use a pure grade."
+   ],
+   "alsoCalled": [
+    "nigari"
+   ],
+   "formula": "MgCl2.6H2O",
+   "purity": {
+    "value": 97,
+    "unit": "%",
+    "min": 90,
+    "max": 100,
+    "basis": "memory",
+    "source": "food grade; it takes up water from air"
+   },
+   "solubility": {
+    "value": 2350,
+    "unit": "g/L",
+    "min": 1600,
+    "max": 2500,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water"
+   },
+   "bulkDensity": {
+    "value": 850,
+    "unit": "kg/m³",
+    "min": 700,
+    "max": 1000,
+    "basis": "assumed",
+    "source": "judged after loose fine crystals; packing and grain change it by a fifth either way"
+   },
+   "dissolving": "quick",
+   "use": "Raises magnesium and GH without KH and without sulfate. Sold as nigari for tofu (E 511)."
+  },
+  "potassium-bicarbonate": {
+   "id": "potassium-bicarbonate",
+   "name": "potassium bicarbonate",
+   "cautions": [
+    "Potassium carbonate (potash) is another, caustic salt: check the name on the pack. Some packs hold magnesium oxide so that they pour; take one without."
+   ],
+   "formula": "KHCO3",
+   "purity": {
+    "value": 99,
+    "unit": "%",
+    "min": 97,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 333,
+    "unit": "g/L",
+    "min": 320,
+    "max": 362,
+    "basis": "page",
+    "source": "memim.com, potassium bicarbonate: 333 g/L at 20 °C"
+   },
+   "bulkDensity": {
+    "value": 1040,
+    "unit": "kg/m³",
+    "min": 900,
+    "max": 1200,
+    "basis": "page",
+    "source": "vizagchemical.com, potassium bicarbonate, food grade: 65 lb/ft³"
+   },
+   "dissolving": "quick",
+   "use": "Raises KH without GH and without sodium; plants take the potassium up. Sold for wine making and baking (E 501)."
+  },
+  "potassium-chloride": {
+   "id": "potassium-chloride",
+   "name": "potassium chloride",
+   "cautions": [
+    "Salt substitutes are often mixtures: use plain potassium chloride. Much potassium harms some invertebrates."
+   ],
+   "formula": "KCl",
+   "purity": {
+    "value": 99,
+    "unit": "%",
+    "min": 97,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 342,
+    "unit": "g/L",
+    "min": 335,
+    "max": 350,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water"
+   },
+   "bulkDensity": {
+    "value": 1050,
+    "unit": "kg/m³",
+    "min": 900,
+    "max": 1200,
+    "basis": "assumed",
+    "source": "judged after loose fine crystals; packing and grain change it by a fifth either way"
+   },
+   "dissolving": "quick",
+   "use": "Brings potassium and chloride without hardness. Sold as a substitute for table salt (E 508)."
+  },
+  "potassium-sulfate": {
+   "id": "potassium-sulfate",
+   "name": "potassium sulfate",
+   "cautions": [
+    "Fertiliser grades may hold other salts and metals: use a pure grade. Much potassium harms some invertebrates."
+   ],
+   "formula": "K2SO4",
+   "purity": {
+    "value": 99,
+    "unit": "%",
+    "min": 97,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 111,
+    "unit": "g/L",
+    "min": 105,
+    "max": 120,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water"
+   },
+   "bulkDensity": {
+    "value": 1300,
+    "unit": "kg/m³",
+    "min": 1000,
+    "max": 1500,
+    "basis": "assumed",
+    "source": "judged after loose fine crystals; packing and grain change it by a fifth either way"
+   },
+   "dissolving": "quick",
+   "use": "Brings potassium for plants without hardness. A fertiliser and food additive (E 515)."
+  },
+  "slaked-lime": {
+   "id": "slaked-lime",
+   "name": "slaked lime, calcium hydroxide",
+   "cautions": [
+    "Slaked lime is caustic and can blind: goggles and gloves, no dust, children away; rinse eyes at once for a quarter of an hour and see a doctor.",
+    "Its solution has a pH above 12 until CO2 has turned it into bicarbonate: never into water with animals; bubble CO2 or air through until the pH is below 8.5."
+   ],
+   "alsoCalled": [
+    "calcium-hydroxide",
+    "pickling-lime"
+   ],
+   "formula": "Ca(OH)2",
+   "purity": {
+    "value": 95,
+    "unit": "%",
+    "min": 85,
+    "max": 98,
+    "basis": "memory",
+    "source": "it turns into carbonate in air"
+   },
+   "solubility": {
+    "value": 1.65,
+    "unit": "g/L",
+    "min": 1.5,
+    "max": 1.8,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water"
+   },
+   "bulkDensity": {
+    "value": 500,
+    "unit": "kg/m³",
+    "min": 400,
+    "max": 640,
+    "basis": "memory",
+    "source": "hydrated lime 400 to 640 kg/m³; recalled"
+   },
+   "dissolving": "with carbon dioxide",
+   "use": "Raises GH and KH together as soon as CO2 has turned it into bicarbonate. Caustic. A food additive (E 526)."
+  },
+  "table-salt": {
+   "id": "table-salt",
+   "name": "table salt, sodium chloride",
+   "cautions": [
+    "Without iodine and without anti-caking agent (ferrocyanide): pickling or kosher salt. Most moss, fern and soft-water animals take salt badly."
+   ],
+   "alsoCalled": [
+    "sodium-chloride"
+   ],
+   "formula": "NaCl",
+   "purity": {
+    "value": 99,
+    "unit": "%",
+    "min": 97,
+    "max": 100,
+    "basis": "memory",
+    "source": "food and pharmacy grades hold at least this; the rest is mostly moisture"
+   },
+   "solubility": {
+    "value": 359,
+    "unit": "g/L",
+    "min": 355,
+    "max": 362,
+    "basis": "memory",
+    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water"
+   },
+   "bulkDensity": {
+    "value": 1200,
+    "unit": "kg/m³",
+    "min": 1050,
+    "max": 1350,
+    "basis": "memory",
+    "source": "fine table salt 1100 to 1300 kg/m³; recalled"
+   },
+   "dissolving": "quick",
+   "use": "Brings sodium and chloride without hardness; rarely wanted in soft water. Use pickling salt."
   }
  },
  "parameters": {

@@ -4,6 +4,7 @@ import { materialSchema } from './material.ts';
 import { organismSchema } from './organism.ts';
 import { parametersSchema } from './parameters.ts';
 import { plantSchema } from './plant.ts';
+import { saltSchema } from './salt.ts';
 import { waterSchema } from './water.ts';
 
 /** Folder of data by folder of data, the shape of its files. */
@@ -13,6 +14,7 @@ export const ENTRY_SCHEMAS = {
   feeds: feedSchema,
   materials: materialSchema,
   waters: waterSchema,
+  salts: saltSchema,
   parameters: parametersSchema,
 } as const satisfies Record<string, z.ZodType>;
 

@@ -17,6 +17,8 @@ const ions = Object.fromEntries(DISSOLVED_IDS.map((id) => [id, concentration])) 
 /** An analysis. mg/L is of the ion itself (NO3, PO4), of carbon for dissolvedOrganicCarbon; mg N/L and mg P/L of the element. */
 export const waterSchema = z.strictObject({
   ...entryHead,
+  /** Where it comes from: tap water gets the cautions on chlorine and copper. */
+  origin: z.enum(['pure', 'rain', 'tap']),
   ions: z.strictObject(ions),
   /** As measured; the check of the ions' charges against it must hold. Absent for waters without buffer. */
   alkalinity: quantity('charge concentration', { min: -2, max: 50 }).optional(),
