@@ -1,19 +1,19 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { producer } from './producer.ts';
+import { producer, type ProducerParameters } from './producer.ts';
 
 /**
  * Algae on glass, stone, wood and leaves. They use bicarbonate as well as carbon dioxide, so all inorganic carbon
- * counts as theirs. See `producer` for the equations.
- * @validity film in light; bacteria in the film are not told apart, and grazed films are as productive as others
+ * counts as theirs. They share their ground with the bacterial film (`surface-cover`). See `producer` for the equations.
+ * @validity film in light; grazed films are as productive as others
  * @source chapra-2008, bowie-1985 (rates)
  */
-export const attachedAlgae = producer({
+export const attachedAlgae = producer<Omit<Required<ProducerParameters>, 'fullStock'>>({
   id: 'attached-algae',
   name: 'attached algae',
   pool: 'attachedAlgae',
   composition: COMPOSITIONS.algae,
   light: 'lightOnAlgae',
-  ground: 'submergedArea',
+  filled: 'algalGroundFilled',
   parameters: {
     maximumGrowth: { unit: '1/d', min: 0.1, max: 3, meaning: 'highest growth at 20 degC' },
     growthTheta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor of growth per degree' },
@@ -37,7 +37,6 @@ export const attachedAlgae = producer({
       max: 2,
       meaning: 'half-saturation of the choice of ammonium',
     },
-    fullStock: { unit: 'mol C/m²', min: 0.02, max: 2, meaning: 'stock per surface at which growth ends' },
     respirationRate: { unit: '1/d', min: 0.005, max: 0.4, meaning: 'respiration at 20 degC' },
     lossRate: { unit: '1/d', min: 0.001, max: 0.4, meaning: 'death and sloughing at 20 degC' },
     lossTheta: {

@@ -2,7 +2,7 @@ import type { Process, Reaction } from '../process/contract.ts';
 import { COMPOSITIONS, type Composition } from '../variables/compositions.ts';
 import type { VariableId } from '../variables/variables.ts';
 
-export type GrazedFood = 'algae' | 'plants' | 'detritus' | 'litter' | 'feed';
+export type GrazedFood = 'algae' | 'plants' | 'detritus' | 'litter' | 'feed' | 'biofilm';
 
 /** Names of the reactions by which a food is eaten: one for a living pool, carbon, nitrogen, phosphorus otherwise. */
 export interface EatenReactions {
@@ -17,6 +17,7 @@ export interface EatenReactions {
 export const EATEN_BY_FOOD: Readonly<Record<GrazedFood, EatenReactions>> = {
   algae: { carbon: 'attached algae eaten', composition: COMPOSITIONS.algae },
   plants: { carbon: 'submerged plants eaten', composition: COMPOSITIONS.submergedPlants },
+  biofilm: { carbon: 'bacterial film eaten', composition: COMPOSITIONS.bacteria },
   detritus: {
     carbon: 'detritus carbon eaten',
     nitrogen: 'detritus nitrogen eaten',
@@ -56,6 +57,7 @@ function dead(name: string, pool: VariableId, clearance: VariableId, eaten: Vari
 const BITES: readonly Bite[] = [
   living('attached algae eaten', 'attachedAlgae', 'grazingOnAlgae', COMPOSITIONS.algae),
   living('submerged plants eaten', 'submergedPlants', 'grazingOnPlants', COMPOSITIONS.submergedPlants),
+  living('bacterial film eaten', 'biofilm', 'grazingOnBiofilm', COMPOSITIONS.bacteria),
   dead('detritus carbon eaten', 'detritusCarbon', 'grazingOnDetritus', 'eatenCarbon'),
   dead('detritus nitrogen eaten', 'detritusNitrogen', 'grazingOnDetritus', 'eatenNitrogen'),
   dead('detritus phosphorus eaten', 'detritusPhosphorus', 'grazingOnDetritus', 'eatenPhosphorus'),

@@ -106,7 +106,8 @@ describe('the library’s parameters of the cycle', () => {
     const algae = MEDIANS['attached-algae']!;
     for (const photons of [40, 100]) {
       const lit = (11 / 24) * (photons / (photons + algae.lightHalf!)) * algae.maximumGrowth!;
-      const stock = algae.fullStock! * (1 - (algae.respirationRate! + algae.lossRate!) / lit);
+      const stock =
+        MEDIANS['surface-cover']!.algalStock! * (1 - (algae.respirationRate! + algae.lossRate!) / lit);
       const grams = (stock * 12.011) / 0.4;
       expect(grams).toBeGreaterThan(2);
       expect(grams).toBeLessThan(25);

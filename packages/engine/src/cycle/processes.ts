@@ -2,8 +2,12 @@ import { type AnyDerivation, type AnyProcess, listed, listedDerivation } from '.
 import { ammoniaOxidation } from './ammonia-oxidation.ts';
 import { animalRelease } from './animal-release.ts';
 import { attachedAlgae } from './attached-algae.ts';
+import { bacterialFilm } from './bacterial-film.ts';
 import { carbonateDissolution } from './carbonate-dissolution.ts';
+import { denitrification } from './denitrification.ts';
+import { emersedPlants } from './emersed-plants.ts';
 import { feedBreakdown } from './feed-breakdown.ts';
+import { floatingPlants } from './floating-plants.ts';
 import { gasExchange } from './gas-exchange.ts';
 import { grazing } from './grazing.ts';
 import { litterBreakdown } from './litter-breakdown.ts';
@@ -11,6 +15,8 @@ import { mineralisation } from './mineralisation.ts';
 import { nitriteOxidation } from './nitrite-oxidation.ts';
 import { organicCarbonBreakdown } from './organic-carbon-breakdown.ts';
 import { submergedPlants } from './submerged-plants.ts';
+import { surfaceCover } from './surface-cover.ts';
+import { suspendedAlgae } from './suspended-algae.ts';
 import { underwaterLight } from './underwater-light.ts';
 import { woodLeaching } from './wood-leaching.ts';
 
@@ -25,20 +31,27 @@ export const CYCLE_PROCESSES: readonly AnyProcess[] = [
   listed(litterBreakdown),
   listed(ammoniaOxidation),
   listed(nitriteOxidation),
+  listed(denitrification),
+  listed(bacterialFilm),
   listed(attachedAlgae),
+  listed(suspendedAlgae),
   listed(submergedPlants),
+  listed(floatingPlants),
+  listed(emersedPlants),
   listed(grazing),
   listed(animalRelease),
 ];
 
 /** What the processes read that is not a pool and not set from outside; the water chemistry comes on top. */
-export const CYCLE_DERIVATIONS: readonly AnyDerivation[] = [listedDerivation(underwaterLight)];
+export const CYCLE_DERIVATIONS: readonly AnyDerivation[] = [
+  listedDerivation(underwaterLight),
+  listedDerivation(surfaceCover),
+];
 
 /** What happens in real enclosures and not in this cycle, one sentence each, for the keeper. */
 export const CYCLE_NOT_MODELLED: readonly string[] = [
-  'Nitrate is not lost to nitrogen gas in deep or muddy substrate, so it may rise more here than in the enclosure.',
-  'Algae suspended in the water (green water) are left out; only algae on surfaces grow.',
-  'Floating plants, moss and land plants take no nutrients from the water.',
+  'Moss and plants on dry land take no nutrients from the water.',
+  'A closed mat of floating plants shades the water but does not slow its exchange of gases with the air.',
   'Rooted plants take nutrients from the water only, not from the substrate, and store none for lean times.',
   'Soil, peat and moss exchange no calcium or acid with the water.',
   'Dissolved calcium carbonate never comes out of solution again as scale.',

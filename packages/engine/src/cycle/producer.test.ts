@@ -2,8 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { listed } from '../process/contract.ts';
 import { changesByState, checkProcess, ratesByName } from '../process/process-test-kit.ts';
 import { attachedAlgae } from './attached-algae.ts';
+import { emersedPlants } from './emersed-plants.ts';
+import { floatingPlants } from './floating-plants.ts';
 import { ammoniumShare } from './producer.ts';
 import { submergedPlants } from './submerged-plants.ts';
+import { suspendedAlgae } from './suspended-algae.ts';
 
 const DAY = 86400;
 const ALGAE = {
@@ -14,7 +17,6 @@ const ALGAE = {
   phosphorusHalf: 0.002,
   carbonHalf: 0.013,
   preferenceHalf: 0.025,
-  fullStock: 1,
   respirationRate: 0.05,
   lossRate: 0.02,
   lossTheta: 1.05,
@@ -25,7 +27,7 @@ const PLENTY = {
   phosphate: 1e6,
   oxygen: 1e6,
   dissolvedInorganicCarbon: 1e6,
-  submergedArea: 1e6,
+  algalGroundFilled: 0,
   waterVolume: 1,
   waterTemperature: 20,
 };
@@ -59,7 +61,12 @@ describe('attached algae', () => {
   });
 
   it('stop growing where their ground is full, but go on breathing', () => {
-    const rates = ratesByName(algae, ALGAE, { ...PLENTY, attachedAlgae: 2, submergedArea: 1, nitrate: 1e6 });
+    const rates = ratesByName(algae, ALGAE, {
+      ...PLENTY,
+      attachedAlgae: 2,
+      algalGroundFilled: 1,
+      nitrate: 1e6,
+    });
     expect(rates['growth of attached algae on nitrate']).toBe(0);
     expect(rates['respiration of attached algae']! * DAY).toBeCloseTo(0.1, 6);
   });
@@ -76,7 +83,13 @@ describe('submerged plants', () => {
   it('keeps the contract', () => checkProcess(process));
 
   it('are held to carbon dioxide, not to all inorganic carbon', () => {
-    const parameters = { ...ALGAE, maximumGrowth: 0.2, carbonHalf: 0.04, respirationRate: 0.01 };
+    const parameters = {
+      ...ALGAE,
+      fullStock: 1,
+      maximumGrowth: 0.2,
+      carbonHalf: 0.04,
+      respirationRate: 0.01,
+    };
     const rate = (carbonDioxide: number): number =>
       ratesByName(process, parameters, {
         ...PLENTY,
@@ -88,6 +101,88 @@ describe('submerged plants', () => {
       })['growth of submerged plants on nitrate']!;
     expect(rate(0.04) / rate(1e5)).toBeCloseTo(0.5, 4);
     expect(rate(0)).toBe(0);
+  });
+});
+
+const FLOATING = {
+  maximumGrowth: 0.36,
+  growthTheta: 1.06,
+  lightHalf: 80,
+  nitrogenHalf: 1,
+  phosphorusHalf: 0.1,
+  preferenceHalf: 0.3,
+  fullStock: 6,
+  respirationRate: 0.02,
+  lossRate: 0.015,
+  lossTheta: 1.06,
+};
+const ON_THE_WATER = {
+  floatingPlants: 1,
+  waterArea: 1,
+  lightOnFloatingPlants: 1e9,
+  nitrate: 1e6,
+  phosphate: 1e6,
+  waterVolume: 1,
+  waterTemperature: 20,
+};
+
+describe('floating plants', () => {
+  const process = listed(floatingPlants);
+  it('keep the contract', () => checkProcess(process));
+
+  it('touch nothing of the water but nitrogen and phosphorus', () => {
+    const change = changesByState(process, { ...FLOATING, lossRate: 0.0005 }, ON_THE_WATER);
+    expect(change.dissolvedInorganicCarbon).toBeUndefined();
+    expect(change.oxygen).toBeUndefined();
+    expect(change.nitrate!).toBeLessThan(0);
+    expect(change.phosphate!).toBeLessThan(0);
+  });
+
+  it('stop growing at the mat of 180 g dry/m² of the literature', () => {
+    // Driever et al. 2005, quoted in a handbook; 6 mol C/m2 at 40 % carbon
+    const rate = (stock: number): number =>
+      ratesByName(process, FLOATING, { ...ON_THE_WATER, floatingPlants: stock })[
+        'growth of floating plants on nitrate'
+      ]!;
+    expect(rate((180 * 0.4) / 12.011 + 0.01)).toBe(0);
+    expect(rate(3)).toBeGreaterThan(0);
+  });
+});
+
+describe('plants rooted in wet ground', () => {
+  const process = listed(emersedPlants);
+  it('keep the contract', () => checkProcess(process));
+
+  it('do nothing without wet ground', () => {
+    const rates = ratesByName(
+      process,
+      { ...FLOATING, maximumGrowth: 0.08 },
+      {
+        ...ON_THE_WATER,
+        emersedPlants: 1,
+        lightOnEmersedPlants: 100,
+      },
+    );
+    expect(rates['growth of plants rooted in wet ground on nitrate']).toBe(0);
+  });
+});
+
+const SUSPENDED = { ...ALGAE, maximumGrowth: 2, lightHalf: 80, settlingVelocity: 0.08, washOff: 0.002 };
+
+describe('suspended algae', () => {
+  const process = listed(suspendedAlgae);
+  it('keep the contract', () => checkProcess(process));
+
+  it('settle as fast as they sink through the depth', () => {
+    // 0.08 m/d through 0.2 m: 0.4 per day
+    const rates = ratesByName(process, SUSPENDED, { ...PLENTY, suspendedAlgae: 1, waterDepth: 0.2 });
+    expect(rates['settling of suspended algae']! * DAY).toBeCloseTo(0.4, 10);
+  });
+
+  it('begin from what is washed off the surfaces', () => {
+    const change = changesByState(process, SUSPENDED, { ...PLENTY, attachedAlgae: 1, waterDepth: 0.2 });
+    expect(change.suspendedAlgae! * DAY).toBeCloseTo(0.002, 12);
+    expect(change.attachedAlgae).toBe(-change.suspendedAlgae!);
   });
 });
 

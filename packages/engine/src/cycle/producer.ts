@@ -1,7 +1,8 @@
-import type { ParameterSpecs, Process, Setting } from '../process/contract.ts';
-import { balanced } from '../process/stoichiometry.ts';
+import type { ParameterSpecs, Process, RunningProcess, Setting } from '../process/contract.ts';
+import { balanced, type Stoichiometry } from '../process/stoichiometry.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import type { Composition } from '../variables/compositions.ts';
+import type { ElementId } from '../variables/elements.ts';
 import type { VariableId } from '../variables/variables.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
@@ -14,27 +15,34 @@ export interface ProducerParameters {
   readonly lightHalf: number;
   readonly nitrogenHalf: number;
   readonly phosphorusHalf: number;
-  readonly carbonHalf: number;
   readonly preferenceHalf: number;
-  readonly fullStock: number;
   readonly respirationRate: number;
   readonly lossRate: number;
   readonly lossTheta: number;
-  readonly oxygenHalf: number;
+  /** Of those that take carbon and oxygen from the water. */
+  readonly carbonHalf?: number;
+  readonly oxygenHalf?: number;
+  /** Of those with a ground of their own. */
+  readonly fullStock?: number;
 }
 
-/** One group of producers: its pool, where its light and its ground come from, and which carbon it takes. */
-export interface ProducerGroup {
+/** One group of producers: its pool, where its light comes from, what bounds it, and which carbon it takes. */
+export interface ProducerGroup<P extends ProducerParameters> {
   readonly id: string;
   /** Read in budgets: 'attached algae'. */
   readonly name: string;
   readonly pool: VariableId;
   readonly composition: Composition;
   readonly light: VariableId;
-  readonly ground: VariableId;
-  /** Concentration of the carbon it can use [mol/m3]; dissolved inorganic carbon bounds it from above. */
-  readonly carbon?: VariableId;
-  readonly parameters: ParameterSpecs<ProducerParameters>;
+  /** Ground [m2] that `fullStock` fills; share [1] of its room already filled; neither where only light bounds it. */
+  readonly ground?: VariableId;
+  readonly filled?: VariableId;
+  /**
+   * Concentration of the carbon it can use [mol/m3], bounded from above by dissolved inorganic carbon, which counts
+   * whole when this is left out. 'air': carbon dioxide and oxygen are exchanged with the air and never short.
+   */
+  readonly carbon?: VariableId | 'air';
+  readonly parameters: ParameterSpecs<P>;
 }
 
 /**
@@ -51,136 +59,187 @@ export function ammoniumShare(ammonium: number, nitrate: number, half: number): 
   return monod(ammonium, half) * monod(nitrate, half) + (either * half) / (half + nitrate);
 }
 
-/** The least of the shares light, nitrogen, phosphorus and carbon allow, as a function of the value array. */
-function growthPerBiomass(
-  group: ProducerGroup,
-  parameters: ProducerParameters,
+/** A number read from the value array. */
+type Read = (values: Float64Array) => number;
+
+/** Share of the room that is left, 1 in the open; not above 0 where there is none. */
+function roomLeft<P extends ProducerParameters>(
+  { pool, ground, filled, id }: ProducerGroup<P>,
+  { fullStock }: ProducerParameters,
   setting: Setting,
-): (values: Float64Array, ammonium: number, nitrate: number, water: number) => number {
+): Read {
+  if (ground !== undefined) {
+    if (fullStock === undefined) throw new RangeError(`${id}: a ground needs the stock that fills it`);
+    const [stock, area] = [setting.index(pool), setting.index(ground)];
+    return (values) => 1 - values[stock]! / (fullStock * values[area]!);
+  }
+  if (filled === undefined) return () => 1;
+  const share = setting.index(filled);
+  return (values) => 1 - values[share]!;
+}
+
+/** Share of the highest growth that the carbon at hand allows. */
+function carbonLimit<P extends ProducerParameters>(
+  { carbon, id }: ProducerGroup<P>,
+  { carbonHalf }: ProducerParameters,
+  setting: Setting,
+): (values: Float64Array, water: number) => number {
+  if (carbon === 'air') return () => 1;
+  if (carbonHalf === undefined) throw new RangeError(`${id}: carbon from the water needs a half-saturation`);
+  const inorganic = setting.index('dissolvedInorganicCarbon');
+  if (carbon === undefined)
+    return (values, water) => monod(concentration(values[inorganic]!, water), carbonHalf);
+  const usable = setting.index(carbon);
+  return (values, water) =>
+    monod(Math.min(values[usable]!, concentration(values[inorganic]!, water)), carbonHalf);
+}
+
+/** Growth [mol C/s]: the least of the shares nitrogen, phosphorus and carbon allow, times light, warmth and room. */
+function growthOf<P extends ProducerParameters>(
+  group: ProducerGroup<P>,
+  parameters: P,
+  setting: Setting,
+): (values: Float64Array, nitrogen: number, water: number) => number {
   const light = setting.index(group.light);
-  const ground = setting.index(group.ground);
   const pool = setting.index(group.pool);
   const phosphate = setting.index('phosphate');
-  const inorganicCarbon = setting.index('dissolvedInorganicCarbon');
-  const carbon = group.carbon === undefined ? undefined : setting.index(group.carbon);
   const temperature = setting.index('waterTemperature');
   const rate = parameters.maximumGrowth / SECONDS_PER_DAY;
   const nitrogenHalf = parameters.nitrogenHalf / MOLAR_MASS.nitrogen;
   const phosphorusHalf = parameters.phosphorusHalf / MOLAR_MASS.phosphorus;
   const warmth = thetaResponse(parameters.growthTheta, 20);
-  return (values, ammonium, nitrate, water) => {
+  const room = roomLeft(group, parameters, setting);
+  const carbon = carbonLimit(group, parameters, setting);
+  return (values, nitrogen, water) => {
     const photons = values[light]!;
     const stock = values[pool]!;
-    const room = 1 - stock / (parameters.fullStock * values[ground]!);
-    if (!(photons > 0 && stock > 0 && room > 0)) return 0;
-    const dissolved = concentration(values[inorganicCarbon]!, water);
-    const usable = carbon === undefined ? dissolved : Math.min(values[carbon]!, dissolved);
+    if (!(photons > 0 && stock > 0 && nitrogen > 0)) return 0;
+    const left = room(values);
+    if (!(left > 0)) return 0;
     const scarcest = Math.min(
-      monod(ammonium + nitrate, nitrogenHalf),
+      monod(nitrogen, nitrogenHalf),
       monod(concentration(values[phosphate]!, water), phosphorusHalf),
-      monod(usable, parameters.carbonHalf),
+      carbon(values, water),
     );
     return (
-      rate * warmth(values[temperature]!) * monod(photons, parameters.lightHalf) * scarcest * room * stock
+      rate * warmth(values[temperature]!) * monod(photons, parameters.lightHalf) * scarcest * left * stock
     );
+  };
+}
+
+function readsOf<P extends ProducerParameters>(group: ProducerGroup<P>): VariableId[] {
+  const { pool, light, ground, filled, carbon } = group;
+  return [
+    pool,
+    light,
+    ...(ground === undefined ? [] : [ground]),
+    ...(filled === undefined ? [] : [filled]),
+    ...(carbon === undefined || carbon === 'air' ? [] : [carbon]),
+    ...(carbon === 'air' ? [] : (['oxygen', 'dissolvedInorganicCarbon'] as const)),
+    'ammonium',
+    'nitrate',
+    'phosphate',
+    'waterVolume',
+    'waterTemperature',
+  ];
+}
+
+/** Elements closed from the water; with 'air', carbon and oxygen cross the boundary instead. */
+function closing(carbon: VariableId | 'air' | undefined, nitrogen: VariableId) {
+  const nutrients = { nitrogen, phosphorus: 'phosphate' } as const;
+  if (carbon === 'air') return nutrients;
+  return { ...nutrients, carbon: 'dissolvedInorganicCarbon', oxygen: 'oxygen' } as const;
+}
+
+/** A living pool that falls to detritus, per mol C. `derived`: element balance. */
+export function lossToDetritus(pool: VariableId, composition: Composition): Stoichiometry {
+  return {
+    [pool]: -1,
+    detritusCarbon: 1,
+    detritusNitrogen: composition.nitrogenPerCarbon,
+    detritusPhosphorus: composition.phosphorusPerCarbon,
+  };
+}
+
+function running<P extends ProducerParameters>(
+  group: ProducerGroup<P>,
+  parameters: P,
+  setting: Setting,
+): RunningProcess {
+  const { pool, name, carbon } = group;
+  const stock = setting.index(pool);
+  const ammonium = setting.index('ammonium');
+  const nitrate = setting.index('nitrate');
+  const volume = setting.index('waterVolume');
+  const temperature = setting.index('waterTemperature');
+  const oxygen = carbon === 'air' ? undefined : setting.index('oxygen');
+  const growth = growthOf(group, parameters, setting);
+  const preferenceHalf = parameters.preferenceHalf / MOLAR_MASS.nitrogen;
+  const oxygenHalf = (parameters.oxygenHalf ?? 0) / MOLAR_MASS.oxygen;
+  const respiration = parameters.respirationRate / SECONDS_PER_DAY;
+  const loss = parameters.lossRate / SECONDS_PER_DAY;
+  const warmth = thetaResponse(parameters.lossTheta, 20);
+  const growthOn = (nitrogen: 'ammonium' | 'nitrate') => balanced({ [pool]: 1 }, closing(carbon, nitrogen));
+  return {
+    reactions: [
+      { name: `growth of ${name} on ammonium`, stoichiometry: growthOn('ammonium') },
+      { name: `growth of ${name} on nitrate`, stoichiometry: growthOn('nitrate') },
+      {
+        name: `respiration of ${name}`,
+        stoichiometry: balanced({ [pool]: -1 }, closing(carbon, 'ammonium')),
+      },
+      { name: `loss of ${name} to detritus`, stoichiometry: lossToDetritus(pool, group.composition) },
+    ],
+    evaluate(values, rates, offset) {
+      const content = values[stock]!;
+      if (!(content > 0)) {
+        rates.fill(0, offset, offset + 4);
+        return;
+      }
+      const water = values[volume]!;
+      const reduced = concentration(values[ammonium]!, water);
+      const oxidised = concentration(values[nitrate]!, water);
+      const gross = growth(values, reduced + oxidised, water);
+      const share = gross > 0 ? ammoniumShare(reduced, oxidised, preferenceHalf) : 0;
+      const pace = warmth(values[temperature]!) * content;
+      const breath = oxygen === undefined ? 1 : monod(concentration(values[oxygen]!, water), oxygenHalf);
+      rates[offset] = gross * share;
+      rates[offset + 1] = oxidised > 0 ? gross * Math.max(0, 1 - share) : 0;
+      rates[offset + 2] = respiration * pace * breath;
+      rates[offset + 3] = loss * pace;
+    },
   };
 }
 
 /**
  * The process of a group of producers: growth on ammonium and on nitrate, respiration, and loss to detritus.
- * growth = mu20 theta^(T - 20) I/(K_I + I) min(N/(K_N + N), P/(K_P + P), C/(K_C + C)) (1 - B/(B_full A)) B,
- * split between ammonium and nitrate by `ammoniumShare`; respiration = r20 theta_r^(T - 20) O2/(K + O2) B;
- * loss = l20 theta_r^(T - 20) B. Growth releases the oxygen that building from carbon dioxide and the nitrogen at
- * hand gives; respiration returns carbon, ammonium and phosphate in the composition of the pool.
- * @param group pool, composition, light, ground and parameter ranges
- * @source chapra-2008 (bottom algae: first order with space limit, least of the nutrients), monod-1949
+ * growth = mu20 theta^(T - 20) I/(K_I + I) min(N/(K_N + N), P/(K_P + P), C/(K_C + C)) (1 - filled) B,
+ * with filled = B/(B_full A) or the share of a surface that it and its rivals fill, split between ammonium and
+ * nitrate by `ammoniumShare`; respiration = r20 theta_r^(T - 20) O2/(K + O2) B; loss = l20 theta_r^(T - 20) B.
+ * Growth releases the oxygen that building from carbon dioxide and the nitrogen at hand gives; respiration returns
+ * carbon, ammonium and phosphate in the composition of the pool. Those with leaves in the air exchange carbon dioxide
+ * and oxygen with it and only nitrogen and phosphorus with the water.
+ * @param group pool, composition, light, what bounds it, carbon, and parameter ranges
+ * @source chapra-2008 (first order with space limit, least of the nutrients), monod-1949
  */
-export function producer(group: ProducerGroup): Process<ProducerParameters> {
-  const { pool, composition } = group;
-  const growthOn = (nitrogen: 'ammonium' | 'nitrate') =>
-    balanced(
-      { [pool]: 1 },
-      { carbon: 'dissolvedInorganicCarbon', nitrogen, phosphorus: 'phosphate', oxygen: 'oxygen' },
-    );
+export function producer<P extends ProducerParameters>(group: ProducerGroup<P>): Process<P> {
+  const { pool, carbon } = group;
+  const air: readonly ElementId[] = ['carbon', 'oxygen'];
   return {
     id: group.id,
     parameters: group.parameters,
-    reads: [
-      pool,
-      group.light,
-      group.ground,
-      ...(group.carbon === undefined ? [] : [group.carbon]),
-      'ammonium',
-      'nitrate',
-      'phosphate',
-      'oxygen',
-      'dissolvedInorganicCarbon',
-      'waterVolume',
-      'waterTemperature',
-    ],
+    reads: readsOf(group),
     changes: [
       pool,
       'ammonium',
       'nitrate',
       'phosphate',
-      'oxygen',
-      'dissolvedInorganicCarbon',
+      ...(carbon === 'air' ? [] : (['oxygen', 'dissolvedInorganicCarbon'] as const)),
       'detritusCarbon',
       'detritusNitrogen',
       'detritusPhosphorus',
     ],
-    prepare(parameters, setting) {
-      const stock = setting.index(pool);
-      const ammonium = setting.index('ammonium');
-      const nitrate = setting.index('nitrate');
-      const oxygen = setting.index('oxygen');
-      const volume = setting.index('waterVolume');
-      const temperature = setting.index('waterTemperature');
-      const growth = growthPerBiomass(group, parameters, setting);
-      const preferenceHalf = parameters.preferenceHalf / MOLAR_MASS.nitrogen;
-      const oxygenHalf = parameters.oxygenHalf / MOLAR_MASS.oxygen;
-      const respiration = parameters.respirationRate / SECONDS_PER_DAY;
-      const loss = parameters.lossRate / SECONDS_PER_DAY;
-      const warmth = thetaResponse(parameters.lossTheta, 20);
-      return {
-        reactions: [
-          { name: `growth of ${group.name} on ammonium`, stoichiometry: growthOn('ammonium') },
-          { name: `growth of ${group.name} on nitrate`, stoichiometry: growthOn('nitrate') },
-          {
-            name: `respiration of ${group.name}`,
-            stoichiometry: balanced(
-              { [pool]: -1 },
-              {
-                carbon: 'dissolvedInorganicCarbon',
-                nitrogen: 'ammonium',
-                phosphorus: 'phosphate',
-                oxygen: 'oxygen',
-              },
-            ),
-          },
-          {
-            name: `loss of ${group.name} to detritus`,
-            stoichiometry: {
-              [pool]: -1,
-              detritusCarbon: 1,
-              detritusNitrogen: composition.nitrogenPerCarbon,
-              detritusPhosphorus: composition.phosphorusPerCarbon,
-            },
-          },
-        ],
-        evaluate(values, rates, offset) {
-          const water = values[volume]!;
-          const reduced = concentration(values[ammonium]!, water);
-          const oxidised = concentration(values[nitrate]!, water);
-          const gross = growth(values, reduced, oxidised, water);
-          const share = gross > 0 ? ammoniumShare(reduced, oxidised, preferenceHalf) : 0;
-          const pace = warmth(values[temperature]!) * values[stock]!;
-          rates[offset] = gross * share;
-          rates[offset + 1] = oxidised > 0 ? gross * Math.max(0, 1 - share) : 0;
-          rates[offset + 2] = respiration * pace * monod(concentration(values[oxygen]!, water), oxygenHalf);
-          rates[offset + 3] = loss * pace;
-        },
-      };
-    },
+    ...(carbon === 'air' ? { boundary: air } : {}),
+    prepare: (parameters, setting) => running(group, parameters, setting),
   };
 }

@@ -1,5 +1,5 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { producer } from './producer.ts';
+import { producer, type ProducerParameters } from './producer.ts';
 
 /**
  * Plants under water, all kinds together. They are held to carbon dioxide; those that use bicarbonate grow
@@ -7,7 +7,7 @@ import { producer } from './producer.ts';
  * @validity nutrients from the water alone, none stored and none from the substrate
  * @source chapra-2008 (form), nielsen-1991 (ceiling of growth)
  */
-export const submergedPlants = producer({
+export const submergedPlants = producer<Required<ProducerParameters>>({
   id: 'submerged-plants',
   name: 'submerged plants',
   pool: 'submergedPlants',

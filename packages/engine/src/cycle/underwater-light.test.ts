@@ -9,16 +9,33 @@ const derivation = listedDerivation(underwaterLight);
 const PARAMETERS = {
   backgroundAttenuation: 0.15,
   colourAttenuation: 0.22,
+  suspendedAttenuation: 4.6,
   plantAttenuation: 0.57,
+  floatingAttenuation: 0.9,
+  emersedAttenuation: 0.29,
   algalAttenuation: 0.9,
   incidentShare: 1,
 };
 const POOL = { lightAtSurface: 100, waterDepth: 0.2, waterVolume: 0.04, waterArea: 0.2, submergedArea: 0.5 };
 
-function light(entries: Parameters<typeof valuesWith>[0]): { algae: number; plants: number } {
+interface Light {
+  readonly algae: number;
+  readonly plants: number;
+  readonly suspended: number;
+  readonly floating: number;
+  readonly emersed: number;
+}
+
+function light(entries: Parameters<typeof valuesWith>[0]): Light {
   const values = valuesWith({ ...POOL, ...entries });
   compose([], [derivation], { 'underwater-light': PARAMETERS }).derive(values);
-  return { algae: values[VARIABLE_INDEX.lightOnAlgae]!, plants: values[VARIABLE_INDEX.lightOnPlants]! };
+  return {
+    algae: values[VARIABLE_INDEX.lightOnAlgae]!,
+    plants: values[VARIABLE_INDEX.lightOnPlants]!,
+    suspended: values[VARIABLE_INDEX.lightOnSuspendedAlgae]!,
+    floating: values[VARIABLE_INDEX.lightOnFloatingPlants]!,
+    emersed: values[VARIABLE_INDEX.lightOnEmersedPlants]!,
+  };
 }
 
 describe('light under water', () => {
@@ -47,6 +64,37 @@ describe('light under water', () => {
   });
 
   it('is dark at night', () => {
-    expect(light({ lightAtSurface: 0 })).toEqual({ algae: 0, plants: 0 });
+    expect(light({ lightAtSurface: 0 })).toEqual({
+      algae: 0,
+      plants: 0,
+      suspended: 0,
+      floating: 0,
+      emersed: 0,
+    });
+  });
+
+  it('under a closed sheet of duckweed is about a twentieth', () => {
+    // 100 g dry/m2 at 40 % carbon: 3.33 mol C/m2; e^-(0.9 * 3.33) = 0.0499; estimates for closed mats: 1 to 15 %
+    const covered = light({ floatingPlants: 3.33 * 0.2 });
+    expect(covered.suspended / light({}).suspended).toBeCloseTo(0.0499, 3);
+    expect(covered.plants / light({}).plants).toBeCloseTo(0.0499, 3);
+    expect(covered.floating).toBeGreaterThan(covered.suspended);
+  });
+
+  it('is dimmed for all by green water', () => {
+    // 0.1 mol C/m3 (1.2 mg C/L) over 20 cm: tau = (0.15 + 0.46) 0.2 = 0.122
+    const green = light({ suspendedAlgae: 0.1 * 0.04 });
+    expect(green.suspended / 100).toBeCloseTo((1 - Math.exp(-0.122)) / 0.122, 6);
+    expect(green.algae).toBe(green.suspended);
+    expect(green.plants).toBeLessThan(light({}).plants);
+  });
+
+  it('never rises by more of anything that grows', () => {
+    const pools = ['suspendedAlgae', 'attachedAlgae', 'submergedPlants', 'floatingPlants'] as const;
+    for (const pool of pools) {
+      const [less, more] = [light({ [pool]: 0.1 }), light({ [pool]: 0.3 })];
+      for (const on of ['algae', 'plants', 'suspended', 'floating'] as const)
+        expect(more[on]).toBeLessThanOrEqual(less[on]);
+    }
   });
 });

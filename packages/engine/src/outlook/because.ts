@@ -106,6 +106,7 @@ const FOOD_NAMES: Readonly<Record<GrazedFood, string>> = {
   detritus: 'detritus',
   litter: 'leaf litter',
   feed: 'feed',
+  biofilm: 'bacterial film',
 };
 
 /** Adds what all animals ate over the 30 days up to `day`, by food [mol C, positive]. `derived`. */

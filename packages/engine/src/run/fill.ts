@@ -1,7 +1,7 @@
 import { checkedParameters } from '../process/compose.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
-import { poolArea } from './plant-cover.ts';
+import { PLANT_POOLS, type PlantPool, plantedBiomass, type RootedInWater } from './plant-cover.ts';
 import { pour } from './pour.ts';
 import { setConstantDrivers, setWaterDrivers, type World } from './world.ts';
 
@@ -13,6 +13,9 @@ const START_PARAMETERS = {
   plantFactor: { unit: '1', min: 0.1, max: 10, meaning: 'plant biomass at a given cover over that stated' },
 } as const;
 const START = { id: 'start', parameters: START_PARAMETERS };
+
+/** Bacterial film on the surfaces on the first day over attached algae [mol/mol]. @source assumed: traces of either */
+const FILM_PER_ALGAE = 0.2;
 
 function addTo(world: World, id: keyof typeof V, amount: number): void {
   world.values[V[id]] = world.values[V[id]]! + amount;
@@ -45,17 +48,13 @@ function placeLiving(world: World): void {
   addTo(world, 'ammoniaOxidisers', plan.start.ammoniaOxidisers * factors.nitrifierFactor);
   addTo(world, 'nitriteOxidisers', plan.start.nitriteOxidisers * factors.nitrifierFactor);
   addTo(world, 'attachedAlgae', plan.start.attachedAlgae * factors.algaeFactor);
+  addTo(world, 'biofilm', plan.start.attachedAlgae * FILM_PER_ALGAE * factors.algaeFactor);
   const { nitrogenPerCarbon, phosphorusPerCarbon } = COMPOSITIONS.algae;
   addTo(world, 'detritusCarbon', plan.start.detritusCarbon);
   addTo(world, 'detritusNitrogen', plan.start.detritusCarbon * nitrogenPerCarbon);
   addTo(world, 'detritusPhosphorus', plan.start.detritusCarbon * phosphorusPerCarbon);
-  for (const planting of plan.plants) {
-    if (planting.group !== 'submerged') continue;
-    addTo(
-      world,
-      'submergedPlants',
-      planting.fullCoverBiomass * poolArea(plan) * planting.cover * factors.plantFactor,
-    );
+  for (const [group, pool] of Object.entries(PLANT_POOLS) as [RootedInWater, PlantPool][]) {
+    addTo(world, pool, plantedBiomass(plan, group) * factors.plantFactor);
   }
 }
 

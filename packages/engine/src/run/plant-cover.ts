@@ -1,17 +1,71 @@
-import type { Plan } from '../plan/plan.ts';
+import type { Plan, Planting, Zone } from '../plan/plan.ts';
 
-/** Plan area of the pool zones [m2]. `derived`. */
-export function poolArea(plan: Pick<Plan, 'box' | 'zones'>): number {
-  return plan.zones
-    .filter(({ kind }) => kind === 'pool')
-    .reduce((area, { from, to }) => area + (to - from) * plan.box.width, 0);
+/** The pool that holds each group of plants that feeds from the water. */
+export const PLANT_POOLS = {
+  submerged: 'submergedPlants',
+  floating: 'floatingPlants',
+  emersed: 'emersedPlants',
+} as const;
+export type RootedInWater = keyof typeof PLANT_POOLS;
+export type PlantPool = (typeof PLANT_POOLS)[RootedInWater];
+
+type Ground = Pick<Plan, 'box' | 'zones'>;
+
+const isWet = ({ kind }: Zone): boolean => kind === 'pool' || kind === 'margin' || kind === 'stream';
+
+function planArea({ box }: Ground, { from, to }: Zone): number {
+  return (to - from) * box.width;
 }
 
-/** Biomass of submerged plants at full cover of the pool [mol C]: mean of the plantings, 0 without any. `derived`. */
-export function fullCover(plan: Plan): number {
-  const submerged = plan.plants.filter(({ group }) => group === 'submerged');
-  if (submerged.length === 0) return 0;
+/** Plan area of the pool zones [m2]. `derived`. */
+export function poolArea(plan: Ground): number {
+  return plan.zones
+    .filter(({ kind }) => kind === 'pool')
+    .reduce((area, zone) => area + planArea(plan, zone), 0);
+}
+
+/** True when a planting feeds from the pool's water: under it, on it, or rooted where its water stands in the ground. */
+export function feedsFromWater(
+  planting: Pick<Planting, 'group' | 'zone'>,
+  zones: readonly Pick<Zone, 'id' | 'kind'>[],
+): boolean {
+  if (planting.group === 'submerged' || planting.group === 'floating') return true;
+  const zone = zones.find(({ id }) => id === planting.zone);
+  return planting.group === 'emersed' && zone !== undefined && isWet(zone as Zone);
+}
+
+function plantingsOf(plan: Plan, group: RootedInWater): Planting[] {
+  return plan.plants.filter((planting) => planting.group === group && feedsFromWater(planting, plan.zones));
+}
+
+/** Ground that plants of a group can fill [m2]: the pool, or the wet zones planted with those above the water. */
+function groundOf(plan: Plan, group: RootedInWater): number {
+  if (group !== 'emersed') return poolArea(plan);
+  const planted = new Set(plantingsOf(plan, group).map(({ zone }) => zone));
+  return plan.zones
+    .filter(({ id }) => planted.has(id))
+    .reduce((area, zone) => area + planArea(plan, zone), 0);
+}
+
+/** Wet ground planted with plants that stand above the water [m2]. `derived`. */
+export function wetPlantGround(plan: Plan): number {
+  return groundOf(plan, 'emersed');
+}
+
+/** Biomass of a group on the first day [mol C]: full cover times cover times ground, summed. `derived`. */
+export function plantedBiomass(plan: Plan, group: RootedInWater): number {
+  return plantingsOf(plan, group).reduce((sum, { fullCoverBiomass, cover, zone: id }) => {
+    const zone = plan.zones.find((each) => each.id === id);
+    const area = group === 'emersed' && zone ? planArea(plan, zone) : poolArea(plan);
+    return sum + fullCoverBiomass * area * cover;
+  }, 0);
+}
+
+/** Biomass of a group at full cover of its ground [mol C]: mean of the plantings, 0 without any. `derived`. */
+export function fullCover(plan: Plan, group: RootedInWater = 'submerged'): number {
+  const plantings = plantingsOf(plan, group);
+  if (plantings.length === 0) return 0;
   const perArea =
-    submerged.reduce((sum, { fullCoverBiomass }) => sum + fullCoverBiomass, 0) / submerged.length;
-  return perArea * poolArea(plan);
+    plantings.reduce((sum, { fullCoverBiomass }) => sum + fullCoverBiomass, 0) / plantings.length;
+  return perArea * groundOf(plan, group);
 }

@@ -1,6 +1,6 @@
 import { type Climate, createClimate } from '../climate/climate.ts';
 import { fallAeration } from '../cycle/fall-aeration.ts';
-import { CYCLE_DERIVATIONS, CYCLE_PROCESSES } from '../cycle/processes.ts';
+import { CYCLE_DERIVATIONS } from '../cycle/processes.ts';
 import { createLife, type Life } from '../life/life.ts';
 import type { TraitValues } from '../life/traits.ts';
 import type { Random } from '../numerics/random.ts';
@@ -10,7 +10,10 @@ import { STATE_IDS, VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/varia
 import { Workspace } from '../water/equilibrium/workspace.ts';
 import { waterChemistry } from '../water/water-chemistry.ts';
 import { createIntegrator, type Integrator } from './integrator.ts';
+import { wetPlantGround } from './plant-cover.ts';
+import { processesOf } from './plan-processes.ts';
 import type { RunSetting } from './setting.ts';
+import { wetSubstrate } from './wet-substrate.ts';
 
 /**
  * Accuracy of the cycle. Against 1e-4 the daily series of the demo's water and plants move by 1.3 % at most, far less than
@@ -48,7 +51,7 @@ export interface World {
 export function createWorld(setting: RunSetting, draw: Draw): World {
   const { plan, geometry, room } = setting;
   const system = compose(
-    CYCLE_PROCESSES,
+    processesOf(plan),
     [listedDerivation(waterChemistry), ...CYCLE_DERIVATIONS],
     draw.parameters,
   );
@@ -90,6 +93,8 @@ export function setWaterDrivers(world: World, waterTemperature: number): void {
 /** Sets the drivers that stay as they are all run. `derived`. */
 export function setConstantDrivers({ values, setting }: World): void {
   const { room, devices } = setting.plan;
+  values[V.wetPlantGround] = wetPlantGround(setting.plan);
+  values[V.wetSubstrate] = wetSubstrate(setting.plan);
   values[V.roomCarbonDioxide] = room.carbonDioxide;
   values[V.airPressure] = room.pressure;
   const stirred = devices.pump && devices.pump.fallHeight > 0 ? STIRRED_BY_FALL : STIRRED_BELOW;

@@ -16,9 +16,16 @@ export function organicContent({ nitrogenPerCarbon: n, phosphorusPerCarbon: p }:
  * @source bacteria: C5H7O2N, the convention of wastewater engineering (Metcalf & Eddy), P one fifth of N by mass (memory).
  * @source algae: Redfield 1958, C:N:P 106:16:1.
  * @source submergedPlants: Duarte 1992 median of freshwater angiosperms, C:N:P about 436:20:1 (memory).
+ * @source floatingPlants: duckweed of 5 % N and 0.9 % P in dry matter of 40 % C, between starved (2 %) and rich (6 %)
+ *   (memory; Petersen et al. 2021 read 6.05 % in rich medium).
+ * @source emersedPlants: marsh and house plants of 2.8 % N and 0.4 % P in dry matter of 42 % C (memory).
+ * @source fungi: mycelium of aquatic hyphomycetes of 5 % N and 0.6 % P in dry matter of 45 % C (memory).
  */
 export const COMPOSITIONS = {
   bacteria: { nitrogenPerCarbon: 0.2, phosphorusPerCarbon: 0.018 },
   algae: { nitrogenPerCarbon: 16 / 106, phosphorusPerCarbon: 1 / 106 },
   submergedPlants: { nitrogenPerCarbon: 20 / 436, phosphorusPerCarbon: 1 / 436 },
+  floatingPlants: { nitrogenPerCarbon: 0.107, phosphorusPerCarbon: 0.0087 },
+  emersedPlants: { nitrogenPerCarbon: 0.057, phosphorusPerCarbon: 0.0037 },
+  fungi: { nitrogenPerCarbon: 0.095, phosphorusPerCarbon: 0.0052 },
 } as const satisfies Record<string, Composition>;

@@ -55,6 +55,7 @@ const driver = (name: string, unit: string, compartment: Compartment): VariableS
 const ORGANIC_CARBON: Content = { carbon: 1, oxygen: -1 };
 const ORGANIC_NITROGEN: Content = { nitrogen: 1, oxygen: -2 };
 const ORGANIC_PHOSPHORUS: Content = { phosphorus: 1 };
+const CALCIUM_CARBONATE: Content = { carbon: 1, calcium: 1, charge: 2 };
 
 /**
  * The only authority for a variable's name, unit, compartment, kind and element content.
@@ -75,6 +76,7 @@ export const VARIABLES = {
   phosphate: dissolved('phosphate', { phosphorus: 1, charge: -1 }),
   oxygen: dissolved('dissolved oxygen', { oxygen: 1 }),
   dissolvedOrganicCarbon: dissolved('coloured dissolved organic carbon', ORGANIC_CARBON),
+  labileOrganicCarbon: dissolved('colourless dissolved organic carbon that bacteria use up', ORGANIC_CARBON),
 
   // Dead and mineral [mol]
   feedCarbon: solid('uneaten feed, carbon', ORGANIC_CARBON),
@@ -87,14 +89,33 @@ export const VARIABLES = {
   litterNitrogen: solid('leaf litter in the water, nitrogen', ORGANIC_NITROGEN),
   litterPhosphorus: solid('leaf litter in the water, phosphorus', ORGANIC_PHOSPHORUS),
   litterLeachable: solid('leachable organic carbon left in the leaf litter', ORGANIC_CARBON),
-  woodLeachable: solid('leachable organic acid left in the wood', ORGANIC_CARBON),
-  carbonateSolid: solid('solid calcium carbonate', { carbon: 1, calcium: 1, charge: 2 }),
+  woodLeachable: solid('leachable organic acid left in wood and peat, quick part', ORGANIC_CARBON),
+  woodLeachableSlow: solid('leachable organic acid left in wood and peat, slow part', ORGANIC_CARBON),
+  carcassCarbon: solid('dead animals, carbon', ORGANIC_CARBON),
+  carcassNitrogen: solid('dead animals, nitrogen', ORGANIC_NITROGEN),
+  carcassPhosphorus: solid('dead animals, phosphorus', ORGANIC_PHOSPHORUS),
+  carbonateSolid: solid('solid calcite', CALCIUM_CARBONATE),
+  aragoniteSolid: solid('solid aragonite', CALCIUM_CARBONATE),
+
+  // Held by ground, peat and moss and given up for others [mol]; hydrogen ions carry no alkalinity
+  exchangeableCalcium: solid('exchangeable calcium', { calcium: 1, charge: 2 }),
+  exchangeableMagnesium: solid('exchangeable magnesium', { magnesium: 1, charge: 2 }),
+  exchangeableSodium: solid('exchangeable sodium', { sodium: 1, charge: 1 }),
+  exchangeablePotassium: solid('exchangeable potassium', { potassium: 1, charge: 1 }),
+  exchangeableAmmonium: solid('exchangeable ammonium', { nitrogen: 1, oxygen: -2, charge: 1 }),
+  exchangeableAcid: solid('exchangeable hydrogen ions', {}),
 
   // Living, fixed composition [mol C]
   ammoniaOxidisers: living('ammonia oxidisers', organicContent(COMPOSITIONS.bacteria)),
   nitriteOxidisers: living('nitrite oxidisers', organicContent(COMPOSITIONS.bacteria)),
   attachedAlgae: living('attached algae', organicContent(COMPOSITIONS.algae)),
+  litterFungi: living('fungi on the leaf litter', organicContent(COMPOSITIONS.fungi)),
+  shellCarbonate: living('calcium carbonate in shells and cuticles', CALCIUM_CARBONATE),
   submergedPlants: living('submerged plants', organicContent(COMPOSITIONS.submergedPlants)),
+  suspendedAlgae: living('suspended algae', organicContent(COMPOSITIONS.algae)),
+  floatingPlants: living('floating plants', organicContent(COMPOSITIONS.floatingPlants)),
+  emersedPlants: living('plants rooted in wet ground', organicContent(COMPOSITIONS.emersedPlants)),
+  biofilm: living('bacterial film', organicContent(COMPOSITIONS.bacteria)),
 
   // Animals, moved once a day by the life module [mol]
   animalCarbon: living('animals, carbon', ORGANIC_CARBON),
@@ -121,6 +142,11 @@ export const VARIABLES = {
   // Light on the water's inhabitants
   lightOnAlgae: derived('light on attached algae', 'umol/m2/s', 'water'),
   lightOnPlants: derived('light on submerged plants', 'umol/m2/s', 'water'),
+  lightOnSuspendedAlgae: derived('light on suspended algae', 'umol/m2/s', 'water'),
+  lightOnFloatingPlants: derived('light on floating plants', 'umol/m2/s', 'water'),
+  lightOnEmersedPlants: derived('light on plants rooted in wet ground', 'umol/m2/s', 'ground'),
+  algalGroundFilled: derived('share of the room for attached algae that is filled', '1', 'water'),
+  filmGroundFilled: derived('share of the room for bacterial film that is filled', '1', 'water'),
 
   // Set by climate, season and life before a cycle step
   waterVolume: driver('water volume', 'm3', 'water'),
@@ -128,10 +154,21 @@ export const VARIABLES = {
   waterDepth: driver('mean depth of the open water', 'm', 'water'),
   submergedArea: driver('submerged surface', 'm2', 'water'),
   darkFilmSurface: driver('surface for films inside substrate and filter', 'm2', 'water'),
+  wetSubstrate: driver('wet substrate deep enough to run short of oxygen', 'm2', 'ground'),
+  wetPlantGround: driver('wet ground planted above the water', 'm2', 'ground'),
   surfaceRenewal: driver('share of the water surface stirred by pump and fall', '1', 'water'),
   fallAeration: driver('water that a fall brings to balance with the air', 'm3/s', 'water'),
-  carbonateGrain: driver('grain of the carbonate when placed, surface-weighted mean', 'm', 'solid'),
-  carbonatePlaced: driver('carbonate placed so far', 'mol', 'solid'),
+  carbonateGrain: driver('grain of the calcite when placed, surface-weighted mean', 'm', 'solid'),
+  carbonatePlaced: driver('calcite placed so far', 'mol', 'solid'),
+  aragoniteGrain: driver('grain of the aragonite when placed, surface-weighted mean', 'm', 'solid'),
+  aragonitePlaced: driver('aragonite placed so far', 'mol', 'solid'),
+  carbonateAge: driver('time the carbonate has lain in the water, mean', 'd', 'solid'),
+  exchangeArea: driver('surface of exchanging ground that the water meets', 'm2', 'ground'),
+  looseExchanger: driver('exchange capacity lying loose in the water', 'mol', 'solid'),
+  exchangeAcidStrength: driver('hold of exchangers on hydrogen ions, over that on sodium', '1', 'ground'),
+  litterPace: driver('breakdown of the leaves present, over that of oak', '1', 'solid'),
+  feedPace: driver('breakdown of the uneaten feed present, over that of flakes', '1', 'solid'),
+  shellTarget: driver('calcium carbonate that bodies of this size carry', 'mol', 'living'),
   waterTemperature: driver('water temperature', 'degC', 'water'),
   lightAtSurface: driver('light at the water surface', 'umol/m2/s', 'water'),
   roomCarbonDioxide: driver('carbon dioxide in the air, dry', 'umol/mol', 'room'),
@@ -141,6 +178,7 @@ export const VARIABLES = {
   grazingOnLitter: driver('clearance of leaf litter by animals', '1/s', 'living'),
   grazingOnFeed: driver('clearance of feed by animals', '1/s', 'living'),
   grazingOnPlants: driver('clearance of submerged plants by animals', '1/s', 'living'),
+  grazingOnBiofilm: driver('clearance of bacterial film by animals', '1/s', 'living'),
 } as const satisfies Record<string, VariableSpec>;
 
 export type VariableId = keyof typeof VARIABLES;
