@@ -1,5 +1,6 @@
 import type { DayState } from '../day/day-state.ts';
 import type { Palette } from '../palette/palette.ts';
+import type { LengthUnit } from '../scale/length-unit.ts';
 import type { Point } from '../scene/path.ts';
 import { remembered } from '../scene/remembered.ts';
 import { type Ground, groundOf } from './ground.ts';
@@ -12,6 +13,9 @@ export interface SectionFrame {
   readonly day: DayState;
   readonly palette: Palette;
   readonly labels: boolean;
+  readonly layerNames: boolean;
+  readonly unit: LengthUnit;
+  readonly grid: boolean;
   readonly layout: SectionLayout;
   readonly pixelsPerMetre: number;
   /** Pixel of a length from the left pane [m] and of a height above the base [m]. */
@@ -34,7 +38,8 @@ const GROUND_SPACING_PIXELS = 5;
 
 const groundOnce = remembered<SectionPlan, Ground>();
 
-export function sectionFrame({ plan, day, size, palette, labels }: SectionOptions): SectionFrame {
+export function sectionFrame(options: SectionOptions): SectionFrame {
+  const { plan, day, size, palette, labels, layerNames = labels, unit = 'cm', grid = false } = options;
   const layout = sectionLayout(plan, size, labels);
   const { inside, pixelsPerMetre } = layout;
   const x = (metres: number) => inside.left + metres * pixelsPerMetre;
@@ -43,13 +48,16 @@ export function sectionFrame({ plan, day, size, palette, labels }: SectionOption
     /[^A-Za-z0-9_-]/g,
     '_',
   );
-  const key = `${prefix} ${size.width} ${size.height}`;
+  const key = `${prefix} ${size.width} ${size.height} ${unit} ${grid}`;
   const levelNow = day.waterLevel === undefined ? plan.water.level : day.waterLevel.median / 100;
   return {
     plan,
     day,
     palette,
     labels,
+    layerNames,
+    unit,
+    grid,
     layout,
     pixelsPerMetre,
     x,

@@ -103,27 +103,39 @@ const TILES: Record<Exclude<MaterialPattern, 'void'>, Tile> = {
   },
 };
 
+/** What a pattern definition needs of its drawing. */
+export interface PatternSetting {
+  readonly palette: Palette;
+  readonly pixelsPerMetre: number;
+  id(name: string): string;
+}
+
 /** The pattern definitions of the materials that a plan uses. */
 export function materialPatterns(frame: SectionFrame): SceneNode[] {
-  const used = new Set(
-    frame.plan.zones.flatMap((zone) => groundBuildUp(zone).map((layer) => materialLook(layer).pattern)),
+  const used = frame.plan.zones.flatMap((zone) =>
+    groundBuildUp(zone).map((layer) => materialLook(layer).pattern),
   );
+  return materialTiles(used, frame);
+}
+
+/** The definitions of the patterns named, each once. */
+export function materialTiles(used: readonly MaterialPattern[], setting: PatternSetting): SceneNode[] {
   return (Object.keys(TILES) as (keyof typeof TILES)[])
-    .filter((pattern) => used.has(pattern))
-    .map((pattern) => patternTile(frame, pattern, TILES[pattern]));
+    .filter((pattern) => used.includes(pattern))
+    .map((pattern) => patternTile(setting, pattern, TILES[pattern]));
 }
 
 export function patternId(frame: SectionFrame, pattern: MaterialPattern): string {
   return frame.url(`pattern-${pattern}`);
 }
 
-function patternTile(frame: SectionFrame, name: string, tile: Tile): SceneNode {
-  const ink: Palette[Ink] = frame.palette[tile.ink];
-  const scale = Math.min(1, Math.max(0.72, frame.pixelsPerMetre / 700));
+function patternTile(setting: PatternSetting, name: string, tile: Tile): SceneNode {
+  const ink: Palette[Ink] = setting.palette[tile.ink];
+  const scale = Math.min(1, Math.max(0.72, setting.pixelsPerMetre / 700));
   return element(
     'pattern',
     {
-      id: frame.id(`pattern-${name}`),
+      id: setting.id(`pattern-${name}`),
       width: tile.size,
       height: tile.size,
       patternUnits: 'userSpaceOnUse',

@@ -1,3 +1,4 @@
+import { metresOf } from '../../scale/length-unit.ts';
 import type { Point } from '../../scene/path.ts';
 import { group, type SceneNode } from '../../scene/scene.ts';
 import { quantityText } from '../../type/number-text.ts';
@@ -16,7 +17,7 @@ export function levelCaption(frame: SectionFrame): SceneNode | undefined {
   if (!body) return undefined;
   const { waterVolume, waterTemperature } = frame.day;
   const parts = [
-    quantityText(frame.level * 100, 'cm', 1),
+    quantityText(frame.level / metresOf(frame.unit), frame.unit, 1),
     waterVolume ? quantityText(waterVolume.median, 'L', 1) : '',
     waterTemperature ? quantityText(waterTemperature.median, '°C', 1) : '',
   ].filter((part) => part !== '');
@@ -60,7 +61,7 @@ function linesWithin(parts: readonly string[], room: number, size: number): stri
 
 /** Names of the layers, written into those that have room for them and clear of the leaders that pass through. */
 export function layerNames(frame: SectionFrame): SceneNode | undefined {
-  if (!frame.labels) return undefined;
+  if (!frame.layerNames) return undefined;
   const leaders = anchorsOf(frame, subjectsOf(frame.plan, frame.day))
     .filter((anchor) => anchor.way === 'base')
     .map((anchor) => frame.x(anchor.x));
