@@ -72,19 +72,21 @@ export interface BufferOption {
   readonly monotone: boolean;
   /** Portions by day of the run, so that no day's change is too fast for the animals; one on day 0 when it may go in whole. */
   readonly portions: readonly { readonly day: number; readonly mass: number }[];
+  /** Whether in these portions no day's change exceeds the animals' limits; true of what was not portioned yet. */
+  readonly gentle: boolean;
   /** Why it cannot be done, from what was computed. */
   readonly because?: BufferObstacle;
   readonly sentence: string;
 }
 
 export type BufferObstacle =
-  /** Wants nothing the water does not fall short of before any carbonate has dissolved. */
+  /** A lower limit is left in the first fortnight, before carbonate can be felt. */
   | 'too late'
   /** More of it helps, but even the most tried gives too little surface for what is used up. */
   | 'dissolves too slowly'
-  /** More of it no longer helps: the water is saturated and what acid takes still wins. */
+  /** Even the most tried is used up. */
   | 'acid too strong'
+  /** Much is left and more of it no longer helps: the water is in balance with the carbonate. */
+  | 'saturated'
   /** KH or pH passes an upper limit before the lower ones are held. */
-  | 'rises too high'
-  /** The limits themselves leave nothing between them. */
-  | 'limits conflict';
+  | 'rises too high';

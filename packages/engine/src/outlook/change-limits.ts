@@ -1,17 +1,5 @@
+import type { ChangeLimit } from '../plan/change-limit.ts';
 import type { WaterComposition } from '../plan/water-composition.ts';
-
-/** The fastest change somebody who lives there is to be put through. */
-export interface ChangeLimit {
-  readonly quantity: ChangeQuantity;
-  /** Most in a day: pH units, °dKH, share of the conductivity before, K. */
-  readonly perDay: number;
-  readonly unit: string;
-  readonly owner: string;
-  readonly basis: string;
-  readonly source: string;
-}
-
-export type ChangeQuantity = 'pH' | 'KH' | 'conductivity' | 'waterTemperature';
 
 /** Water with what decides how animals feel it. */
 export interface HeldWater {
@@ -36,7 +24,7 @@ export type WaterProposal =
 export interface SplitChange {
   readonly steps: readonly ChangeStep[];
   readonly limits: readonly ChangeLimit[];
-  readonly before: WaterState;
+  readonly before: FeltWater;
   /** The limit that decided the number of days, when more than one was needed. */
   readonly decidedBy?: ChangeLimit;
   readonly sentence: string;
@@ -47,11 +35,11 @@ export interface ChangeStep {
   readonly day: number;
   /** Share of the water to replace [0..1], or mass of the dose [kg]. */
   readonly amount: number;
-  readonly after: WaterState;
+  readonly after: FeltWater;
 }
 
 /** As the animals feel it, in balance with the room's air. */
-export interface WaterState {
+export interface FeltWater {
   readonly pH: number;
   /** [dKH] */
   readonly KH: number;

@@ -1,6 +1,7 @@
 import type { AnimalTraits } from '../life/traits.ts';
 import type { SeriesId } from '../run/series.ts';
 import type { Action, Routine } from './care.ts';
+import type { ChangeLimit } from './change-limit.ts';
 import type { PriorTable } from './prior.ts';
 import type { WaterComposition } from './water-composition.ts';
 
@@ -26,6 +27,8 @@ export interface Plan {
   readonly routines: readonly Routine[];
   readonly actions: readonly Action[];
   readonly bands: readonly Band[];
+  /** How fast the water may be changed for those animals of whom it is known. */
+  readonly changeLimits?: readonly ChangeLimit[];
   /** Values and spread of every process parameter, by process id and key. */
   readonly priors: PriorTable;
   /** What the file holds that the engine does not model yet, one sentence each. */

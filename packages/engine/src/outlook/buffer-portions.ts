@@ -1,0 +1,80 @@
+import type { ChangeLimit } from '../plan/change-limit.ts';
+import type { Plan } from '../plan/plan.ts';
+import { changeLimits } from './animal-change-limits.ts';
+import { bufferPiece } from './buffer-piece.ts';
+import type { BufferOption, BufferQuestion } from './buffer-question.ts';
+import type { Part } from './buffer-search.ts';
+import type { PlanChange, TrialOrder, TrialRun } from './trial.ts';
+
+const WATCHED = ['pH', 'KH', 'conductivity'] as const;
+/** Days at the start looked at, and most portions tried. @source assumed */
+const LONGEST = 40;
+const MOST_PORTIONS = 16;
+
+/** How often the fastest daily step that the buffer makes exceeds the animals' limit: above 1 it is too fast. */
+function haste(kept: TrialRun, bare: TrialRun, limits: readonly ChangeLimit[]): number {
+  let worst = 0;
+  for (const [s, id] of WATCHED.entries()) {
+    const limit = limits.find(({ quantity }) => quantity === id);
+    if (!limit) continue;
+    const own = kept.series[s]!;
+    const other = bare.series[s]!;
+    for (let day = 0; day < own.length; day += 1) {
+      const before = day > 0 ? own[day - 1]! - other[day - 1]! : 0;
+      const step = Math.abs(own[day]! - other[day]! - before);
+      const most = id === 'conductivity' ? limit.perDay * other[day]! : limit.perDay;
+      worst = Math.max(worst, step / most);
+    }
+  }
+  return worst;
+}
+
+/** The mass in equal portions on following days; the first goes in as a piece, the others as work done. */
+function inPortions(
+  { mass, grain }: Pick<BufferOption, 'mass' | 'grain'>,
+  count: number,
+  offer: BufferQuestion['offers'][number],
+): PlanChange {
+  const piece = bufferPiece(offer, mass / count, grain);
+  const amount = piece.contents.carbonateSolid ?? 0;
+  return {
+    pieces: [piece],
+    actions: Array.from({ length: count - 1 }, (_, i) => ({
+      kind: 'add carbonate',
+      amount,
+      grain,
+      day: i + 1,
+    })),
+  };
+}
+
+/**
+ * Portions of a buffer, a day apart, such that in the expected run no day's change of pH, KH or conductivity that it
+ * makes exceeds what the animals' limits allow; each number of portions tried is run.
+ * @source derived
+ */
+export function* portioned(
+  option: Pick<BufferOption, 'mass' | 'grain' | 'material'>,
+  { plan, question }: { readonly plan: Plan; readonly question: BufferQuestion },
+): Part<Pick<BufferOption, 'portions' | 'gentle'>> {
+  const offer = question.offers.find(({ material }) => material === option.material)!;
+  const limits = changeLimits(plan);
+  const days = Math.min(question.days, LONGEST);
+  const order = (change: PlanChange): TrialOrder => ({
+    change,
+    days,
+    seed: question.seed,
+    members: ['expected'],
+    series: WATCHED,
+  });
+  let count = 1;
+  const [[bare] = [], [whole] = []] = yield [order({}), order(inPortions(option, 1, offer))];
+  let fastest = haste(whole!, bare!, limits);
+  while (fastest > 1 && count < MOST_PORTIONS) {
+    count = Math.min(MOST_PORTIONS, Math.max(count + 1, Math.ceil(count * fastest)));
+    const [[kept] = []] = yield [order(inPortions(option, count, offer))];
+    fastest = haste(kept!, bare!, limits);
+  }
+  const portions = Array.from({ length: count }, (_, day) => ({ day, mass: option.mass / count }));
+  return { portions, gentle: fastest <= 1 };
+}

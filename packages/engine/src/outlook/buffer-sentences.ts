@@ -1,0 +1,106 @@
+import { seriesSpec } from '../run/series.ts';
+import type { Judged, Leaving } from './buffer-judge.ts';
+import type { Obstacle } from './buffer-obstacle.ts';
+import type {
+  BufferAnswer,
+  BufferLimit,
+  BufferOption,
+  BufferQuestion,
+  ShareOfRuns,
+} from './buffer-question.ts';
+import { shown } from './sentences.ts';
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+/** A mass as it is weighed: grams, from one kilogram on kilograms. `derived`. */
+export function massText(mass: number): string {
+  if (mass >= 1) return `${trimmed(mass, 2)} kg`;
+  return `${trimmed(mass * 1000, mass < 0.02 ? 1 : 0)} g`;
+}
+
+function trimmed(value: number, digits: number): string {
+  const text = value.toFixed(digits);
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+const grainText = (grain: number): string => `${trimmed(grain * 1000, 2)} mm`;
+
+function sharesText({ share, low, high, runs }: ShareOfRuns): string {
+  return `${percent(share)} of ${runs} runs (true share ${percent(low)} to ${percent(high)})`;
+}
+
+const quantity = (series: 'pH' | 'KH'): string => seriesSpec(series).name;
+
+function limitText({ series, side, limit }: Leaving): string {
+  return `the ${shown(series, limit.value)} that is the ${side === 'low' ? 'least' : 'most'} for ${limit.owner}`;
+}
+
+function obstacleText(option: Pick<BufferOption, 'mass'>, obstacle: Obstacle): string {
+  const { below, above, leastKH = 0, most = option.mass, left = 0 } = obstacle;
+  const short = below ? `${quantity(below.series)} is below ${limitText(below)} on day ${below.day + 1}` : '';
+  const even = `even with ${massText(most)}`;
+  switch (obstacle.kind) {
+    case 'too late':
+      return `${even} ${short}, before carbonate can be felt. Raise the hardness of the fill with salts or harder water first; a buffer only keeps it`;
+    case 'dissolves too slowly':
+      return `${even}, of which ${percent(left)} is left at the end, ${short}: it dissolves more slowly than acid uses it up. A finer grain, or water led through it, dissolves faster`;
+    case 'acid too strong':
+      return `${even} ${short}, and ${percent(left)} of it is left at the end: acid uses it up. Lessen what makes the acid; the budget of alkalinity names it`;
+    case 'saturated':
+      return `${even} carbonate hardness falls to ${shown('KH', leastKH)} and ${short}. More of it changes nothing, since water in balance with it takes up no more; only salts or harder water go higher`;
+    case 'rises too high':
+      return above
+        ? `what holds the lower limits lifts ${quantity(above.series)} above ${limitText(above)} on day ${above.day + 1}. Who needs soft water cannot share a buffered one`
+        : 'no mass holds the lower and the upper limits often enough';
+  }
+}
+
+function portionsText({ portions, gentle }: Pick<BufferOption, 'portions' | 'gentle'>): string {
+  if (portions.length < 2) return '';
+  const last = portions.at(-1)!;
+  const pace = gentle
+    ? "so that no day's change is too fast for the animals"
+    : 'and move the animals out meanwhile, since even so the water changes too fast for them';
+  return ` Put it in as ${portions.length} equal portions on days 1 to ${last.day + 1}, ${pace}.`;
+}
+
+/** One sentence or two on an option. `derived`. */
+export function optionSentence(
+  option: Omit<BufferOption, 'sentence'>,
+  { days, probability }: Pick<BufferQuestion, 'days' | 'probability'>,
+  obstacle?: Obstacle,
+): string {
+  const { name, grain, verdict, mass, inBand, left } = option;
+  const what = `${name} of ${grainText(grain)} grain`;
+  if (verdict === 'found') {
+    return `${massText(mass)} of ${what} keeps pH and carbonate hardness in band for ${days} days in ${sharesText(inBand)}; ${percent(left)} of it is left then.${portionsText(option)}`;
+  }
+  const why = obstacle ? `: ${obstacleText(option, obstacle)}` : '';
+  return `No mass of ${what} does it in ${percent(probability)} of runs${why}. Closest: ${massText(mass)}, in band in ${sharesText(inBand)}.`;
+}
+
+interface Evidence {
+  readonly without: readonly Judged[];
+  readonly conflict?: readonly [BufferLimit, BufferLimit];
+}
+
+/** The answer as a whole in one to three sentences. `derived`. */
+export function answerSentences(answer: BufferAnswer, { conflict }: Evidence): string[] {
+  const { verdict, without, days, probability, options, best } = answer;
+  const bare = `Without a buffer pH and carbonate hardness stay in band for ${days} days in ${sharesText(without)}.`;
+  if (conflict) {
+    const [low, high] = conflict;
+    return [
+      `No buffer can: ${low.owner} needs ${quantity(low.series)} of at least ${shown(low.series, low.value)}, ${high.owner} at most ${shown(high.series, high.value)}. Keep one of them elsewhere.`,
+      bare,
+    ];
+  }
+  if (verdict === 'not needed') return [`No buffer is needed. ${bare}`];
+  const chosen = best === undefined ? undefined : options[best];
+  if (chosen) return [chosen.sentence, bare];
+  return [
+    `No buffer on offer holds the band in ${percent(probability)} of runs for ${days} days.`,
+    bare,
+    ...options.map(({ sentence }) => sentence),
+  ];
+}

@@ -1,0 +1,239 @@
+import { geometryOf } from '../geometry/geometry.ts';
+import type { Plan } from '../plan/plan.ts';
+import {
+  holdsAll,
+  holdsLow,
+  JUDGED_SERIES,
+  type Judge,
+  type Judged,
+  judgeOf,
+  shareThat,
+} from './buffer-judge.ts';
+import { leftOf, obstacleOf } from './buffer-obstacle.ts';
+import { bufferPiece, weighable } from './buffer-piece.ts';
+import { portioned } from './buffer-portions.ts';
+import type {
+  BufferAnswer,
+  BufferLimit,
+  BufferOption,
+  BufferQuestion,
+  ShareOfRuns,
+} from './buffer-question.ts';
+import {
+  isMonotone,
+  type Part,
+  type Search,
+  type SearchSetting,
+  searchMass,
+  together,
+} from './buffer-search.ts';
+import { answerSentences, optionSentence } from './buffer-sentences.ts';
+import type { Inquiry, TrialMember, TrialOrder } from './trial.ts';
+
+const SEARCH_MEMBERS = 24;
+const CONFIRM_MEMBERS = 120;
+/** Members that confirm are others than those that searched, so that the share found is no flattery. */
+const FIRST_TO_CONFIRM = 1000;
+/** When confirming falls short, a fifth more is tried, this often. */
+const MORE = 1.2;
+const MOST_TRIES = 4;
+
+interface Context {
+  readonly plan: Plan;
+  readonly question: BufferQuestion;
+  readonly judge: Judge;
+  readonly setting: SearchSetting;
+  readonly confirm: readonly TrialMember[];
+}
+
+function checkQuestion({ offers, probability, days }: BufferQuestion): void {
+  if (!(Number.isInteger(days) && days >= 1 && days <= 1500))
+    throw new RangeError(`a buffer is sized for a whole number of days from 1 to 1500, not ${days}`);
+  if (!(probability >= 0.5 && probability <= 0.99))
+    throw new RangeError(
+      `the share of runs to hold lies between 50 % and 99 %, not at ${100 * probability} %`,
+    );
+  for (const { name, grains } of offers) {
+    if (grains.length === 0 || grains.some((grain) => !(grain >= 1e-5 && grain <= 0.2)))
+      throw new RangeError(`${name}: give grains between 0.01 mm and 20 cm`);
+  }
+  if (offers.length === 0) throw new RangeError('offer at least one carbonate');
+}
+
+const numbered = (from: number, count: number): number[] => Array.from({ length: count }, (_, i) => from + i);
+
+function bareOrder({ days, seed }: BufferQuestion, members: readonly TrialMember[]): TrialOrder {
+  return { change: {}, days, seed, members, series: JUDGED_SERIES };
+}
+
+/** Pairs of limits that leave nothing between them. */
+function conflictOf(limits: readonly BufferLimit[]): readonly [BufferLimit, BufferLimit] | undefined {
+  for (const low of limits) {
+    const high = limits.find(({ series, side }) => series === low.series && side === 'high');
+    if (low.side === 'low' && high && high.value <= low.value) return [low, high];
+  }
+  return undefined;
+}
+
+function optionOf(search: Search, { question, setting }: Context): BufferOption {
+  const { offer, grain, tried, closest } = search;
+  const found = search.tried.find(
+    ({ mass, runs }) =>
+      search.holds && mass >= search.holds.mass && shareThat(runs, holdsAll).share >= question.probability,
+  );
+  const shown = found ?? closest;
+  const membered = tried.filter(({ runs }) => runs.some(({ member }) => member !== 'expected'));
+  const obstacle = found ? undefined : obstacleOf(search, setting);
+  const option: Omit<BufferOption, 'sentence'> = {
+    material: offer.material,
+    name: offer.name,
+    grain,
+    verdict: found ? 'found' : 'cannot',
+    mass: shown.mass,
+    inBand: shareThat(shown.runs, holdsAll),
+    left: leftOf(shown.runs, setting.without),
+    tried: membered.map(({ mass, runs }) => ({ mass, inBand: shareThat(runs, holdsAll) })),
+    monotone: isMonotone(tried),
+    portions: [{ day: 0, mass: shown.mass }],
+    gentle: true,
+    ...(obstacle && { because: obstacle.kind }),
+  };
+  return { ...option, sentence: optionSentence(option, question, obstacle) };
+}
+
+interface Confirmed {
+  readonly mass: number;
+  readonly runs: readonly Judged[];
+  readonly holds: boolean;
+}
+
+/** Runs the option with fresh members; where it falls short, with more and more of it. */
+function* confirmed(option: BufferOption, { question, judge, confirm }: Context): Part<Confirmed> {
+  const offer = question.offers.find(({ material }) => material === option.material)!;
+  let mass = option.mass;
+  let runs: Judged[] = [];
+  for (let attempt = 0; attempt < MOST_TRIES; attempt += 1) {
+    if (attempt > 0) mass = weighable(mass * MORE);
+    const order = {
+      ...bareOrder(question, confirm),
+      change: { pieces: [bufferPiece(offer, mass, option.grain)] },
+    };
+    const [answer = []] = yield [order];
+    runs = answer.map((run) => judge.judge(run));
+    if (shareThat(runs, holdsAll).share >= question.probability) return { mass, runs, holds: true };
+    // More carbonate mends a lower limit that was left, never an upper one.
+    if (shareThat(runs, holdsLow).share >= question.probability) break;
+  }
+  return { mass, runs, holds: false };
+}
+
+/** Confirms the options that were found, the least mass first, until one holds. */
+function* best(options: readonly BufferOption[], context: Context): Part<readonly BufferOption[]> {
+  const { question, setting } = context;
+  let all = options;
+  const order = options
+    .flatMap((option, at) => (option.verdict === 'found' ? [{ at, mass: option.mass }] : []))
+    .sort((a, b) => a.mass - b.mass);
+  for (const { at } of order) {
+    const option = all[at]!;
+    const { mass, runs, holds } = yield* confirmed(option, context);
+    const inBand = shareThat(runs, holdsAll);
+    const now: Omit<BufferOption, 'sentence'> = {
+      ...option,
+      mass,
+      inBand,
+      verdict: holds ? 'found' : 'cannot',
+      left: leftOf(runs, setting.without),
+      tried: [...option.tried, { mass, inBand }].sort((a, b) => a.mass - b.mass),
+      ...(!holds && { because: 'rises too high' as const }),
+    };
+    const mended = holds ? { ...now, ...(yield* portioned(now, context)) } : now;
+    const obstacle = holds ? undefined : { kind: 'rises too high' as const, above: commonestAbove(runs) };
+    all = all.with(at, { ...mended, sentence: optionSentence(mended, question, obstacle) });
+    if (holds) return all;
+  }
+  return all;
+}
+
+function commonestAbove(runs: readonly Judged[]): Judged['above'] {
+  return runs.find(({ above }) => above)?.above;
+}
+
+function* wholeSearch(plan: Plan, question: BufferQuestion, judge: Judge): Part<BufferAnswer> {
+  const { days, seed, probability, members } = question;
+  const searching = numbered(0, members?.search ?? SEARCH_MEMBERS);
+  const confirm = numbered(FIRST_TO_CONFIRM, members?.confirm ?? CONFIRM_MEMBERS);
+  const conflict = conflictOf(judge.limits);
+  const base = { days, probability, limits: judge.limits };
+  const bare = yield [bareOrder(question, searching)];
+  const without = bare[0]!.map((run) => judge.judge(run));
+  let inBand: ShareOfRuns = shareThat(without, holdsAll);
+  if (inBand.share >= probability) {
+    const sure = yield [bareOrder(question, confirm)];
+    inBand = shareThat(
+      sure[0]!.map((run) => judge.judge(run)),
+      holdsAll,
+    );
+  }
+  const verdict = inBand.share >= probability ? ('not needed' as const) : ('cannot' as const);
+  const answer = { ...base, verdict, without: inBand, options: [], sentences: [], runs: 0 };
+  if (verdict === 'not needed' || conflict)
+    return { ...answer, sentences: answerSentences(answer, { without, ...(conflict && { conflict }) }) };
+  const geometry = geometryOf(plan);
+  const water = geometry.volumeAt(plan.water.level);
+  const setting: SearchSetting = { days, seed, probability, judge, members: searching, water, without };
+  const context: Context = { plan, question, judge, setting, confirm };
+  const searches = yield* together(
+    question.offers.flatMap((offer) => offer.grains.map((grain) => searchMass(offer, grain, setting))),
+  );
+  const options = yield* best(
+    searches.map((search) => optionOf(search, context)),
+    context,
+  );
+  const chosen = options.findIndex(
+    (option) => option.verdict === 'found' && option.inBand.runs === confirm.length,
+  );
+  const whole: BufferAnswer = {
+    ...answer,
+    verdict: chosen < 0 ? 'cannot' : 'found',
+    options,
+    ...(chosen >= 0 && { best: chosen }),
+  };
+  return { ...whole, sentences: answerSentences(whole, { without }) };
+}
+
+/** Runs likely needed, for the progress shown; found by counting searches. @source assumed */
+function likelyRuns({ offers, members }: BufferQuestion): number {
+  const searches = offers.reduce((sum, { grains }) => sum + grains.length, 0);
+  const search = members?.search ?? SEARCH_MEMBERS;
+  return search * (1 + 6 * searches) + 5 * searches + (members?.confirm ?? CONFIRM_MEMBERS) + 3;
+}
+
+/**
+ * Sizes a carbonate buffer: the least mass of each material and grain on offer that keeps pH and carbonate hardness in
+ * the bands of those who live there (or in stated bands) for the days asked, in the share of members asked; or why
+ * none can. Searched by bracketing and bisection on few members with common random numbers, confirmed on others.
+ * @returns an inquiry; answer it with `answerHere` or `answerWith`. Masses in kg.
+ * @throws RangeError for a question out of range, or when there is no band of pH or KH to hold.
+ * @source derived; wilson-1927 for the interval of the share
+ */
+export function* sizeBuffer(plan: Plan, question: BufferQuestion): Inquiry<BufferAnswer> {
+  checkQuestion(question);
+  const part = wholeSearch(plan, question, judgeOf(question.bands ?? plan.bands, question.days));
+  const likely = likelyRuns(question);
+  let done = 0;
+  let step = part.next();
+  while (!step.done) {
+    const orders = step.value;
+    const wanted = orders.reduce((sum, { members }) => sum + members.length, 0);
+    const answers = yield {
+      orders,
+      about: 'mass that holds the band',
+      done,
+      expected: Math.max(likely, done + wanted),
+    };
+    done += wanted;
+    step = part.next(answers);
+  }
+  return { ...step.value, runs: done };
+}
