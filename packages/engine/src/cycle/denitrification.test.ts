@@ -35,9 +35,8 @@ describe('denitrification', () => {
 
   it('gives back 3.57 mg CaCO3 of alkalinity and uses 1.07 mg carbon per mg of nitrogen', () => {
     // US EPA 1993, Process Design Manual for Nitrogen Control (recalled): 3.57; 1.07 by the equation
-    const [{ stoichiometry }] = denitrification.prepare(PARAMETERS, { index: () => 0 }).reactions as [
-      { stoichiometry: Record<string, number> },
-    ];
+    const { reactions } = denitrification.prepare(PARAMETERS, { index: () => 0 });
+    const { stoichiometry } = reactions[0]!;
     expect((netElement(stoichiometry, 'charge') * 50.04) / 14.007).toBeCloseTo(3.57, 2);
     expect((-stoichiometry.detritusCarbon! * 12.011) / 14.007).toBeCloseTo(1.07, 2);
     // N2 that leaves would need 1.25 O2 per nitrogen to become nitrate again
