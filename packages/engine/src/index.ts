@@ -16,6 +16,8 @@ export * from './cycle/grazing.ts';
 export * from './cycle/processes.ts';
 export * from './cycle/schmidt-number.ts';
 export * from './geometry/check-geometry.ts';
+export * from './geometry/cut-at.ts';
+export * from './geometry/field-grid.ts';
 export * from './geometry/geometry.ts';
 export type { GeometryProblem } from './geometry/geometry-problem.ts';
 export * from './geometry/ground-surface.ts';

@@ -1,13 +1,11 @@
 import type { Plan, Zone } from '../plan/plan.ts';
 import { bandsIn, geometryOf } from './geometry.ts';
-import { sectionOf } from './section.ts';
-import {
-  centimetres,
-  type GeometryProblem,
-  hardscapeProblems,
-  sectionProblems,
-  TOLERANCE,
-} from './section-problems.ts';
+import { centimetres, type GeometryProblem, TOLERANCE } from './geometry-problem.ts';
+import { lowestOpening } from './lowest-opening.ts';
+import { coverageProblems } from './outline-problems.ts';
+import { highestGround, lowestGround } from './plan-zones.ts';
+import { isStraightAcross, profileOf } from './profile.ts';
+import { hardscapeProblems, sectionProblems } from './section-problems.ts';
 
 type GeometryPlan = Pick<Plan, 'box' | 'zones' | 'hardscape' | 'water'>;
 
@@ -37,8 +35,9 @@ function gapProblems({ box, zones }: GeometryPlan): GeometryProblem[] {
 
 function groundProblems(zone: Zone, height: number): GeometryProblem[] {
   const found: GeometryProblem[] = [];
-  const highest = Math.max(zone.groundStart, zone.groundEnd);
-  const side = zone.groundStart >= zone.groundEnd ? 'groundStart' : 'groundEnd';
+  const highest = highestGround(zone);
+  const ends = zone.groundStart >= zone.groundEnd ? 'groundStart' : 'groundEnd';
+  const side = zone.outline ? 'outline' : ends;
   if (highest > height + TOLERANCE) {
     found.push({
       place: `zones.${zone.id}.${side}`,
@@ -57,17 +56,18 @@ function groundProblems(zone: Zone, height: number): GeometryProblem[] {
   return found;
 }
 
-/** The level against the rim, the lowest height that holds water, and the pool floor. */
+/** The level against the lowest opening, the lowest height that holds water, and the pool floor. */
 function levelProblems(plan: GeometryPlan): GeometryProblem[] {
   const { level } = plan.water;
-  const { rim, floor } = geometryOf(plan);
+  const { floor } = geometryOf(plan);
   const place = 'water.level';
-  if (!(level <= rim)) {
+  const opening = lowestOpening(plan.box);
+  if (!(level <= opening.height)) {
     return [
       {
         place,
-        message: `the water at ${centimetres(level)} would run over the rim at ${centimetres(rim)}`,
-        mend: `Set the level below ${centimetres(rim)}.`,
+        message: `the water at ${centimetres(level)} would run over ${opening.name} at ${centimetres(opening.height)}`,
+        mend: `Set the level below ${centimetres(opening.height)}.`,
       },
     ];
   }
@@ -81,26 +81,24 @@ function levelProblems(plan: GeometryPlan): GeometryProblem[] {
     ];
   }
   return plan.zones
-    .filter(
-      ({ kind, groundStart, groundEnd }) => kind === 'pool' && level <= Math.min(groundStart, groundEnd),
-    )
+    .filter((zone) => zone.kind === 'pool' && level <= lowestGround(zone))
     .map((zone) => ({
       place,
-      message: `the water at ${centimetres(level)} lies below the floor of ${zone.name} at ${centimetres(Math.min(zone.groundStart, zone.groundEnd))}`,
+      message: `the water at ${centimetres(level)} lies below the floor of ${zone.name} at ${centimetres(lowestGround(zone))}`,
       mend: 'Raise the level or lower the ground of the pool.',
     }));
 }
 
 /**
  * Returns everything about box, zones, hardscape and water level that cannot stand as drawn, in the order a keeper
- * would mend it; empty when the section is sound.
+ * would mend it; empty when it is sound.
  * @source derived
  */
 export function checkGeometry(plan: GeometryPlan): GeometryProblem[] {
   const undrawable = sectionProblems(plan);
   if (undrawable.length > 0) return undrawable;
-  const overfull = hardscapeProblems(bandsIn(sectionOf(plan), plan.hardscape), plan.box.height);
-  const gaps = gapProblems(plan);
+  const overfull = hardscapeProblems(bandsIn(profileOf(plan), plan.hardscape), plan.box.height);
+  const gaps = isStraightAcross(plan) ? gapProblems(plan) : coverageProblems(plan);
   const ground = plan.zones.flatMap((zone) => groundProblems(zone, plan.box.height));
   return [...gaps, ...ground, ...overfull, ...(overfull.length === 0 ? levelProblems(plan) : [])];
 }

@@ -1,14 +1,14 @@
 import type { Plan } from '../plan/plan.ts';
 import { columnOf } from './column.ts';
+import { type Columns, columnsOf } from './columns.ts';
 import { type HardscapeBand, hardscapeBands } from './hardscape-bands.ts';
+import { FIELD_ROWS } from './height-field.ts';
 import { knotsAt } from './knots.ts';
-import { type Section, sectionOf } from './section.ts';
-import { type Columns, columnsOf, rawOpenArea, sectionHeights } from './section-columns.ts';
+import { type Profile, profileOf } from './profile.ts';
 import { hardscapeProblems } from './section-problems.ts';
 
 /**
- * Volumes and surfaces of the enclosure as functions of the water level z [m above the inner base]. The section is
- * carried straight across the width; all standing water has one level, and pores below it are full. Above the rim the
+ * Volumes and surfaces of the enclosure as functions of the water level z [m above the inner base]. All standing water has one level, and pores below it are full. Above the rim the
  * glass is continued upwards, so that a caller notices an overflow by `capacity` rather than by an error.
  */
 export interface Geometry {
@@ -46,37 +46,38 @@ export interface Geometry {
 }
 
 /**
- * Returns the geometry of a plan's section: A(z) = open area + pore area is straight between the heights at which a
+ * Returns the geometry of a plan, in closed form where its ground is straight across the width: A(z) = open area + pore area is straight between the heights at which a
  * ground, a layer or a piece of hardscape begins or ends, so V(z) is its exact integral and z(V) the root of a
- * quadratic.
+ * quadratic. Zones drawn in plan are summed over a height field instead, and A(z) is straight between 512 heights.
+ * @param plan box, zones and hardscape
+ * @param rows lines of the height field across the width
  * @throws RangeError when the box or a zone cannot be drawn, or hardscape fills the open water at some height; the
  *   message names the place (see `checkGeometry`).
  * @validity one common water level: water held up behind a dam or perched in a layer is not represented
  * @source derived
  */
-export function geometryOf(plan: Pick<Plan, 'box' | 'zones' | 'hardscape'>): Geometry {
-  const section = sectionOf(plan);
-  const bands = bandsIn(section, plan.hardscape);
-  const [overfull] = hardscapeProblems(bands, section.height);
+export function geometryOf(plan: Pick<Plan, 'box' | 'zones' | 'hardscape'>, rows = FIELD_ROWS): Geometry {
+  const profile = profileOf(plan, rows);
+  const bands = bandsIn(profile, plan.hardscape);
+  const [overfull] = hardscapeProblems(bands, profile.height);
   if (overfull) throw new RangeError(`${overfull.place}: ${overfull.message}`);
   const bandEdges = bands.flatMap(({ low, high }) => [low, high]);
   return geometryFrom(
-    section,
-    columnsOf(section, bands, knotsAt([...sectionHeights(section), ...bandEdges], section.height)),
+    profile,
+    columnsOf(profile, bands, knotsAt([...profile.heights, ...bandEdges], profile.height)),
   );
 }
 
 /**
- * Returns where the hardscape of a plan displaces water in its section.
+ * Returns where the hardscape of a plan displaces water in its profile.
  * @source derived
  */
-export function bandsIn(section: Section, hardscape: Plan['hardscape']): HardscapeBand[] {
-  const floor = Math.min(...section.zones.map((zone) => zone.low));
-  const open = columnOf(knotsAt(sectionHeights(section), section.height), rawOpenArea(section));
-  return hardscapeBands(hardscape, open, floor);
+export function bandsIn(profile: Profile, hardscape: Plan['hardscape']): HardscapeBand[] {
+  const open = columnOf(knotsAt(profile.heights, profile.height), profile.open);
+  return hardscapeBands(hardscape, open, profile.floor);
 }
 
-function geometryFrom(section: Section, columns: Columns): Geometry {
+function geometryFrom(section: Profile, columns: Columns): Geometry {
   const { raw, open, pores, wet, films, panes, sides, ground } = columns;
   const baseArea = section.length * section.width;
   const rawCapacity = raw.integralTo(section.height);

@@ -1,23 +1,10 @@
 import type { Plan, Zone } from '../plan/plan.ts';
+import { centimetres, type GeometryProblem, TOLERANCE } from './geometry-problem.ts';
 import type { HardscapeBand } from './hardscape-bands.ts';
+import { outlineProblems } from './outline-problems.ts';
 
-/** What stands in the way of a sound section: where in the plan, what is wrong, and how to mend it. */
-export interface GeometryProblem {
-  /** Place in the plan, such as `zones.bank.to`. */
-  readonly place: string;
-  readonly message: string;
-  readonly mend: string;
-}
-
-/** Lengths closer than this are taken as equal [m]: a tenth of a millimetre. */
-export const TOLERANCE = 1e-4;
 /** Hardscape may take up at most this part of the open section at any height. */
 const MOST_DISPLACED = 0.95;
-
-/** A length written in centimetres for people, to a tenth of a millimetre. */
-export function centimetres(length: number): string {
-  return `${Math.round(length * 1e4) / 100} cm`;
-}
 
 function boxProblems({ box }: Pick<Plan, 'box'>): GeometryProblem[] {
   return (['length', 'width', 'height'] as const)
@@ -29,7 +16,8 @@ function boxProblems({ box }: Pick<Plan, 'box'>): GeometryProblem[] {
     }));
 }
 
-function zoneProblems(zone: Zone, length: number): GeometryProblem[] {
+function zoneProblems(zone: Zone, box: Plan['box']): GeometryProblem[] {
+  const { length } = box;
   const found: GeometryProblem[] = [];
   const place = `zones.${zone.id}`;
   const numbers = [zone.from, zone.to, zone.groundStart, zone.groundEnd];
@@ -38,21 +26,21 @@ function zoneProblems(zone: Zone, length: number): GeometryProblem[] {
       { place, message: `${zone.name} has a length or height that is not a number`, mend: 'Fill it in.' },
     ];
   }
-  if (!(zone.to - zone.from > TOLERANCE)) {
+  if (!zone.outline && !(zone.to - zone.from > TOLERANCE)) {
     found.push({
       place: `${place}.to`,
       message: `${zone.name} ends at ${centimetres(zone.to)}, not beyond its start at ${centimetres(zone.from)}`,
       mend: `Move the end beyond ${centimetres(zone.from)}.`,
     });
   }
-  if (zone.from < -TOLERANCE || zone.to > length + TOLERANCE) {
+  if (!zone.outline && (zone.from < -TOLERANCE || zone.to > length + TOLERANCE)) {
     found.push({
       place: `${place}.${zone.from < -TOLERANCE ? 'from' : 'to'}`,
       message: `${zone.name} reaches outside the box (0 to ${centimetres(length)})`,
       mend: `Keep it between 0 and ${centimetres(length)}.`,
     });
   }
-  if (Math.min(zone.groundStart, zone.groundEnd) < 0) {
+  if (!zone.outline && Math.min(zone.groundStart, zone.groundEnd) < 0) {
     found.push({
       place: `${place}.groundStart`,
       message: `the ground of ${zone.name} lies below the base of the box`,
@@ -72,7 +60,7 @@ function zoneProblems(zone: Zone, length: number): GeometryProblem[] {
 }
 
 function overlapProblems(zones: readonly Zone[]): GeometryProblem[] {
-  const ordered = [...zones].sort((a, b) => a.from - b.from);
+  const ordered = zones.filter(({ outline }) => !outline).sort((a, b) => a.from - b.from);
   return ordered.slice(1).flatMap((zone, i) => {
     const before = ordered[i] as Zone;
     if (zone.from >= before.to - TOLERANCE) return [];
@@ -98,7 +86,7 @@ export function sectionProblems(plan: Pick<Plan, 'box' | 'zones'>): GeometryProb
     return [{ place: 'zones', message: 'the enclosure has no zone', mend: 'Add at least a pool.' }];
   }
   return [
-    ...plan.zones.flatMap((zone) => zoneProblems(zone, plan.box.length)),
+    ...plan.zones.flatMap((zone) => [...zoneProblems(zone, plan.box), ...outlineProblems(zone, plan.box)]),
     ...overlapProblems(plan.zones),
   ];
 }

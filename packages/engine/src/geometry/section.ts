@@ -1,5 +1,6 @@
 import type { Plan, Zone } from '../plan/plan.ts';
-import { sectionProblems, TOLERANCE } from './section-problems.ts';
+import { TOLERANCE } from './geometry-problem.ts';
+import { sectionProblems } from './section-problems.ts';
 import { type ZoneSection, zoneSection } from './zone-section.ts';
 
 /** The enclosure cut along its length, zones from left to right without gaps. */

@@ -1,7 +1,7 @@
 import type { Zone } from '../plan/plan.ts';
 
 /** A layer that holds water in its pores, as heights above the base [m]. */
-interface Stratum {
+export interface Stratum {
   readonly bottom: number;
   readonly top: number;
   readonly porosity: number;
@@ -23,7 +23,11 @@ export interface ZoneSection {
   filmSurfaceAt(height: number): number;
 }
 
-function strataOf(zone: Zone): Stratum[] {
+/**
+ * Returns the layers of a zone with their heights, from the base upwards; the topmost reaches the ground.
+ * @source derived
+ */
+export function strataOf(zone: Pick<Zone, 'layers'>): Stratum[] {
   let bottom = 0;
   return zone.layers.map((layer, i) => {
     const isTopmost = i === zone.layers.length - 1;

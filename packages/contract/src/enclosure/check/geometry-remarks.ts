@@ -19,7 +19,12 @@ function pathOf(place: string, content: EnclosureContent): KeyPath {
   const lists = { zones: content.zones, hardscape: content.hardscape ?? [] };
   if (part === 'zones' || part === 'hardscape') {
     const index = lists[part].findIndex(({ id }) => id === rest[0]);
-    return index < 0 ? [part] : [part, index, ...translated(rest.slice(1))];
+    if (index < 0) return [part];
+    return [
+      part,
+      index,
+      ...translated(rest.slice(1)).map((key) => (/^\d+$/.test(String(key)) ? Number(key) : key)),
+    ];
   }
   return translated([part, ...rest]);
 }
@@ -29,8 +34,8 @@ export function geometryRemarks(
   content: EnclosureContent,
   drawn: Pick<Plan, 'box' | 'zones' | 'hardscape' | 'water'>,
 ): Remark[] {
-  return checkGeometry(drawn).map(({ place, message, mend }) => ({
-    severity: 'blocking',
+  return checkGeometry(drawn).map(({ place, message, mend, severity = 'blocking' }) => ({
+    severity,
     path: pathOf(place, content),
     message,
     mend,
