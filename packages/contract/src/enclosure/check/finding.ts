@@ -15,6 +15,8 @@ export interface Finding extends Problem {
 export interface Remark {
   readonly severity: Severity;
   readonly path: KeyPath;
+  /** What stands there, where the message does not say it. */
+  readonly value?: string;
   readonly message: string;
   readonly mend: string;
   readonly source?: string;

@@ -14,9 +14,10 @@ import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
 import { openEnclosure } from '../check/check-enclosure.ts';
 import { problemLine } from '../read/problem.ts';
+import { ownWater } from './analysis.ts';
 import { feedOf } from './care-of.ts';
 import { litterContents } from './pieces.ts';
-import { blendOf, libraryWater, ownWater } from './water-of.ts';
+import { blendOf, libraryWater } from './water-of.ts';
 
 const text = readFileSync(join(import.meta.dirname, '..', '..', 'testdata', 'every-part.yaml'), 'utf8');
 const planned = (yaml: string) => {

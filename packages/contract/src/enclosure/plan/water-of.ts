@@ -1,110 +1,12 @@
-import {
-  alkalinityOf,
-  DISSOLVED_IDS,
-  MOLAR_MASS,
-  toPlanUnit,
-  type WaterComposition,
-} from '@shoreglass/engine';
+import { DISSOLVED_IDS, toPlanUnit, type WaterComposition } from '@shoreglass/engine';
 import type { Library, Water } from '@shoreglass/library';
 import type { EnclosureContent } from '../schema/enclosure.ts';
-import { type Blend, concentrationOf, type OwnWater } from '../schema/water.ts';
+import { type Blend, concentrationOf } from '../schema/water.ts';
+import { type Analysed, analysed, ownWater } from './analysis.ts';
 
-/** A water as the analysis gives it, and as it is used: with charges that add up to the stated alkalinity. */
-export interface Analysed {
-  readonly name: string;
-  readonly composition: WaterComposition;
-  /** Stated alkalinity [eq/m3]. */
-  readonly alkalinity?: number;
-  /** Positive charges less negative ones, the stated alkalinity among these [eq/m3]. */
-  readonly surplus: number;
-  /** Size of the surplus as a share of all charges [0..1]. */
-  readonly imbalance: number;
-  /** What had to be assumed, one sentence each. */
-  readonly assumed: readonly string[];
-}
+export { type Analysed, ownWater, statedAlkalinity } from './analysis.ts';
 
 const NONE = Object.fromEntries(DISSOLVED_IDS.map((id) => [id, 0])) as unknown as WaterComposition;
-
-/** Sum of all positive and negative charges but those of the alkalinity [eq/m3]. */
-function chargesOf(w: WaterComposition): number {
-  const positive = 2 * (w.calcium + w.magnesium) + w.sodium + w.potassium + w.ammonium;
-  const negative = w.chloride + 2 * w.sulfate + w.nitrate + w.nitrite + w.phosphate;
-  return positive + negative;
-}
-
-/**
- * The charges closed on the stated alkalinity: a surplus of cations is taken to be missing chloride, a lack of them
- * missing sodium, the ions of which an analysis is least certain and on which nothing here depends.
- */
-function closed(composition: WaterComposition, surplus: number): WaterComposition {
-  return surplus > 0
-    ? { ...composition, chloride: composition.chloride + surplus }
-    : { ...composition, sodium: composition.sodium - surplus };
-}
-
-function analysed(name: string, ions: WaterComposition, alkalinity: number | undefined): Analysed {
-  if (alkalinity === undefined) return { name, composition: ions, surplus: 0, imbalance: 0, assumed: [] };
-  const surplus = alkalinityOf(ions) - alkalinity;
-  const all = chargesOf(ions) + Math.abs(alkalinity);
-  return {
-    name,
-    composition: closed(ions, surplus),
-    alkalinity,
-    surplus,
-    imbalance: all > 0 ? Math.abs(surplus) / all : 0,
-    assumed: [],
-  };
-}
-
-/** Calcium share of the hardness where only the hardness is known. @source assumed: usual of limestone waters */
-const CALCIUM_SHARE = 0.8;
-
-/** Ions from hardness and alkalinity alone: what the charges leave open is chloride and sulfate, or sodium. */
-function fromHardness(own: OwnWater, hardness: number, alkalinity: number): Analysed {
-  const name = own.name ?? own.id;
-  const given = ionsOf(own);
-  const ions = { ...given, calcium: CALCIUM_SHARE * hardness, magnesium: (1 - CALCIUM_SHARE) * hardness };
-  const open = alkalinityOf(ions) - alkalinity;
-  const composition =
-    open > 0
-      ? { ...ions, chloride: ions.chloride + open / 2, sulfate: ions.sulfate + open / 4 }
-      : { ...ions, sodium: ions.sodium - open };
-  return {
-    name,
-    composition,
-    alkalinity,
-    surplus: 0,
-    imbalance: 0,
-    assumed: [
-      `${name} is known by hardness and alkalinity only: four fifths of the hardness are taken as calcium, and the rest of its ions as ${open > 0 ? 'chloride and sulfate in equal charges' : 'sodium'}.`,
-    ],
-  };
-}
-
-function ionsOf(own: OwnWater): WaterComposition {
-  const { 'organic-carbon': dissolvedOrganicCarbon } = own;
-  return Object.fromEntries(
-    DISSOLVED_IDS.map((id) => [
-      id,
-      (id === 'dissolvedOrganicCarbon' ? dissolvedOrganicCarbon : own[id]) ?? 0,
-    ]),
-  ) as unknown as WaterComposition;
-}
-
-/** Alkalinity an analysis states, as such or as bicarbonate [eq/m3]. */
-export function statedAlkalinity({ alkalinity, bicarbonate }: OwnWater): number | undefined {
-  if (alkalinity !== undefined) return alkalinity;
-  return bicarbonate === undefined ? undefined : (bicarbonate * 1000) / MOLAR_MASS.bicarbonate;
-}
-
-/** A water of the keeper's own file. */
-export function ownWater(own: OwnWater): Analysed {
-  const alkalinity = statedAlkalinity(own);
-  const knowsIons = own.calcium !== undefined || own.magnesium !== undefined;
-  if (!knowsIons && own.hardness !== undefined && alkalinity !== undefined)
-    return fromHardness(own, own.hardness, alkalinity);
-  return analysed(own.name ?? own.id, ionsOf(own), alkalinity);
-}
 
 /** A water of the library. @throws Error when a concentration is in a unit that does not measure it. */
 export function libraryWater(water: Water): Analysed {
@@ -117,11 +19,13 @@ export function libraryWater(water: Water): Analysed {
     }),
   ) as unknown as WaterComposition;
   const { alkalinity } = water;
-  return analysed(
-    water.name,
+  const { name, origin } = water;
+  return analysed({
+    name,
+    origin,
     ions,
-    alkalinity && toPlanUnit(alkalinity.value, alkalinity.unit, 'charge concentration'),
-  );
+    alkalinity: alkalinity && toPlanUnit(alkalinity.value, alkalinity.unit, 'charge concentration'),
+  });
 }
 
 /** Finds waters by name: the file's own first, then the library's. */

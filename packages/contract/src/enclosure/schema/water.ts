@@ -68,7 +68,8 @@ function ion(substance: DissolvedId, name: string) {
       if ('wrong' in quantity) return refuse(quantity.wrong);
       const value = concentrationOf(substance, quantity.value, quantity.unit);
       if (value === undefined) return refuse(`${quantity.unit} does not measure ${name}`);
-      return value >= 0 && value <= MOST ? value : refuse('is outside 0 to 200 mmol/L');
+      if (value < 0) return refuse(`is outside 0 to ${MOST} mmol/L: no water holds less than no ${name}`);
+      return value <= MOST ? value : refuse(`is outside 0 to ${MOST} mmol/L`);
     })
     .optional();
 }
@@ -99,6 +100,10 @@ export const ownWaterSchema = keys(
     id: id('Name by which the file refers to this water.'),
     name: text('What you call it; the id when left out.').optional(),
     source: text('Where the figures come from: report, place, date.', 600).optional(),
+    origin: word(
+      ['tap', 'rain', 'pure'],
+      'Where it comes from: tap (also a well), rain, or pure (distilled, reverse osmosis); tap when left out.',
+    ).optional(),
     ...mineral,
     'organic-carbon': dissolvedOrganicCarbon,
     alkalinity: measured('charge concentration', {
