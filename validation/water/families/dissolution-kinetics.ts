@@ -21,6 +21,16 @@ const DAY = 86400;
 /** Solid that stays as good as whole [mol in 1 m3], and the density its grains are taken to have [kg/m3]. */
 const SOLID = 1000;
 const DENSITY = 2710;
+/** The bare surface law: no film, nothing grown on the grains, no phosphate, no scale. */
+const CLEAN_AND_STIRRED = {
+  roughness: 1,
+  filmConductance: 1e9,
+  agedRate: 1,
+  ageingTime: 100,
+  phosphateHalf: 1e6,
+  scaleThreshold: 1000,
+  scaleRate: 0,
+};
 
 function readStart(inputs: Inputs): WaterState {
   const temperature = inputs.number('temperature', 'degC');
@@ -53,11 +63,11 @@ function after(start: WaterState, dissolved: number): WaterState {
 function rateOfRun(start: WaterState, surface: number): (dissolved: number) => number {
   const process = CYCLE_PROCESSES.filter(({ id }) => id === 'carbonate-dissolution');
   const system = compose(process, [listedDerivation(waterChemistry)], {
-    'carbonate-dissolution': { roughness: 1, hindrance: 1 },
+    'carbonate-dissolution': CLEAN_AND_STIRRED,
     'water-chemistry': { organicChargeDensity: 10 },
   });
   const values = new Float64Array(VARIABLE_IDS.length);
-  const rates = new Float64Array(1);
+  const rates = new Float64Array(system.reactions.length);
   for (const [id, amount] of Object.entries(start.composition)) values[V[id as keyof typeof V]] = amount;
   values[V.waterVolume] = 1;
   values[V.waterTemperature] = start.temperature;

@@ -1,7 +1,9 @@
 import type { SingleCare } from '../plan/care.ts';
 import { checkedParameters } from '../process/compose.ts';
 import type { Book } from '../run/book.ts';
+import { placeCarbonate } from '../run/carbonate-grains.ts';
 import { fullCover } from '../run/plant-cover.ts';
+import { placeLitter } from '../run/place-litter.ts';
 import { drain, pour } from '../run/pour.ts';
 import type { World } from '../run/world.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
@@ -40,15 +42,6 @@ function trim(world: World, keepCover: number): void {
   if (world.values[V.submergedPlants]! > most) world.values[V.submergedPlants] = most;
 }
 
-function addCarbonate(world: World, { amount, grain }: Extract<SingleCare, { kind: 'add carbonate' }>): void {
-  const { values } = world;
-  const placed = values[V.carbonatePlaced]!;
-  const inverse = (placed > 0 ? placed / values[V.carbonateGrain]! : 0) + amount / grain;
-  values[V.carbonatePlaced] = placed + amount;
-  values[V.carbonateGrain] = (placed + amount) / inverse;
-  add(world, 'carbonateSolid', amount);
-}
-
 /**
  * Carries out one piece of care and books what it brought and took.
  * @throws Error for a population the plan does not hold.
@@ -60,6 +53,8 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
       const mass = care.mass * checkedParameters(CARE, world.draw.parameters).portionFactor;
       book.care(world, 'feeding', () => {
         add(world, 'feedCarbon', care.feed.carbon * mass);
+        world.kinds.feed.add(care.feed.carbon * mass, care.feed.pace ?? 1);
+        world.values[V.feedPace] = world.kinds.feed.pace();
         add(world, 'feedNitrogen', care.feed.nitrogen * mass);
         add(world, 'feedPhosphorus', care.feed.phosphorus * mass);
       });
@@ -85,14 +80,13 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
       );
       return;
     case 'add carbonate':
-      book.care(world, 'carbonate added', () => addCarbonate(world, care));
+      book.care(world, 'carbonate added', () =>
+        placeCarbonate(world.values, { mineral: care.mineral ?? 'calcite', ...care }),
+      );
       return;
     case 'add litter':
-      book.care(world, 'litter added', () => {
-        add(world, 'litterCarbon', care.carbon);
-        add(world, 'litterNitrogen', care.nitrogen);
-        add(world, 'litterPhosphorus', care.phosphorus);
-        add(world, 'litterLeachable', care.leachable ?? 0);
-      });
+      book.care(world, 'litter added', () =>
+        placeLitter(world.values, { leachable: 0, pace: 1, ...care }, world.kinds.litter),
+      );
   }
 }

@@ -1,11 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { compose } from '../process/compose.ts';
 import { listed, listedDerivation } from '../process/contract.ts';
-import { checkProcess, valuesWith } from '../process/process-test-kit.ts';
+import { checkProcess, ratesByName, valuesWith } from '../process/process-test-kit.ts';
 import { VARIABLE_INDEX } from '../variables/variables.ts';
 import { speciate } from '../water/speciate.ts';
 import { waterChemistry } from '../water/water-chemistry.ts';
-import { carbonateDissolution, carbonateSurface } from './carbonate-dissolution.ts';
+import { carbonateDissolution } from './carbonate-dissolution.ts';
+import {
+  aragoniteOverCalcite,
+  carbonateHeld,
+  calciteCapacity,
+  carbonateSurface,
+} from './carbonate-surface.ts';
 
 /** One litre of distilled water over a carbonate so large that its surface does not change. */
 interface Case {
@@ -60,6 +66,17 @@ const CASES: readonly Case[] = [
   },
 ];
 
+/** No film, nothing grown on the grains, no phosphate, no scale. */
+const CLEAN_AND_STIRRED = {
+  roughness: 1,
+  filmConductance: 1e9,
+  agedRate: 1,
+  ageingTime: 100,
+  phosphateHalf: 1e6,
+  scaleThreshold: 1000,
+  scaleRate: 0,
+};
+
 const GRAIN = 1e-3;
 const DAY = 86400;
 const STEP = DAY / 400;
@@ -72,7 +89,7 @@ function inorganicCarbonAt(temperature: number, pressure: number, calcium: numbe
 /** Calcium [mmol/L] on each of the days, stepped with the midpoint rule. */
 function dissolve({ temperature, area, pressure, open, calcium }: Case): number[] {
   const system = compose([listed(carbonateDissolution)], [listedDerivation(waterChemistry)], {
-    'carbonate-dissolution': { roughness: 1, hindrance: 1 },
+    'carbonate-dissolution': CLEAN_AND_STIRRED,
     'water-chemistry': { organicChargeDensity: 10 },
   });
   const amount = (area * 1e-4) / carbonateSurface(1, 1, GRAIN);
@@ -85,7 +102,7 @@ function dissolve({ temperature, area, pressure, open, calcium }: Case): number[
     airPressure: 101325,
     dissolvedInorganicCarbon: 1e-3 * inorganicCarbonAt(temperature, pressure, 0),
   });
-  const rates = new Float64Array(1);
+  const rates = new Float64Array(system.reactions.length);
   const dissolved = VARIABLE_INDEX.calcium;
   const carbon = VARIABLE_INDEX.dissolvedInorganicCarbon;
   const rateAt = (extent: number): number => {
@@ -125,5 +142,60 @@ describe('dissolution of carbonate', () => {
   it('loses surface as the two thirds power of the mass', () => {
     expect(carbonateSurface(0.125, 1, 1e-3) / carbonateSurface(1, 1, 1e-3)).toBeCloseTo(0.25, 12);
     expect(carbonateSurface(0, 1, 1e-3)).toBe(0);
+  });
+
+  it('holds as much calcite as published for water open to air, and twice as much for eightfold carbon dioxide', () => {
+    // calcite at 10^-3.5 atm: Ca 0.494 mmol/L (water reference set, PHREEQC 3.7.3); CO2 = 10^-1.468 x 10^-3.5 mol/L
+    const gas = 1000 * 10 ** (-1.468 - 3.5);
+    const held = carbonateHeld(calciteCapacity(25), gas);
+    // activities taken as concentrations understate it by a tenth
+    expect(Math.abs(held / 0.494 - 1)).toBeLessThan(0.12);
+    expect(carbonateHeld(calciteCapacity(25), 8 * gas) / held).toBeGreaterThan(1.9);
+  });
+
+  it('has aragonite less saturated than calcite by the published constants', () => {
+    // log K at 25 degC -8.4798 and -8.3361 (Plummer & Busenberg 1982)
+    expect(Math.log10(aragoniteOverCalcite(25))).toBeCloseTo(-8.4798 + 8.3361, 3);
+  });
+
+  it('is slowed by still water, age and phosphate, never hastened', () => {
+    const rate = (change: Readonly<Record<string, number>>, entries: Readonly<Record<string, number>> = {}) =>
+      ratesByName(
+        listed(carbonateDissolution),
+        { ...CLEAN_AND_STIRRED, ...change },
+        {
+          carbonateSolid: 1,
+          carbonatePlaced: 1,
+          carbonateGrain: GRAIN,
+          carbonDioxide: 0.014,
+          hydrogenActivity: 1e-7,
+          waterVolume: 1,
+          waterTemperature: 25,
+          ...entries,
+        },
+      )['dissolution of carbonate']!;
+    const clean = rate({});
+    expect(rate({ filmConductance: 1.6 })).toBeLessThan(0.8 * clean);
+    expect(rate({ agedRate: 0.4 }, { carbonateAge: 1e6 })).toBeCloseTo(0.4 * clean, 12);
+    expect(rate({ phosphateHalf: 0.5 }, { phosphate: 1 })).toBeLessThan(clean);
+  });
+
+  it('makes scale only above the threshold', () => {
+    const scale = (calciteSaturation: number) =>
+      ratesByName(
+        listed(carbonateDissolution),
+        { ...CLEAN_AND_STIRRED, scaleThreshold: 5, scaleRate: 0.1 },
+        {
+          calcium: 1,
+          dissolvedInorganicCarbon: 1,
+          submergedArea: 1,
+          waterVolume: 1,
+          waterTemperature: 25,
+          calciteSaturation,
+        },
+      ).scale!;
+    expect(scale(4.9)).toBe(0);
+    expect(scale(10)).toBeGreaterThan(0);
+    expect(scale(20)).toBeGreaterThan(scale(10));
   });
 });

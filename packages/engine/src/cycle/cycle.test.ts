@@ -69,6 +69,8 @@ const SETTING: Entries = {
   roomCarbonDioxide: 600,
   airPressure: 101325,
   surfaceRenewal: 0.5,
+  feedPace: 1,
+  litterPace: 1,
 };
 const TAP: Entries = {
   calcium: 0.8,

@@ -3,7 +3,6 @@ import { listed } from '../process/contract.ts';
 import { changesByState, checkProcess, ratesByName } from '../process/process-test-kit.ts';
 import { animalRelease } from './animal-release.ts';
 import { feedBreakdown } from './feed-breakdown.ts';
-import { litterBreakdown } from './litter-breakdown.ts';
 import { mineralisation } from './mineralisation.ts';
 
 const DAY = 86400;
@@ -53,31 +52,12 @@ describe('breakdown of feed', () => {
     const change = changesByState(
       process,
       { rate: 0.3, oxidisedShare: 0.6, theta: 1.088, oxygenHalf: 0.2 },
-      { ...AIRED, oxygen: 1e9, feedCarbon: 1, feedNitrogen: 0.1, feedPhosphorus: 0.01 },
+      { ...AIRED, oxygen: 1e9, feedPace: 1, feedCarbon: 1, feedNitrogen: 0.1, feedPhosphorus: 0.01 },
     );
     expect(change.feedCarbon! * DAY).toBeCloseTo(-0.3, 6);
     expect(change.detritusCarbon! * DAY).toBeCloseTo(0.12, 6);
     expect(change.ammonium! * DAY).toBeCloseTo(0.018, 6);
     expect(change.oxygen).toBeCloseTo(-change.dissolvedInorganicCarbon!, 18);
-  });
-});
-
-describe('breakdown of leaf litter', () => {
-  const process = listed(litterBreakdown);
-  const parameters = { breakdownRate: 0.01, breakdownTheta: 1.06, leachingRate: 1.2, leachingTheta: 1 };
-  it('keeps the contract', () => checkProcess(process));
-
-  it('passes carbon, nitrogen and phosphorus on alike and leaches the soluble part apart', () => {
-    const change = changesByState(process, parameters, {
-      waterTemperature: 20,
-      litterCarbon: 1,
-      litterNitrogen: 0.02,
-      litterPhosphorus: 0.001,
-      litterLeachable: 0.1,
-    });
-    expect(change.detritusCarbon! * DAY).toBeCloseTo(0.01, 12);
-    expect(change.detritusNitrogen! / change.detritusCarbon!).toBeCloseTo(0.02, 12);
-    expect(change.dissolvedOrganicCarbon! * DAY).toBeCloseTo(0.12, 12);
   });
 });
 

@@ -13,7 +13,8 @@ export interface FeedBreakdownParameters {
 }
 
 /**
- * Uneaten feed falling apart, first order: k20 theta^(T - 20) pool. The oxidised share is used up by the bacteria on
+ * Uneaten feed falling apart, first order: k20 pace theta^(T - 20) pool, pace being 1 for flakes and the mean of the
+ * kinds that lie there. The oxidised share is used up by the bacteria on
  * it at once (carbon with oxygen, as O2/(K + O2), nitrogen to ammonium, phosphorus to phosphate); the rest becomes
  * detritus.
  * @validity soaked dry feeds; the first hours of leaching are in the mean rate
@@ -22,12 +23,20 @@ export interface FeedBreakdownParameters {
 export const feedBreakdown: Process<FeedBreakdownParameters> = {
   id: 'feed-breakdown',
   parameters: {
-    rate: { unit: '1/d', min: 0.03, max: 3, meaning: 'loss of uneaten feed at 20 degC' },
+    rate: { unit: '1/d', min: 0.03, max: 3, meaning: 'loss of uneaten flakes at 20 degC' },
     oxidisedShare: { unit: '1', min: 0, max: 1, meaning: 'part used up at once, the rest becoming detritus' },
     theta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor per degree' },
     oxygenHalf: { unit: 'mg/L', min: 0.02, max: 2, meaning: 'oxygen at which half the rate is reached' },
   },
-  reads: ['feedCarbon', 'feedNitrogen', 'feedPhosphorus', 'oxygen', 'waterVolume', 'waterTemperature'],
+  reads: [
+    'feedCarbon',
+    'feedNitrogen',
+    'feedPhosphorus',
+    'feedPace',
+    'oxygen',
+    'waterVolume',
+    'waterTemperature',
+  ],
   changes: [
     'feedCarbon',
     'feedNitrogen',
@@ -44,6 +53,7 @@ export const feedBreakdown: Process<FeedBreakdownParameters> = {
     const carbon = setting.index('feedCarbon');
     const nitrogen = setting.index('feedNitrogen');
     const phosphorus = setting.index('feedPhosphorus');
+    const kind = setting.index('feedPace');
     const oxygen = setting.index('oxygen');
     const volume = setting.index('waterVolume');
     const temperature = setting.index('waterTemperature');
@@ -70,7 +80,7 @@ export const feedBreakdown: Process<FeedBreakdownParameters> = {
         { name: 'phosphate from feed', stoichiometry: { feedPhosphorus: -1, phosphate: 1 } },
       ],
       evaluate(values, rates, offset) {
-        const pace = rate * warmth(values[temperature]!);
+        const pace = rate * values[kind]! * warmth(values[temperature]!);
         const breath = monod(concentration(values[oxygen]!, values[volume]!), oxygenHalf);
         const apart = pace * (1 - oxidised);
         const atOnce = pace * oxidised * breath;

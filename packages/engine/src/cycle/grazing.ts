@@ -2,7 +2,16 @@ import type { Process, Reaction } from '../process/contract.ts';
 import { COMPOSITIONS, type Composition } from '../variables/compositions.ts';
 import type { VariableId } from '../variables/variables.ts';
 
-export type GrazedFood = 'algae' | 'plants' | 'detritus' | 'litter' | 'feed' | 'biofilm';
+export type GrazedFood =
+  | 'algae'
+  | 'plants'
+  | 'detritus'
+  | 'litter'
+  | 'feed'
+  | 'biofilm'
+  | 'suspended algae'
+  | 'floating plants'
+  | 'carrion';
 
 /** Names of the reactions by which a food is eaten: one for a living pool, carbon, nitrogen, phosphorus otherwise. */
 export interface EatenReactions {
@@ -11,6 +20,8 @@ export interface EatenReactions {
   readonly nitrogen?: string;
   readonly phosphorus?: string;
   readonly composition?: Composition;
+  /** What is eaten with it, of fixed composition: its reaction moves all of it. */
+  readonly alongside?: { readonly carbon: string; readonly composition: Composition };
 }
 
 /** Under process `grazing`: where to read how much of each food was eaten [mol, extent of the reaction]. */
@@ -18,6 +29,13 @@ export const EATEN_BY_FOOD: Readonly<Record<GrazedFood, EatenReactions>> = {
   algae: { carbon: 'attached algae eaten', composition: COMPOSITIONS.algae },
   plants: { carbon: 'submerged plants eaten', composition: COMPOSITIONS.submergedPlants },
   biofilm: { carbon: 'bacterial film eaten', composition: COMPOSITIONS.bacteria },
+  'suspended algae': { carbon: 'suspended algae eaten', composition: COMPOSITIONS.algae },
+  'floating plants': { carbon: 'floating plants eaten', composition: COMPOSITIONS.floatingPlants },
+  carrion: {
+    carbon: 'dead animals eaten, carbon',
+    nitrogen: 'dead animals eaten, nitrogen',
+    phosphorus: 'dead animals eaten, phosphorus',
+  },
   detritus: {
     carbon: 'detritus carbon eaten',
     nitrogen: 'detritus nitrogen eaten',
@@ -27,6 +45,7 @@ export const EATEN_BY_FOOD: Readonly<Record<GrazedFood, EatenReactions>> = {
     carbon: 'litter carbon eaten',
     nitrogen: 'litter nitrogen eaten',
     phosphorus: 'litter phosphorus eaten',
+    alongside: { carbon: 'litter fungi eaten', composition: COMPOSITIONS.fungi },
   },
   feed: { carbon: 'feed carbon eaten', nitrogen: 'feed nitrogen eaten', phosphorus: 'feed phosphorus eaten' },
 };
@@ -58,20 +77,27 @@ const BITES: readonly Bite[] = [
   living('attached algae eaten', 'attachedAlgae', 'grazingOnAlgae', COMPOSITIONS.algae),
   living('submerged plants eaten', 'submergedPlants', 'grazingOnPlants', COMPOSITIONS.submergedPlants),
   living('bacterial film eaten', 'biofilm', 'grazingOnBiofilm', COMPOSITIONS.bacteria),
+  living('suspended algae eaten', 'suspendedAlgae', 'grazingOnSuspended', COMPOSITIONS.algae),
+  living('floating plants eaten', 'floatingPlants', 'grazingOnFloating', COMPOSITIONS.floatingPlants),
+  dead('dead animals eaten, carbon', 'carcassCarbon', 'grazingOnCarrion', 'eatenCarbon'),
+  dead('dead animals eaten, nitrogen', 'carcassNitrogen', 'grazingOnCarrion', 'eatenNitrogen'),
+  dead('dead animals eaten, phosphorus', 'carcassPhosphorus', 'grazingOnCarrion', 'eatenPhosphorus'),
   dead('detritus carbon eaten', 'detritusCarbon', 'grazingOnDetritus', 'eatenCarbon'),
   dead('detritus nitrogen eaten', 'detritusNitrogen', 'grazingOnDetritus', 'eatenNitrogen'),
   dead('detritus phosphorus eaten', 'detritusPhosphorus', 'grazingOnDetritus', 'eatenPhosphorus'),
   dead('litter carbon eaten', 'litterCarbon', 'grazingOnLitter', 'eatenCarbon'),
   dead('litter nitrogen eaten', 'litterNitrogen', 'grazingOnLitter', 'eatenNitrogen'),
   dead('litter phosphorus eaten', 'litterPhosphorus', 'grazingOnLitter', 'eatenPhosphorus'),
+  living('litter fungi eaten', 'litterFungi', 'grazingOnLitter', COMPOSITIONS.fungi),
   dead('feed carbon eaten', 'feedCarbon', 'grazingOnFeed', 'eatenCarbon'),
   dead('feed nitrogen eaten', 'feedNitrogen', 'grazingOnFeed', 'eatenNitrogen'),
   dead('feed phosphorus eaten', 'feedPhosphorus', 'grazingOnFeed', 'eatenPhosphorus'),
 ];
 
 /**
- * Food taken by all animals together: clearance [1/s] times pool, for each food. The clearance is set once a day by
- * the animals' appetite, so a food that dwindles within the day is eaten ever more slowly and never below nothing.
+ * Food taken by all animals together: clearance [1/s] times pool, for each food; fungi are eaten with their leaves.
+ * The clearance is set once a day by the animals' appetite, so a food that dwindles within the day is eaten ever more
+ * slowly and never below nothing.
  * @source holling-1959 (clearance is the functional response divided by the food; set outside this process)
  */
 export const grazing: Process<Readonly<Record<string, never>>> = {

@@ -56,9 +56,13 @@ describe('the library’s parameters of the cycle', () => {
   it('give soaked feed an oxygen uptake of 6 to 12 mg/g/h at 20 °C', () => {
     // Aquaculture Science 37: 27 (1989): 8.8 mg O2/g/h for solid residue; 0.45 g C per g of feed
     const feedCarbon = 0.45 / 12.011;
-    const rate = rates('feed-breakdown', { feedCarbon, oxygen: 0.28, waterVolume: 1, waterTemperature: 20 })[
-      'oxidation of feed carbon'
-    ]!;
+    const rate = rates('feed-breakdown', {
+      feedCarbon,
+      feedPace: 1,
+      oxygen: 0.28,
+      waterVolume: 1,
+      waterTemperature: 20,
+    })['oxidation of feed carbon']!;
     const uptake = rate * 3600 * 31998;
     expect(uptake).toBeGreaterThan(6);
     expect(uptake).toBeLessThan(12);

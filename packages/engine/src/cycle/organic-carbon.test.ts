@@ -7,7 +7,7 @@ import { woodLeaching } from './wood-leaching.ts';
 const DAY = 86400;
 const leaching = listed(woodLeaching);
 const breakdown = listed(organicCarbonBreakdown);
-const BREAKDOWN = { rate: 0.01, theta: 1.07, oxygenHalf: 0.2 };
+const BREAKDOWN = { rate: 0.01, labileRate: 0.2, theta: 1.07, oxygenHalf: 0.2 };
 const AIRED = { oxygen: 0.25, waterVolume: 1, waterTemperature: 20 };
 
 describe('leaching of wood', () => {
@@ -16,9 +16,11 @@ describe('leaching of wood', () => {
   it('is first order and doubles in 10.2 degrees at a factor of 1.07', () => {
     // Q10 = 1.07^10 = 1.967
     const at = (waterTemperature: number): number =>
-      ratesByName(leaching, { rate: 0.1, theta: 1.07 }, { woodLeachable: 2, waterTemperature })[
-        'leaching from wood'
-      ]!;
+      ratesByName(
+        leaching,
+        { quickRate: 0.1, slowRate: 0.01, theta: 1.07 },
+        { woodLeachable: 2, waterTemperature },
+      )['quick leaching']!;
     expect(at(20)).toBeCloseTo(0.2 / DAY, 15);
     expect(at(30) / at(20)).toBeCloseTo(1.967, 3);
   });

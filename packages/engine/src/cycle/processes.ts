@@ -4,6 +4,8 @@ import { animalRelease } from './animal-release.ts';
 import { attachedAlgae } from './attached-algae.ts';
 import { bacterialFilm } from './bacterial-film.ts';
 import { carbonateDissolution } from './carbonate-dissolution.ts';
+import { carcassBreakdown } from './carcass-breakdown.ts';
+import { cationExchange } from './cation-exchange.ts';
 import { denitrification } from './denitrification.ts';
 import { emersedPlants } from './emersed-plants.ts';
 import { feedBreakdown } from './feed-breakdown.ts';
@@ -14,6 +16,7 @@ import { litterBreakdown } from './litter-breakdown.ts';
 import { mineralisation } from './mineralisation.ts';
 import { nitriteOxidation } from './nitrite-oxidation.ts';
 import { organicCarbonBreakdown } from './organic-carbon-breakdown.ts';
+import { shellBuilding } from './shell-building.ts';
 import { submergedPlants } from './submerged-plants.ts';
 import { surfaceCover } from './surface-cover.ts';
 import { suspendedAlgae } from './suspended-algae.ts';
@@ -26,8 +29,11 @@ export const CYCLE_PROCESSES: readonly AnyProcess[] = [
   listed(woodLeaching),
   listed(organicCarbonBreakdown),
   listed(carbonateDissolution),
+  listed(cationExchange),
+  listed(shellBuilding),
   listed(mineralisation),
   listed(feedBreakdown),
+  listed(carcassBreakdown),
   listed(litterBreakdown),
   listed(ammoniaOxidation),
   listed(nitriteOxidation),
@@ -53,10 +59,8 @@ export const CYCLE_NOT_MODELLED: readonly string[] = [
   'Moss and plants on dry land take no nutrients from the water.',
   'A closed mat of floating plants shades the water but does not slow its exchange of gases with the air.',
   'Rooted plants take nutrients from the water only, not from the substrate, and store none for lean times.',
-  'Soil, peat and moss exchange no calcium or acid with the water.',
-  'Dissolved calcium carbonate never comes out of solution again as scale.',
-  'Fungi and bacteria on wood and leaves are not animals’ food of their own; they are part of the litter.',
-  'Bacteria hold back no nitrogen while they break down poor leaves, and acid water does not slow the breakdown.',
+  'Soil gives up no aluminium or iron in acid water, and binds no phosphate or colour.',
+  'Wood feeds no fungi: it leaches and stays.',
   'Nothing produces hydrogen sulfide or methane where oxygen runs out.',
   'Light does not bleach coloured water.',
   'Water too warm for bacteria, algae or plants speeds them up further instead of harming them.',

@@ -3,34 +3,42 @@ import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { thetaResponse } from './temperature-response.ts';
 
 export interface WoodLeachingParameters {
-  readonly rate: number;
+  readonly quickRate: number;
+  readonly slowRate: number;
   readonly theta: number;
 }
 
 /**
- * Coloured organic acid leaving the wood: first order in what is left, k(T) = k20 theta^(T - 20).
- * @validity one pool stands for a fast and a slow one; the total released is the wood's content
- * @source assumed: first order; the rate is an estimate between the fast first weeks and the slow months after
+ * Coloured organic acid leaving wood and peat: first order in what is left of a quick and of a slow part,
+ * k(T) = k20 theta^(T - 20). How much there is of each comes with the material.
+ * @validity the total released is the material's content; a piece that rots gives more over years
+ * @source assumed: first order; rates estimated for the first weeks and for the months after
  */
 export const woodLeaching: Process<WoodLeachingParameters> = {
   id: 'wood-leaching',
   parameters: {
-    rate: { unit: '1/d', min: 0.001, max: 0.5, meaning: 'leaching at 20 degC' },
+    quickRate: { unit: '1/d', min: 0.02, max: 1, meaning: 'leaching of the quick part at 20 degC' },
+    slowRate: { unit: '1/d', min: 0.001, max: 0.1, meaning: 'leaching of the slow part at 20 degC' },
     theta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor per degree' },
   },
-  reads: ['woodLeachable', 'waterTemperature'],
-  changes: ['woodLeachable', 'dissolvedOrganicCarbon'],
+  reads: ['woodLeachable', 'woodLeachableSlow', 'waterTemperature'],
+  changes: ['woodLeachable', 'woodLeachableSlow', 'dissolvedOrganicCarbon'],
   prepare(parameters, setting) {
-    const wood = setting.index('woodLeachable');
+    const quick = setting.index('woodLeachable');
+    const slow = setting.index('woodLeachableSlow');
     const temperature = setting.index('waterTemperature');
-    const rate = parameters.rate / SECONDS_PER_DAY;
+    const quickRate = parameters.quickRate / SECONDS_PER_DAY;
+    const slowRate = parameters.slowRate / SECONDS_PER_DAY;
     const warmth = thetaResponse(parameters.theta, 20);
     return {
       reactions: [
-        { name: 'leaching from wood', stoichiometry: { woodLeachable: -1, dissolvedOrganicCarbon: 1 } },
+        { name: 'quick leaching', stoichiometry: { woodLeachable: -1, dissolvedOrganicCarbon: 1 } },
+        { name: 'slow leaching', stoichiometry: { woodLeachableSlow: -1, dissolvedOrganicCarbon: 1 } },
       ],
       evaluate(values, rates, offset) {
-        rates[offset] = rate * warmth(values[temperature]!) * values[wood]!;
+        const pace = warmth(values[temperature]!);
+        rates[offset] = quickRate * pace * values[quick]!;
+        rates[offset + 1] = slowRate * pace * values[slow]!;
       },
     };
   },

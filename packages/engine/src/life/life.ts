@@ -5,19 +5,33 @@ import { VARIABLE_INDEX } from '../variables/variables.ts';
 import { eggCount } from './brood-train.ts';
 import { drawn, EXPECTED } from './demography.ts';
 import { bodyRate } from './energetics.ts';
-import { type Meal, type Pasture, setWanted } from './feeding.ts';
-import { type EatenByFood, FOOD_COUNT, GRAZING_INDEX, nothingEaten, POOL_INDEX } from './foods.ts';
-import { addAnimals } from './founders.ts';
-import { liveDay } from './live-day.ts';
+import { type Pasture, setFeedingLengths, setWanted } from './feeding.ts';
 import {
+  type EatenByFood,
+  FIRST_LAND_FOOD,
+  FOOD_COUNT,
+  GRAZING_INDEX,
+  nothingEaten,
+  POOL_INDEX,
+  PREY,
+} from './foods.ts';
+import { addAnimals } from './founders.ts';
+import { type HuntingGround, hunt, setPreyDensity } from './hunting.ts';
+import { eatOnLand } from './land-meal.ts';
+import { bodyTemperature, liveDay } from './live-day.ts';
+import {
+  clearDay,
   createLivingPopulation,
   type LivingPopulation,
   type PopulationDay,
   populationCarbon,
 } from './living-population.ts';
 import { removeAnimals } from './removal.ts';
+import { createSettlement } from './settlement.ts';
+import { setCover, shellTargetOf } from './shelter.ts';
+import { MILD_AIR, type Surroundings } from './surroundings.ts';
 import { STAGES, type Stage } from './traits.ts';
-import type { WaterConditions } from './water-stress.ts';
+import type { DayConditions } from './day-conditions.ts';
 
 /** One value of every trait, by population id and trait id, in the units of TRAIT_SPECS. */
 export type LifeParameters = Readonly<Record<string, Readonly<Record<string, number>>>>;
@@ -34,15 +48,17 @@ export interface Life {
   /** Sets the grazing drivers [1/s] for the coming day from what lies on the ground. */
   demand(values: Float64Array): void;
   /**
-   * Lets a day pass: shares what was eaten, grows, ages, kills, hatches and lays. Empties the eaten pools into
-   * animals, excretion and detritus; the sum of each element over them stays the same.
+   * Lets a day pass: shares what was eaten, hunts, grows, ages, kills, hatches and lays. Empties the eaten pools into
+   * animals, excretion, detritus and their like on land; the sum of each element over them stays the same.
    * @throws Error when `eaten` and the eaten pools disagree
    */
-  step(values: Float64Array, eaten: EatenByFood, water: WaterConditions): void;
+  step(values: Float64Array, eaten: EatenByFood, conditions: DayConditions): void;
   /** Animals (or eggs) of a population and stage, by their positions in `populations` [1]. */
   count(population: number, stage: number): number;
   /** What a population did on the last day. */
   day(population: number): Readonly<PopulationDay>;
+  /** What a population caught of another on the last day [mol C]. */
+  caught(hunter: number, prey: number): number;
 }
 
 /** Disagreement between the eaten pools and the amounts by food that rounding explains [1]. */
@@ -57,51 +73,24 @@ const {
   eatenCarbon,
   eatenNitrogen,
   eatenPhosphorus,
-  excretedCarbon,
-  excretedNitrogen,
-  excretedPhosphorus,
-  detritusCarbon,
-  detritusNitrogen,
-  detritusPhosphorus,
+  landArea,
+  shellTarget,
   submergedArea,
   waterTemperature,
   waterVolume,
 } = VARIABLE_INDEX;
 
-/** Sums the bodies of all populations into `into` as carbon, nitrogen and phosphorus [mol]. */
-function sumBodies(living: readonly LivingPopulation[], into: Float64Array): void {
-  into.fill(0);
-  for (const population of living) {
-    const carbon = populationCarbon(population);
-    into[0] = into[0]! + carbon;
-    into[1] = into[1]! + carbon * population.energetics.nitrogenPerCarbon;
-    into[2] = into[2]! + carbon * population.energetics.phosphorusPerCarbon;
-  }
-}
-
 function checkMeal(pool: number, byFood: Float64Array): void {
   let sum = 0;
-  for (let k = 0; k < FOOD_COUNT; k += 1) sum += byFood[k]!;
+  for (let k = 0; k < FIRST_LAND_FOOD; k += 1) sum += byFood[k]!;
   if (Math.abs(pool - sum) > ROUNDING * (Math.abs(pool) + Math.abs(sum)) + ABSOLUTE_ROUNDING) {
     throw new Error(`eaten pool holds ${pool} mol, but ${sum} mol were eaten by food`);
   }
 }
 
-/** A pool that only rounding of the bodies' sum took below nothing is empty. @throws Error when it was more than that */
-function withoutRounding(pool: number, body: number): number {
-  if (pool >= 0) return pool;
-  if (pool < -ROUNDING * (body + 1e-9)) throw new Error(`animals drew ${-pool} mol more than they had`);
-  return 0;
-}
-
-/** Cuts the population's part of each food out of what all ate, by what each wanted. */
-function shareMeal(
-  population: LivingPopulation,
-  eaten: EatenByFood,
-  wantedByAll: Float64Array,
-  meal: Meal,
-): void {
-  for (let k = 0; k < FOOD_COUNT; k += 1) {
+/** Cuts the population's part of each food but prey out of what all ate, by what each wanted. */
+function shareMeal(population: LivingPopulation, eaten: EatenByFood, wantedByAll: Float64Array, meal: EatenByFood): void {
+  for (let k = 0; k < PREY; k += 1) {
     const all = wantedByAll[k]!;
     const part = all > 0 ? population.wanted[k]! / all : 0;
     meal.carbon[k] = eaten.carbon[k]! * part;
@@ -123,7 +112,6 @@ function stageCount({ train, broods }: LivingPopulation, stage: number): number 
  * @param parameters one value of every trait of every population
  * @param demography 'expected' for means, or a stream of random numbers for whole animals
  * @throws RangeError when a trait is missing, outside its range or contradicts another
- * @validity animals that live in the water; land animals are not modelled
  * @source jager-2013 (individual), de-roos-1988 (cohorts); see docs/science/life.md
  */
 export function createLife(
@@ -134,11 +122,14 @@ export function createLife(
   const strategy = demography === 'expected' ? EXPECTED : drawn(demography);
   const living = populations.map((each) => createLivingPopulation(each, parameters[each.id] ?? {}));
   const byId = new Map(living.map((population) => [population.id, population]));
-  const pasture: Pasture = { amounts: new Float64Array(FOOD_COUNT), area: 0 };
+  const pasture: Pasture = { amounts: new Float64Array(FOOD_COUNT), area: 0, landArea: 0 };
+  const ground: HuntingGround = { area: 0, landArea: 0, cover: { inWater: 0, onLand: 0 } };
   const wantedByAll = new Float64Array(FOOD_COUNT);
-  const meal = nothingEaten();
-  const bodies = new Float64Array(3);
-  let lastTemperature = Number.NaN;
+  const eatenByAll = nothingEaten();
+  const meals = living.map(nothingEaten);
+  const caught = living.map(() => new Float64Array(living.length));
+  const settlement = createSettlement();
+  let last: Surroundings | undefined;
 
   const named = (id: string): LivingPopulation => {
     const population = byId.get(id);
@@ -146,18 +137,20 @@ export function createLife(
     return population;
   };
   const setBodies = (values: Float64Array): void => {
-    sumBodies(living, bodies);
-    values[animalCarbon] = bodies[0]!;
-    values[animalNitrogen] = bodies[1]!;
-    values[animalPhosphorus] = bodies[2]!;
+    values[animalCarbon] = 0;
+    values[animalNitrogen] = 0;
+    values[animalPhosphorus] = 0;
+    for (const population of living) {
+      const { body, energetics } = population;
+      values[animalCarbon] = values[animalCarbon]! + body;
+      values[animalNitrogen] = values[animalNitrogen]! + body * energetics.nitrogenPerCarbon;
+      values[animalPhosphorus] = values[animalPhosphorus]! + body * energetics.phosphorusPerCarbon;
+    }
+    values[shellTarget] = shellTargetOf(living);
   };
-  /** Empties an eaten pool: bodies grew, part is excreted, the rest is detritus. */
-  const settle = (values: Float64Array, pools: Pools, body: number, excreted: number): void => {
-    const rest = values[pools.eaten]! + values[pools.animal]! - body - excreted;
-    values[pools.eaten] = 0;
-    values[pools.animal] = body;
-    values[pools.excreted] = withoutRounding(values[pools.excreted]! + excreted + Math.min(0, rest), body);
-    values[pools.detritus] = values[pools.detritus]! + Math.max(0, rest);
+  const changed = (population: LivingPopulation, values: Float64Array): void => {
+    population.body = populationCarbon(population);
+    setBodies(values);
   };
 
   return {
@@ -165,81 +158,81 @@ export function createLife(
     found(values) {
       for (const [index, { founders }] of populations.entries()) {
         for (const { stage, count } of founders) addAnimals(living[index]!, stage, count);
+        living[index]!.body = populationCarbon(living[index]!);
       }
       setBodies(values);
     },
     add(population, stage, count, values) {
       addAnimals(named(population), stage, count);
-      setBodies(values);
+      changed(named(population), values);
     },
     remove(population, stage, count, values) {
       const removed = removeAnimals(named(population), stage, count, strategy);
-      setBodies(values);
+      changed(named(population), values);
       return removed;
     },
     demand(values) {
-      for (let k = 0; k < FOOD_COUNT; k += 1) pasture.amounts[k] = Math.max(0, values[POOL_INDEX[k]!]!);
+      for (let k = 0; k < PREY; k += 1) pasture.amounts[k] = Math.max(0, values[POOL_INDEX[k]!]!);
       pasture.area = values[submergedArea]!;
+      pasture.landArea = values[landArea]!;
+      ground.area = pasture.area;
+      ground.landArea = pasture.landArea;
+      ground.cover = setCover(values);
       wantedByAll.fill(0);
-      const temperature = Number.isNaN(lastTemperature) ? values[waterTemperature]! : lastTemperature;
+      const around = last ?? firstDay(values[waterTemperature]!);
       for (const population of living) {
-        setWanted(population, pasture, bodyRate(population.traits, temperature));
+        setFeedingLengths(population, bodyRate(population.traits, bodyTemperature(population, around)));
+      }
+      setPreyDensity(living, ground);
+      for (const population of living) {
+        setWanted(population, pasture, bodyRate(population.traits, bodyTemperature(population, around)));
         for (let k = 0; k < FOOD_COUNT; k += 1) wantedByAll[k] = wantedByAll[k]! + population.wanted[k]!;
       }
-      for (let k = 0; k < FOOD_COUNT; k += 1) {
+      for (let k = 0; k < FIRST_LAND_FOOD; k += 1) {
         const amount = pasture.amounts[k]!;
         values[GRAZING_INDEX[k]!] = amount > 0 ? wantedByAll[k]! / amount / SECONDS_PER_DAY : 0;
       }
     },
-    step(values, eaten, water) {
+    step(values, eaten, conditions) {
       checkMeal(values[eatenCarbon]!, eaten.carbon);
       checkMeal(values[eatenNitrogen]!, eaten.nitrogen);
       checkMeal(values[eatenPhosphorus]!, eaten.phosphorus);
-      lastTemperature = water.temperature;
-      const surroundings = { water, volume: values[waterVolume]! };
-      let respired = 0;
-      let nitrogen = 0;
-      let phosphorus = 0;
-      for (const population of living) {
-        shareMeal(population, eaten, wantedByAll, meal);
-        liveDay(population, meal, surroundings, strategy);
-        respired += population.day.respiredCarbon;
-        nitrogen += population.day.excretedNitrogen;
-        phosphorus += population.day.excretedPhosphorus;
+      const { air, openCover, ...water } = conditions;
+      const around: Surroundings = {
+        water,
+        volume: values[waterVolume]!,
+        landArea: values[landArea]!,
+        ...(air ? { air } : {}),
+        ...(openCover === undefined ? {} : { openCover }),
+      };
+      last = around;
+      eatenByAll.carbon.set(eaten.carbon);
+      eatenByAll.nitrogen.set(eaten.nitrogen);
+      eatenByAll.phosphorus.set(eaten.phosphorus);
+      eatOnLand(values, wantedByAll, eatenByAll);
+      for (const population of living) clearDay(population.day);
+      hunt(living, ground, meals, { caught, demography: strategy });
+      settlement.begin();
+      for (const [p, population] of living.entries()) {
+        const meal = meals[p]!;
+        shareMeal(population, eatenByAll, wantedByAll, meal);
+        liveDay(population, meal, around, strategy);
+        settlement.add(population, meal);
       }
-      sumBodies(living, bodies);
-      settle(values, CARBON, bodies[0]!, respired);
-      settle(values, NITROGEN, bodies[1]!, nitrogen);
-      settle(values, PHOSPHORUS, bodies[2]!, phosphorus);
+      settlement.settle(values);
+      setBodies(values);
     },
     count: (population, stage) => stageCount(living[population]!, stage),
     day: (population) => living[population]!.day,
+    caught: (hunter, prey) => caught[hunter]![prey]!,
   };
 }
 
-/** Positions of the pools of one element between which a day is settled. */
-interface Pools {
-  readonly eaten: number;
-  readonly animal: number;
-  readonly excreted: number;
-  readonly detritus: number;
+/** What the first day's appetite is reckoned with, before any day has passed. */
+function firstDay(temperature: number): Surroundings {
+  return {
+    water: { temperature, oxygen: 8, unionisedAmmonia: 0, pH: 7.5, hardness: 8 },
+    air: { ...MILD_AIR, temperature },
+    volume: 0,
+  };
 }
-
-const CARBON: Pools = {
-  eaten: eatenCarbon,
-  animal: animalCarbon,
-  excreted: excretedCarbon,
-  detritus: detritusCarbon,
-};
-const NITROGEN: Pools = {
-  eaten: eatenNitrogen,
-  animal: animalNitrogen,
-  excreted: excretedNitrogen,
-  detritus: detritusNitrogen,
-};
-const PHOSPHORUS: Pools = {
-  eaten: eatenPhosphorus,
-  animal: animalPhosphorus,
-  excreted: excretedPhosphorus,
-  detritus: detritusPhosphorus,
-};

@@ -7,6 +7,8 @@ export interface FeedComposition {
   readonly carbon: number;
   readonly nitrogen: number;
   readonly phosphorus: number;
+  /** Breakdown of what is not eaten, over that of flakes [1]; 1 when left out. */
+  readonly pace?: number;
 }
 
 /** Care that repeats every `everyDays`, first on `firstDay` of the run (0 is the first day). */
@@ -34,11 +36,18 @@ export type SingleCare =
       readonly stage: 'juvenile' | 'adult';
       readonly count: number;
     }
-  | { readonly kind: 'add carbonate'; readonly amount: number; readonly grain: number }
+  | {
+      readonly kind: 'add carbonate';
+      readonly amount: number;
+      readonly grain: number;
+      readonly mineral?: 'calcite' | 'aragonite';
+    }
   | {
       readonly kind: 'add litter';
       /** Soluble part that leaves within days [mol C], not contained in `carbon`. */
       readonly leachable?: number;
+      /** Breakdown over that of oak [1]; 1 when left out. */
+      readonly pace?: number;
       readonly carbon: number;
       readonly nitrogen: number;
       readonly phosphorus: number;

@@ -125,6 +125,9 @@ export interface Layer {
   readonly heldWater?: number;
   /** Height to which its pores lift water [m]. */
   readonly capillaryRise?: number;
+  readonly exchanger?: Exchanger;
+  /** Organic carbon that can leach per bulk volume, quick and slow part [mol/m3]. */
+  readonly leachable?: { readonly quick: number; readonly slow: number };
 }
 
 export interface PlannedWater {
@@ -284,13 +287,30 @@ export interface Mister {
   readonly dailyMass: number;
   /** Hours of the day at which it sprays, equal shares. */
   readonly at: readonly number[];
+  /** What it sprays; free of salts when left out. */
+  readonly water?: WaterComposition;
 }
 
-/** A piece of wood, rock or carbonate, or litter spread on the pool floor. */
+/**
+ * Cations that ground, peat or moss holds and exchanges. Shares of its sites [0..1]; hydrogen ions hold the rest.
+ */
+export interface Exchanger {
+  /** Sites [eq], of a layer per bulk volume [eq/m3]. */
+  readonly sites: number;
+  readonly calcium: number;
+  readonly magnesium: number;
+  readonly sodium: number;
+  readonly potassium: number;
+  readonly ammonium: number;
+  /** Hold on hydrogen ions over that on sodium [1], Gaines-Thomas. */
+  readonly acidStrength: number;
+}
+
+/** A piece of wood, rock or carbonate, or litter, peat or moss lying in the water. */
 export interface HardscapePiece {
   readonly id: string;
   readonly name: string;
-  readonly kind: 'wood' | 'stone' | 'carbonate' | 'litter';
+  readonly kind: 'wood' | 'stone' | 'carbonate' | 'litter' | 'exchanger';
   readonly material: string;
   /** Dry mass [kg] and displaced volume [m3]. */
   readonly mass: number;
@@ -303,7 +323,9 @@ export interface HardscapePiece {
   /** What it brings into the pools at the start [mol]. */
   readonly contents: Readonly<{
     woodLeachable?: number;
+    woodLeachableSlow?: number;
     carbonateSolid?: number;
+    aragoniteSolid?: number;
     litterCarbon?: number;
     litterNitrogen?: number;
     litterPhosphorus?: number;
@@ -311,6 +333,9 @@ export interface HardscapePiece {
   }>;
   /** Grain diameter of a carbonate [m]. */
   readonly grain?: number;
+  /** Breakdown of a litter over that of oak [1]; 1 when left out. */
+  readonly pace?: number;
+  readonly exchanger?: Exchanger;
 }
 
 export type PlantGroup = 'submerged' | 'floating' | 'moss' | 'emersed' | 'land';
@@ -334,6 +359,8 @@ export interface Population {
   readonly name: string;
   readonly traits: AnimalTraits;
   readonly founders: readonly Founders[];
+  /** Calcium carbonate in shell and cuticle per body carbon [mol/mol]; none when left out. */
+  readonly shell?: number;
   /** Where on the section its label points: the zone it mostly uses. */
   readonly zone: string;
 }

@@ -17,6 +17,12 @@ interface FoodReactions {
   /** Amounts per unit of extent. */
   readonly nitrogenShare: number;
   readonly phosphorusShare: number;
+  /** What is eaten with it: its reaction and what a unit of it holds. */
+  readonly alongside?: {
+    readonly carbon: number;
+    readonly nitrogenShare: number;
+    readonly phosphorusShare: number;
+  };
 }
 
 function reactionsOf(reactions: readonly BookedReaction[]): FoodReactions[] {
@@ -26,13 +32,22 @@ function reactionsOf(reactions: readonly BookedReaction[]): FoodReactions[] {
     return at;
   };
   return FOODS.map((food) => {
-    const { carbon, nitrogen, phosphorus, composition } = EATEN_BY_FOOD[food];
+    const { carbon, nitrogen, phosphorus, composition, alongside } = EATEN_BY_FOOD[food];
     return {
       carbon: position(carbon),
       nitrogen: position(nitrogen ?? carbon),
       phosphorus: position(phosphorus ?? carbon),
       nitrogenShare: composition?.nitrogenPerCarbon ?? 1,
       phosphorusShare: composition?.phosphorusPerCarbon ?? 1,
+      ...(alongside
+        ? {
+            alongside: {
+              carbon: position(alongside.carbon),
+              nitrogenShare: alongside.composition.nitrogenPerCarbon,
+              phosphorusShare: alongside.composition.phosphorusPerCarbon,
+            },
+          }
+        : {}),
     };
   });
 }
@@ -52,6 +67,12 @@ export function createEatenReader(reactions: readonly BookedReaction[]): EatenRe
         eaten.carbon[f] = moved(food.carbon);
         eaten.nitrogen[f] = moved(food.nitrogen) * food.nitrogenShare;
         eaten.phosphorus[f] = moved(food.phosphorus) * food.phosphorusShare;
+        const { alongside } = food;
+        if (!alongside) continue;
+        const more = moved(alongside.carbon);
+        eaten.carbon[f] = eaten.carbon[f]! + more;
+        eaten.nitrogen[f] = eaten.nitrogen[f]! + more * alongside.nitrogenShare;
+        eaten.phosphorus[f] = eaten.phosphorus[f]! + more * alongside.phosphorusShare;
       }
       return eaten;
     },

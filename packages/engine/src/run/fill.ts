@@ -1,6 +1,11 @@
+import { wetLayers } from '../geometry/wet-layers.ts';
 import { checkedParameters } from '../process/compose.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { placeCarbonate } from './carbonate-grains.ts';
+import { passDay } from './pass-day.ts';
+import { exchangersOf, placeExchangers } from './place-exchangers.ts';
+import { placeLitter } from './place-litter.ts';
 import { PLANT_POOLS, type PlantPool, plantedBiomass, type RootedInWater } from './plant-cover.ts';
 import { pour } from './pour.ts';
 import { setConstantDrivers, setWaterDrivers, type World } from './world.ts';
@@ -10,6 +15,8 @@ const START_PARAMETERS = {
   nitrifierFactor: { unit: '1', min: 0.01, max: 100, meaning: 'nitrifiers present over those stated' },
   algaeFactor: { unit: '1', min: 0.01, max: 100, meaning: 'attached algae present over those stated' },
   leachableFactor: { unit: '1', min: 0.01, max: 100, meaning: 'leachable acid in the wood over that stated' },
+  exchangerFactor: { unit: '1', min: 0.1, max: 10, meaning: 'exchange sites over those stated' },
+  acidHoldFactor: { unit: '1', min: 1e-3, max: 1e3, meaning: 'hold on hydrogen ions over that stated' },
   plantFactor: { unit: '1', min: 0.1, max: 10, meaning: 'plant biomass at a given cover over that stated' },
 } as const;
 const START = { id: 'start', parameters: START_PARAMETERS };
@@ -22,24 +29,37 @@ function addTo(world: World, id: keyof typeof V, amount: number): void {
 }
 
 function placeHardscape(world: World): void {
+  const { values, kinds } = world;
   const { leachableFactor } = checkedParameters(START, world.draw.parameters);
-  let surface = 0;
-  let placed = 0;
-  for (const { contents, grain } of world.setting.plan.hardscape) {
+  for (const { contents, grain = 0, pace = 1 } of world.setting.plan.hardscape) {
     addTo(world, 'woodLeachable', (contents.woodLeachable ?? 0) * leachableFactor);
-    addTo(world, 'litterCarbon', contents.litterCarbon ?? 0);
-    addTo(world, 'litterNitrogen', contents.litterNitrogen ?? 0);
-    addTo(world, 'litterPhosphorus', contents.litterPhosphorus ?? 0);
-    addTo(world, 'litterLeachable', contents.litterLeachable ?? 0);
-    const carbonate = contents.carbonateSolid ?? 0;
-    addTo(world, 'carbonateSolid', carbonate);
-    if (carbonate > 0 && grain) {
-      placed += carbonate;
-      surface += carbonate / grain;
+    addTo(world, 'woodLeachableSlow', (contents.woodLeachableSlow ?? 0) * leachableFactor);
+    if (contents.litterCarbon) {
+      const {
+        litterCarbon: carbon,
+        litterNitrogen: nitrogen = 0,
+        litterPhosphorus: phosphorus = 0,
+      } = contents;
+      const leachable = contents.litterLeachable ?? 0;
+      placeLitter(values, { carbon, nitrogen, phosphorus, leachable, pace }, kinds.litter);
     }
+    if (grain <= 0) continue;
+    placeCarbonate(values, { mineral: 'calcite', amount: contents.carbonateSolid ?? 0, grain });
+    placeCarbonate(values, { mineral: 'aragonite', amount: contents.aragoniteSolid ?? 0, grain });
   }
-  world.values[V.carbonatePlaced] = placed;
-  world.values[V.carbonateGrain] = surface > 0 ? placed / surface : 0;
+}
+
+function placeGround(world: World): void {
+  const { plan } = world.setting;
+  const factors = checkedParameters(START, world.draw.parameters);
+  for (const { layer, volume } of wetLayers(plan, plan.water.level)) {
+    addTo(world, 'woodLeachable', (layer.leachable?.quick ?? 0) * volume * factors.leachableFactor);
+    addTo(world, 'woodLeachableSlow', (layer.leachable?.slow ?? 0) * volume * factors.leachableFactor);
+  }
+  placeExchangers(world.values, exchangersOf(plan), {
+    sites: factors.exchangerFactor,
+    acidStrength: factors.acidHoldFactor,
+  });
 }
 
 function placeLiving(world: World): void {
@@ -66,6 +86,8 @@ export function fill(world: World): void {
   setWaterDrivers(world, temperature);
   pour(world, plan.water.fill, world.volume, temperature);
   placeHardscape(world);
+  placeGround(world);
   placeLiving(world);
   world.life.found(world.values);
+  passDay(world);
 }

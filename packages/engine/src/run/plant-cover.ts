@@ -1,3 +1,4 @@
+import { outlineArea } from '../geometry/ground-surface.ts';
 import type { Plan, Planting, Zone } from '../plan/plan.ts';
 
 /** The pool that holds each group of plants that feeds from the water. */
@@ -13,8 +14,8 @@ type Ground = Pick<Plan, 'box' | 'zones'>;
 
 const isWet = ({ kind }: Zone): boolean => kind === 'pool' || kind === 'margin' || kind === 'stream';
 
-function planArea({ box }: Ground, { from, to }: Zone): number {
-  return (to - from) * box.width;
+function planArea({ box }: Ground, { from, to, outline }: Zone): number {
+  return outline ? outlineArea(outline) : (to - from) * box.width;
 }
 
 /** Plan area of the pool zones [m2]. `derived`. */

@@ -7,6 +7,7 @@ import { closureError } from './closure.ts';
 import { createEatenReader } from './eaten.ts';
 import { fill } from './fill.ts';
 import { createRecorder, type Recorder } from './recorder.ts';
+import { bringMistSalts, passDay } from './pass-day.ts';
 import type { RunSetting } from './setting.ts';
 import { createWorld, type Draw, STATE_COUNT, setWaterDrivers, type World } from './world.ts';
 
@@ -43,10 +44,12 @@ interface WaterLedger {
 function climateDay(world: World, day: number, hourly: Float64Array, tools: Tools): void {
   const { climate } = world;
   const { book, recorder, ledger } = tools;
+  let misted = 0;
   for (let hour = 0; hour < 24; hour += 1) {
     climate.step(day * 24 + hour, world.volume);
     world.volume += climate.poolChange;
     ledger.brought += climate.misted;
+    misted += climate.misted;
     ledger.lost += climate.lostToRoom;
     book.water('evaporation', -climate.evaporated);
     book.water('dripping back and mist', climate.returnedToPool);
@@ -54,6 +57,7 @@ function climateDay(world: World, day: number, hourly: Float64Array, tools: Tool
     hourly[hour] = climate.state.waterTemperature;
     recorder.hour(world);
   }
+  bringMistSalts(world, book, misted);
 }
 
 function meanBetween(hourly: Float64Array, from: number, to: number): number {
@@ -124,6 +128,7 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
     eaten.begin(book.extents());
     cycleDay(world, hourly, tools);
     world.life.step(world.values, eaten.read(book.extents()), recorder.conditions(world));
+    passDay(world);
     recorder.endDay(world, day);
     book.endDay(day, world);
   }

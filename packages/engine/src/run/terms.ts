@@ -2,6 +2,7 @@
 export const CARE_TERMS = [
   'feeding',
   'top-off',
+  'misting',
   'water change',
   'trimming',
   'animals added or taken',

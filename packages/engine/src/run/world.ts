@@ -10,6 +10,7 @@ import { STATE_IDS, VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/varia
 import { Workspace } from '../water/equilibrium/workspace.ts';
 import { waterChemistry } from '../water/water-chemistry.ts';
 import { createIntegrator, type Integrator } from './integrator.ts';
+import { createKindMix, type KindMix } from './kind-mix.ts';
 import { wetPlantGround } from './plant-cover.ts';
 import { processesOf } from './plan-processes.ts';
 import type { RunSetting } from './setting.ts';
@@ -41,6 +42,8 @@ export interface World {
   readonly integrator: Integrator;
   readonly climate: Climate;
   readonly life: Life;
+  /** Kinds of litter and of feed that share a pool. */
+  readonly kinds: { readonly litter: KindMix; readonly feed: KindMix };
   /** Equilibria of the waters poured in, kept from one to the next. */
   readonly poured: Workspace;
   /** Liquid water, pores included [m3]. */
@@ -63,6 +66,7 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
     integrator: createIntegrator(system, STATE_COUNT, ACCURACY),
     climate: createClimate(plan, geometry, draw.parameters.climate ?? {}, room),
     life: createLife(plan.populations, draw.traits, draw.demography),
+    kinds: { litter: createKindMix(), feed: createKindMix() },
     poured: new Workspace(),
     volume: geometry.volumeAt(plan.water.level),
   };

@@ -39,6 +39,13 @@ const living = (name: string, content: Content): VariableSpec => ({
   kind: 'state',
   content,
 });
+const ground = (name: string, content: Content): VariableSpec => ({
+  name,
+  unit: 'mol',
+  compartment: 'ground',
+  kind: 'state',
+  content,
+});
 const derived = (name: string, unit: string, compartment: Compartment): VariableSpec => ({
   name,
   unit,
@@ -128,6 +135,23 @@ export const VARIABLES = {
   excretedNitrogen: living('to be excreted, nitrogen', ORGANIC_NITROGEN),
   excretedPhosphorus: living('to be excreted, phosphorus', ORGANIC_PHOSPHORUS),
 
+  // Life on land, moved once a day [mol]; what it gives to the air stays counted as given off
+  landLitterCarbon: ground('leaf litter on land, carbon', ORGANIC_CARBON),
+  landLitterNitrogen: ground('leaf litter on land, nitrogen', ORGANIC_NITROGEN),
+  landLitterPhosphorus: ground('leaf litter on land, phosphorus', ORGANIC_PHOSPHORUS),
+  remainsCarbon: ground('leftovers and carcasses on land, carbon', ORGANIC_CARBON),
+  remainsNitrogen: ground('leftovers and carcasses on land, nitrogen', ORGANIC_NITROGEN),
+  remainsPhosphorus: ground('leftovers and carcasses on land, phosphorus', ORGANIC_PHOSPHORUS),
+  landFungi: ground('fungi and mould on land', organicContent(COMPOSITIONS.fungi)),
+  soilCarbon: ground('soil organic matter, carbon', ORGANIC_CARBON),
+  soilNitrogen: ground('soil organic matter, nitrogen', ORGANIC_NITROGEN),
+  soilPhosphorus: ground('soil organic matter, phosphorus', ORGANIC_PHOSPHORUS),
+  soilMineralNitrogen: ground('mineral nitrogen in the soil', ORGANIC_NITROGEN),
+  soilMineralPhosphorus: ground('mineral phosphorus in the soil', ORGANIC_PHOSPHORUS),
+  givenOffCarbon: ground('carbon given to the air or carried off by what left', ORGANIC_CARBON),
+  givenOffNitrogen: ground('nitrogen carried off by what left', ORGANIC_NITROGEN),
+  givenOffPhosphorus: ground('phosphorus carried off by what left', ORGANIC_PHOSPHORUS),
+
   // Water chemistry, derived from the dissolved amounts, volume and temperature
   pH: derived('pH', '1', 'water'),
   alkalinity: derived('alkalinity', 'mol/m3', 'water'),
@@ -178,6 +202,10 @@ export const VARIABLES = {
   grazingOnLitter: driver('clearance of leaf litter by animals', '1/s', 'living'),
   grazingOnFeed: driver('clearance of feed by animals', '1/s', 'living'),
   grazingOnPlants: driver('clearance of submerged plants by animals', '1/s', 'living'),
+  grazingOnSuspended: driver('clearance of suspended algae by animals', '1/s', 'living'),
+  grazingOnFloating: driver('clearance of floating plants by animals', '1/s', 'living'),
+  grazingOnCarrion: driver('clearance of dead animals by animals', '1/s', 'living'),
+  landArea: driver('land surface', 'm2', 'ground'),
   grazingOnBiofilm: driver('clearance of bacterial film by animals', '1/s', 'living'),
 } as const satisfies Record<string, VariableSpec>;
 

@@ -6156,6 +6156,20 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "kg/m³",
     "basis": "published",
     "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 10,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: water retention"
+   },
+   "capillaryRise": {
+    "value": 12,
+    "unit": "mm",
+    "min": 5,
+    "max": 20,
+    "basis": "memory",
+    "source": "soil-physics tables, recalled: about a third of the rise in gravel of 2 to 4 mm"
    }
   },
   "coarse-sand": {
@@ -6188,6 +6202,22 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1700,
     "basis": "memory",
     "source": "usual engineering value"
+   },
+   "heldWater": {
+    "value": 10,
+    "unit": "%",
+    "min": 5,
+    "max": 18,
+    "basis": "memory",
+    "source": "field capacity of coarse sand, soil-physics tables, recalled"
+   },
+   "capillaryRise": {
+    "value": 125,
+    "unit": "mm",
+    "min": 79,
+    "max": 195,
+    "basis": "published",
+    "source": "Heath 1982, as quoted in Salim and Hampton 2012, who measured 79 mm saturated and 195 mm in all on 0.5 mm sand"
    }
   },
   "coir": {
@@ -6220,6 +6250,22 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 80,
     "basis": "published",
     "source": "Evans, Konduru & Stamps 1996, HortScience 31: 965-967, abstract"
+   },
+   "heldWater": {
+    "value": 76,
+    "unit": "%",
+    "min": 73,
+    "max": 80,
+    "basis": "published",
+    "source": "Evans, Konduru and Stamps 1996, HortScience 31: 965-967, abstract"
+   },
+   "capillaryRise": {
+    "value": 350,
+    "unit": "mm",
+    "min": 200,
+    "max": 600,
+    "basis": "assumed",
+    "source": "fine fibre, between medium sand at 250 mm and peat at 300 to 600 mm"
    }
   },
   "crushed-coral": {
@@ -6315,6 +6361,74 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 450,
     "basis": "published",
     "source": "Leca UK, LWA characteristics page: loose bulk density"
+   },
+   "heldWater": {
+    "value": 10,
+    "unit": "%",
+    "min": 5,
+    "max": 20,
+    "basis": "assumed",
+    "source": "installed drained density of 500 kg/m³ over the long term (Leca UK) counts water inside the pellets; outside them little stays"
+   },
+   "capillaryRise": {
+    "value": 15,
+    "unit": "mm",
+    "min": 0,
+    "max": 30,
+    "basis": "common practice",
+    "source": "trade rule, no source"
+   }
+  },
+  "expanding-foam": {
+   "id": "expanding-foam",
+   "name": "one-component expanding foam, cured",
+   "cautions": [
+    "Uncured foam gives off isocyanate (MDI), which can make people asthmatic for life: outdoors or with strong exhaust, gloves and goggles, others and animals away, and 24 h before anything goes in.",
+    "Cured foam is light and floats: glue it to the glass before water reaches it."
+   ],
+   "use": "layer",
+   "layers": [
+    "foam"
+   ],
+   "porosity": {
+    "value": 5,
+    "unit": "%",
+    "min": 5,
+    "max": 12,
+    "basis": "assumed",
+    "source": "70 to 80 % closed cells (Soudal data sheets); water enters cut faces only"
+   },
+   "filmSurface": {
+    "value": 50,
+    "unit": "m²/m³",
+    "min": 10,
+    "max": 200,
+    "basis": "assumed",
+    "source": "cut, rough faces only"
+   },
+   "bulkDensity": {
+    "value": 27,
+    "unit": "kg/m³",
+    "min": 20,
+    "max": 35,
+    "basis": "published",
+    "source": "Soudal Soudafoam FR data sheet, 2005"
+   },
+   "heldWater": {
+    "value": 3,
+    "unit": "%",
+    "min": 0,
+    "max": 8,
+    "basis": "assumed",
+    "source": "closed cells; cut faces only"
+   },
+   "capillaryRise": {
+    "value": 0,
+    "unit": "mm",
+    "min": 0,
+    "max": 5,
+    "basis": "derived",
+    "source": "closed cells lift no water"
    }
   },
   "false-bottom": {
@@ -6350,6 +6464,22 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 80,
     "basis": "derived",
     "source": "grid of 1.8 kg/m² over a height of 4 to 10 cm with feet"
+   },
+   "heldWater": {
+    "value": 1,
+    "unit": "%",
+    "min": 0,
+    "max": 3,
+    "basis": "assumed",
+    "source": "feet and plate hold drops only"
+   },
+   "capillaryRise": {
+    "value": 0,
+    "unit": "mm",
+    "min": 0,
+    "max": 5,
+    "basis": "derived",
+    "source": "open space lifts no water"
    }
   },
   "filter-foam": {
@@ -6382,6 +6512,22 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 32,
     "basis": "memory",
     "source": "usual engineering value"
+   },
+   "heldWater": {
+    "value": 8,
+    "unit": "%",
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "open foam of 20 pores per inch drains but for its struts"
+   },
+   "capillaryRise": {
+    "value": 10,
+    "unit": "mm",
+    "min": 3,
+    "max": 25,
+    "basis": "derived",
+    "source": "2 sigma/(rho g r) at a pore radius of 0.6 mm is 25 mm when wetted; the trade finds less"
    }
   },
   "fine-gravel": {
@@ -6415,6 +6561,22 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1650,
     "basis": "memory",
     "source": "usual engineering value"
+   },
+   "heldWater": {
+    "value": 6,
+    "unit": "%",
+    "min": 3,
+    "max": 12,
+    "basis": "memory",
+    "source": "soil-physics tables, recalled"
+   },
+   "capillaryRise": {
+    "value": 35,
+    "unit": "mm",
+    "min": 20,
+    "max": 50,
+    "basis": "memory",
+    "source": "soil-physics tables, recalled"
    }
   },
   "forest-soil": {
@@ -6450,6 +6612,22 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1100,
     "basis": "assumed",
     "source": "between sand at 1600 and coir at 60 kg/m³"
+   },
+   "heldWater": {
+    "value": 35,
+    "unit": "%",
+    "min": 20,
+    "max": 50,
+    "basis": "assumed",
+    "source": "between sand at 10 % and coir at 76 %"
+   },
+   "capillaryRise": {
+    "value": 250,
+    "unit": "mm",
+    "min": 120,
+    "max": 450,
+    "basis": "assumed",
+    "source": "medium sand 250 mm (Heath 1982), leaf mould finer and coarser"
    }
   },
   "granite": {
@@ -6492,6 +6670,20 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "kg/m³",
     "basis": "published",
     "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 15,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: water retention"
+   },
+   "capillaryRise": {
+    "value": 15,
+    "unit": "mm",
+    "min": 5,
+    "max": 40,
+    "basis": "assumed",
+    "source": "coarse grains with fine inner pores that do not connect"
    }
   },
   "limestone-lump": {
@@ -6660,6 +6852,22 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1050,
     "basis": "common practice",
     "source": "trade rule, no source"
+   },
+   "heldWater": {
+    "value": 28,
+    "unit": "%",
+    "min": 20,
+    "max": 40,
+    "basis": "assumed",
+    "source": "baked clay grains of 1 to 4 mm with inner pores"
+   },
+   "capillaryRise": {
+    "value": 60,
+    "unit": "mm",
+    "min": 30,
+    "max": 120,
+    "basis": "assumed",
+    "source": "between gravel of 2 to 4 mm and coarse sand, inner pores connected"
    }
   },
   "sandstone": {
@@ -6706,6 +6914,22 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "kg/m³",
     "basis": "assumed",
     "source": "40 % polymer of about 1300 kg/m³"
+   },
+   "heldWater": {
+    "value": 5,
+    "unit": "%",
+    "min": 0,
+    "max": 15,
+    "basis": "assumed",
+    "source": "drops between threads"
+   },
+   "capillaryRise": {
+    "value": 0,
+    "unit": "mm",
+    "min": 0,
+    "max": 5,
+    "basis": "derived",
+    "source": "holes of a millimetre hold drops, and a thin sheet lifts no water"
    }
   },
   "slate": {
@@ -7939,14 +8163,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "0.2 to 0.6 on labile matter, Henze et al. 2000; recalled"
     },
     "detritusHalf": {
-     "value": 0.1,
+     "value": 0.02,
      "unit": "mol C/m²",
      "distribution": "lognormal",
      "spread": 2,
-     "min": 0.02,
-     "max": 0.5,
+     "min": 0.004,
+     "max": 0.1,
      "basis": "assumed",
-     "source": "2.7 g dry of detritus per film surface"
+     "source": "0.5 g dry of detritus per film surface, about as much as the film itself"
     },
     "oxygenHalf": {
      "value": 0.2,
@@ -7983,15 +8207,110 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "2 to 4 for limestone chips, toward 10 for coral and shell; recalled"
     },
-    "hindrance": {
-     "value": 0.3,
+    "filmConductance": {
+     "value": 1.6,
+     "unit": "um/s",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.4,
+     "max": 8,
+     "basis": "derived",
+     "source": "diffusion of calcium carbonate 0.8e-9 m²/s over a film of still water of 0.5 mm; 0.3 to 1 mm in still water, thinner in the flow of a filter"
+    },
+    "agedRate": {
+     "value": 0.4,
      "unit": "1",
      "distribution": "lognormal",
-     "spread": 1.7,
-     "min": 0.05,
+     "spread": 1.6,
+     "min": 0.1,
      "max": 1,
      "basis": "assumed",
-     "source": "a film of still water of 0.3 to 1 mm slows the clean law two- to fivefold (derived from diffusion); growth on the grains, magnesium, phosphate and humus slow it further"
+     "source": "growth and humus on grains slow them; no measurement in fresh water found, hence the spread"
+    },
+    "ageingTime": {
+     "value": 60,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 15,
+     "max": 240,
+     "basis": "assumed",
+     "source": "films and coatings settle over weeks to months"
+    },
+    "phosphateHalf": {
+     "value": 0.5,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 2.5,
+     "min": 0.05,
+     "max": 5,
+     "basis": "assumed",
+     "source": "phosphate adsorbed on calcite slows it at micromoles per litre; half effect judged at 16 µmol/L"
+    },
+    "scaleThreshold": {
+     "value": 5,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 2,
+     "max": 10,
+     "basis": "memory",
+     "source": "precipitation does not start in practice before a saturation index of 0.3 to 1; recalled"
+    },
+    "scaleRate": {
+     "value": 0.02,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 2.5,
+     "min": 0.002,
+     "max": 0.3,
+     "basis": "assumed",
+     "source": "scale on glass and plants forms far slower than clean calcite grows; wide"
+    }
+   }
+  },
+  "carcass-breakdown": {
+   "process": "carcass-breakdown",
+   "parameters": {
+    "rate": {
+     "value": 0.22,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.07,
+     "max": 0.6,
+     "basis": "memory",
+     "source": "bodies below 1 g at 24 °C without scavengers 0.3 (0.15 to 0.6) per day, recalled, brought to 20 °C; trout of a stream lost 4.9 % a day at 8.6 °C (Minshall et al. 1991, abstract); below the thermocline, microbes alone, half was gone in 770 to 1733 h (Chidami & Amyot 2008, abstract)"
+    },
+    "oxidisedShare": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 0.3,
+     "max": 0.9,
+     "basis": "assumed",
+     "source": "as for feed; no measurement found"
+    },
+    "theta": {
+     "value": 1.08,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.015,
+     "min": 1.04,
+     "max": 1.12,
+     "basis": "memory",
+     "source": "usual for soft organic matter; recalled"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
     }
    }
   },
@@ -8007,6 +8326,81 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 2.5,
      "basis": "common practice",
      "source": "A pinch is weighed once and then taken by hand; no source"
+    }
+   }
+  },
+  "cation-exchange": {
+   "process": "cation-exchange",
+   "parameters": {
+    "grainRate": {
+     "value": 1,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 2.5,
+     "min": 0.1,
+     "max": 20,
+     "basis": "assumed",
+     "source": "grains of a few millimetres come to balance within a day or a few; no measurement on the granules of the trade found"
+    },
+    "bedVelocity": {
+     "value": 3,
+     "unit": "cm/d",
+     "distribution": "lognormal",
+     "spread": 2.5,
+     "min": 0.3,
+     "max": 50,
+     "basis": "assumed",
+     "source": "between bare diffusion into a bed (0.2 cm/d) and water drawn through it by a pump; the trade has active soils lower carbonate hardness within one to three weeks (common practice, no source)"
+    },
+    "looseFlow": {
+     "value": 300,
+     "unit": "L/eq/d",
+     "distribution": "lognormal",
+     "spread": 3,
+     "min": 10,
+     "max": 5000,
+     "basis": "assumed",
+     "source": "a peat bag of 300 g in the flow took 114 L from 3.8 to 1 °dKH in two hours (keeper's note, 3000 L/eq/d); ten times less where it lies still"
+    },
+    "calciumHold": {
+     "value": 0.8,
+     "unit": "log10",
+     "distribution": "normal",
+     "spread": 0.15,
+     "min": 0.3,
+     "max": 1.3,
+     "basis": "memory",
+     "source": "Appelo & Postma 2005, Gaines-Thomas convention, half reactions over sodium; recalled"
+    },
+    "magnesiumHold": {
+     "value": 0.6,
+     "unit": "log10",
+     "distribution": "normal",
+     "spread": 0.15,
+     "min": 0.1,
+     "max": 1.1,
+     "basis": "memory",
+     "source": "Appelo & Postma 2005; peat holds magnesium less than calcium (exchange of alkaline earths in soil organic matter, abstract); recalled"
+    },
+    "potassiumHold": {
+     "value": 0.7,
+     "unit": "log10",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 0.1,
+     "max": 1.3,
+     "basis": "memory",
+     "source": "Appelo & Postma 2005, Gaines-Thomas convention; recalled"
+    },
+    "ammoniumHold": {
+     "value": 0.6,
+     "unit": "log10",
+     "distribution": "normal",
+     "spread": 0.2,
+     "min": 0,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "Appelo & Postma 2005, Gaines-Thomas convention; recalled; zeolites hold it far better"
     }
    }
   },
@@ -8214,14 +8608,14 @@ export const LIBRARY_DATA: LibraryData = {
    "process": "emersed-plants",
    "parameters": {
     "maximumGrowth": {
-     "value": 0.08,
+     "value": 0.07,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.6,
      "min": 0.02,
      "max": 0.2,
      "basis": "assumed",
-     "source": "gives 0.01 to 0.02 per day under 80 to 150 µmol/m2/s for 11 h at 20 to 24 degC, as slow marsh and house plants grow; no published rate found"
+     "source": "gives 0.01 to 0.02 per day under 60 to 150 µmol/m2/s for 11 h at 20 to 24 degC, as slow marsh and house plants grow; no published rate found"
     },
     "growthTheta": {
      "value": 1.06,
@@ -8234,12 +8628,12 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "as for floating plants"
     },
     "lightHalf": {
-     "value": 100,
+     "value": 60,
      "unit": "µmol/m²/s",
      "distribution": "lognormal",
      "spread": 1.6,
-     "min": 40,
-     "max": 300,
+     "min": 25,
+     "max": 200,
      "basis": "memory",
      "source": "shade plants saturate at 100 to 300 µmol/m2/s; recalled"
     },
@@ -8284,24 +8678,24 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "350 g dry/m2 at 42 % carbon, closed low stands; recalled"
     },
     "respirationRate": {
-     "value": 0.004,
+     "value": 0.003,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.5,
-     "min": 0.0015,
-     "max": 0.015,
+     "min": 0.001,
+     "max": 0.012,
      "basis": "memory",
      "source": "0.008 to 0.03 per day in actively growing leaves at 25 degC, whole plants with roots and stems less; recalled"
     },
     "lossRate": {
-     "value": 0.003,
+     "value": 0.002,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.8,
-     "min": 0.001,
-     "max": 0.015,
+     "min": 0.0007,
+     "max": 0.01,
      "basis": "assumed",
-     "source": "leaves live about a year"
+     "source": "leaves live more than a year"
     },
     "lossTheta": {
      "value": 1.06,
@@ -8364,14 +8758,14 @@ export const LIBRARY_DATA: LibraryData = {
    "process": "floating-plants",
    "parameters": {
     "maximumGrowth": {
-     "value": 0.36,
+     "value": 0.32,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.35,
-     "min": 0.15,
-     "max": 0.7,
+     "min": 0.12,
+     "max": 0.6,
      "basis": "memory",
-     "source": "light-saturated at 20 degC; gives 0.24 per day at 25 degC under 100 µmol/m2/s around the clock, inside the 0.15 to 0.52 of 39 clones of duckweed (Ziegler et al. 2015; recalled); floating ferns grow half as fast"
+     "source": "light-saturated at 20 degC; gives 0.25 per day at 25 degC under 100 µmol/m2/s around the clock, inside the 0.15 to 0.52 of 39 clones of duckweed (Ziegler et al. 2015; recalled); floating ferns grow half as fast"
     },
     "growthTheta": {
      "value": 1.06,
@@ -8384,34 +8778,34 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "growth of Lemna minor rises to 27.5 degC; Q10 near 1.8; recalled"
     },
     "lightHalf": {
-     "value": 80,
+     "value": 50,
      "unit": "µmol/m²/s",
      "distribution": "lognormal",
      "spread": 1.5,
-     "min": 30,
-     "max": 200,
+     "min": 20,
+     "max": 150,
      "basis": "memory",
-     "source": "growth saturates at 200 to 400 µmol/m2/s; recalled"
+     "source": "growth saturates at 200 to 400 µmol/m2/s and is good in shade; recalled"
     },
     "nitrogenHalf": {
-     "value": 1,
+     "value": 0.5,
      "unit": "mg N/L",
      "distribution": "lognormal",
-     "spread": 1.8,
-     "min": 0.3,
-     "max": 3,
+     "spread": 1.9,
+     "min": 0.1,
+     "max": 2,
      "basis": "memory",
-     "source": "duckweed 0.3 to 3 mg N/L; recalled"
+     "source": "duckweed 0.1 to 2 mg N/L; recalled"
     },
     "phosphorusHalf": {
-     "value": 0.1,
+     "value": 0.05,
      "unit": "mg P/L",
      "distribution": "lognormal",
-     "spread": 1.8,
-     "min": 0.02,
-     "max": 0.5,
+     "spread": 1.9,
+     "min": 0.01,
+     "max": 0.3,
      "basis": "memory",
-     "source": "duckweed 0.02 to 0.5 mg P/L; recalled"
+     "source": "duckweed 0.01 to 0.3 mg P/L; recalled"
     },
     "preferenceHalf": {
      "value": 0.3,
@@ -8434,24 +8828,24 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "180 g dry/m2 at which crowded duckweed stops growing (Driever et al. 2005, quoted in a handbook), 40 % carbon"
     },
     "respirationRate": {
-     "value": 0.02,
-     "unit": "1/d",
-     "distribution": "lognormal",
-     "spread": 1.5,
-     "min": 0.008,
-     "max": 0.05,
-     "basis": "memory",
-     "source": "0.01 to 0.04 per day; recalled"
-    },
-    "lossRate": {
      "value": 0.015,
      "unit": "1/d",
      "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.006,
+     "max": 0.04,
+     "basis": "memory",
+     "source": "0.008 to 0.03 per day; recalled"
+    },
+    "lossRate": {
+     "value": 0.01,
+     "unit": "1/d",
+     "distribution": "lognormal",
      "spread": 1.8,
-     "min": 0.004,
-     "max": 0.06,
+     "min": 0.003,
+     "max": 0.05,
      "basis": "assumed",
-     "source": "fronds live four to eight weeks"
+     "source": "fronds live one to three months"
     },
     "lossTheta": {
      "value": 1.06,
@@ -8503,11 +8897,11 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.007,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 2,
-     "min": 0.001,
+     "spread": 1.8,
+     "min": 0.0015,
      "max": 0.03,
      "basis": "memory",
-     "source": "oak 0.004 per day at 12 degC (Webster & Benfield 1986, recalled), brought to 20 degC; beech half of it, alder three times"
+     "source": "oak 0.004 per day at 12 degC (Webster & Benfield 1986, recalled), brought to 20 degC; other leaves by their own pace"
     },
     "breakdownTheta": {
      "value": 1.06,
@@ -8518,6 +8912,86 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 1.1,
      "basis": "memory",
      "source": "usual for leaf litter in water; recalled"
+    },
+    "fungalGrowth": {
+     "value": 0.25,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.15,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "alder in a stream was full of fungi after about four weeks (Gessner & Chauvet 1993, abstract), which takes about 0.2 per day from a trace at 10 to 15 °C"
+    },
+    "fungalDeath": {
+     "value": 0.05,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.02,
+     "max": 0.1,
+     "basis": "assumed",
+     "source": "mycelium is renewed within about three weeks"
+    },
+    "fungalYield": {
+     "value": 0.25,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.1,
+     "max": 0.45,
+     "basis": "assumed",
+     "source": "at least 0.105 g of mycelium per g of leaf lost, fragments included (Gessner & Chauvet 1993, abstract); culture yields reach 0.5"
+    },
+    "fragments": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.4,
+     "max": 3,
+     "basis": "assumed",
+     "source": "about as much leaf falls to fine particles as is taken up (Suberkropp & Klug 1980 on maceration, abstract, without a number)"
+    },
+    "nitrogenHalf": {
+     "value": 0.05,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.01,
+     "max": 0.3,
+     "basis": "assumed",
+     "source": "breakdown rises with dissolved nitrogen at tens of micrograms per litre"
+    },
+    "phosphorusHalf": {
+     "value": 0.005,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.001,
+     "max": 0.03,
+     "basis": "assumed",
+     "source": "breakdown rises with dissolved phosphorus at micrograms per litre"
+    },
+    "oxygenHalf": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.1,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
+    },
+    "acidLoss": {
+     "value": 0.55,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 0.1,
+     "max": 0.8,
+     "basis": "published",
+     "source": "beech in streams of pH 4.7 to 4.9 at most 0.0010, of pH 6.4 to 7.1 at least 0.00175 per day: 0.57 of it (Dangles & Chauvet 2003, abstract)"
     },
     "leachingRate": {
      "value": 1.2,
@@ -8538,6 +9012,16 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 1.08,
      "basis": "assumed",
      "source": "leaching is mostly diffusion"
+    },
+    "labileShare": {
+     "value": 0.5,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 0.25,
+     "max": 0.75,
+     "basis": "memory",
+     "source": "labile share of fresh leaf leachate 0.3 to 0.7; an estimate"
     }
    }
   },
@@ -8765,6 +9249,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "stubborn part of leaf and wood leachate 0.003 to 0.01 per day at 25 degC, recalled; pond water alone lost 1 to 7 % in a week (student report, Cape Cod ponds); peat water in the dark at 4 degC had a half-life of 1253 d (2015, abstract)"
     },
+    "labileRate": {
+     "value": 0.15,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.05,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "labile half of fresh leaf leachate 0.1 to 0.3 per day at 25 degC; recalled"
+    },
     "theta": {
      "value": 1.07,
      "unit": "1",
@@ -8784,6 +9278,31 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.5,
      "basis": "memory",
      "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "shell-building": {
+   "process": "shell-building",
+   "parameters": {
+    "time": {
+     "value": 3,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 1,
+     "max": 10,
+     "basis": "assumed",
+     "source": "a moult or the edge of a shell hardens within days"
+    },
+    "calciumHalf": {
+     "value": 0.3,
+     "unit": "mmol/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.1,
+     "max": 1,
+     "basis": "memory",
+     "source": "half saturation of calcium uptake by Lymnaea stagnalis (Greenaway 1971, J. Exp. Biol. 54: 199); recalled; amphipods and shrimps are of the same order"
     }
    }
   },
@@ -8829,6 +9348,26 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 3,
      "basis": "assumed",
      "source": "Cover estimated by eye; spread by judgement"
+    },
+    "exchangerFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "Lots of peat differ from 1.08 to 1.62 meq/g (Rippy & Nelson 2007, abstract); baked soils by brand, moss by stand; spread by judgement"
+    },
+    "acidHoldFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.05,
+     "max": 20,
+     "basis": "assumed",
+     "source": "The hold on hydrogen ions is judged from the acidity that raw materials show; spread by judgement"
     }
    }
   },
@@ -9220,15 +9759,25 @@ export const LIBRARY_DATA: LibraryData = {
   "wood-leaching": {
    "process": "wood-leaching",
    "parameters": {
-    "rate": {
-     "value": 0.02,
+    "quickRate": {
+     "value": 0.15,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 2,
-     "min": 0.004,
-     "max": 0.15,
-     "basis": "assumed",
-     "source": "between a fast pool of 0.15 per day (the first weeks) and a slow one of 0.01 per day (months); no measurement on whole branches found"
+     "spread": 1.6,
+     "min": 0.05,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "first weeks under water: 0.05 to 0.5 per day; an estimate, since no measurement on whole branches was found"
+    },
+    "slowRate": {
+     "value": 0.01,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.003,
+     "max": 0.03,
+     "basis": "memory",
+     "source": "months after: 0.003 to 0.02 per day; an estimate, since no measurement on whole branches was found"
     },
     "theta": {
      "value": 1.04,
