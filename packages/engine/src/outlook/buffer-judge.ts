@@ -24,10 +24,10 @@ export interface Judged {
   /** First lower and first upper limit left, if any. */
   readonly below?: Leaving;
   readonly above?: Leaving;
-  /** [dKH] */
+  /** Lowest over the run [dKH]. */
   readonly leastKH: number;
-  readonly mostKH: number;
-  readonly leastPH: number;
+  /** Lowest from the day on which somebody has a lower limit; [dKH] and pH. */
+  readonly leastHeld: Readonly<Record<'pH' | 'KH', number>>;
   /** Solid carbonate on the first and on the last day [g]. */
   readonly solidAtStart: number;
   readonly solidAtEnd: number;
@@ -61,7 +61,13 @@ function leavingsOf({ series }: TrialRun, held: readonly HeldLimits[]): Leaving[
 }
 
 const least = (values: Float64Array): number => values.reduce((low, value) => Math.min(low, value));
-const most = (values: Float64Array): number => values.reduce((high, value) => Math.max(high, value));
+
+/** Lowest value of a series from the first day on which somebody has a lower limit on it. */
+function leastFrom(values: Float64Array, series: 'pH' | 'KH', held: readonly HeldLimits[]): number {
+  const low = held.find((limits) => limits.series === series && limits.side === 'low');
+  const from = low?.daily.findIndex((value) => value > Number.NEGATIVE_INFINITY) ?? 0;
+  return least(values.subarray(Math.max(0, from)));
+}
 
 /**
  * A judge of runs by the bands of pH and KH over `days`: a limit counts as left after three days running.
@@ -95,8 +101,7 @@ export function judgeOf(bands: readonly Band[], days: number): Judge {
         ...(below && { below }),
         ...(above && { above }),
         leastKH: least(KH),
-        mostKH: most(KH),
-        leastPH: least(pH),
+        leastHeld: { pH: leastFrom(pH, 'pH', held), KH: leastFrom(KH, 'KH', held) },
         solidAtStart: solid[0]!,
         solidAtEnd: solid.at(-1)!,
       };

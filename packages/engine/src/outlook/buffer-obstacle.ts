@@ -10,8 +10,8 @@ export interface Obstacle {
   readonly below?: Leaving;
   /** The upper limit left, where one was. */
   readonly above?: Leaving | undefined;
-  /** Least KH at the most that was tried, median of the members [dKH], and that mass [kg]. */
-  readonly leastKH?: number;
+  /** Lowest of that limit's quantity at the most that was tried, median of the failing members; that mass [kg]. */
+  readonly lowest?: number;
   readonly most?: number;
   /** Undissolved at the end, share of the mass. */
   readonly left?: number;
@@ -21,8 +21,8 @@ export interface Obstacle {
 const TOO_EARLY = 14;
 /** Below this share left over the buffer counts as used up. @source assumed */
 const USED_UP = 0.2;
-/** Gain in the least KH from four times the mass below which more no longer helps [dKH]. @source assumed */
-const NO_GAIN = 0.1;
+/** Four times the mass that brings less than this part of what is missing no longer helps. @source assumed */
+const NO_GAIN = 0.25;
 
 function median(values: readonly number[]): number {
   return quantileOfSorted(Float64Array.from(values).sort(), 0.5);
@@ -73,22 +73,23 @@ export function obstacleOf({ tried, holds }: Search, { probability, without }: S
   const below = commonest(failing.flatMap((run) => run.below ?? []))!;
   const figures = {
     below,
-    leastKH: median(failing.map(({ leastKH }) => leastKH)),
+    lowest: median(failing.map(({ leastHeld }) => leastHeld[below.series])),
     most: top.mass,
     left: leftOf(failing, without),
   };
-  const kind = below.day <= TOO_EARLY ? 'too late' : lateObstacle(figures.left, gainAtTop(tried));
-  return { kind, ...figures };
+  return { kind: kindOf(below, figures.left, tried), ...figures };
 }
 
-function lateObstacle(left: number, gain: number): BufferObstacle {
+function kindOf(below: Leaving, left: number, tried: readonly Tried[]): BufferObstacle {
+  if (below.day <= TOO_EARLY) return 'too late';
   if (left < USED_UP) return 'acid too strong';
-  return gain < NO_GAIN ? 'saturated' : 'dissolves too slowly';
+  return partGained(below, tried) < NO_GAIN ? 'saturated' : 'dissolves too slowly';
 }
 
-/** What the last rung of the ladder added to the least KH of the expected run [dKH]. */
-function gainAtTop(tried: readonly Tried[]): number {
+/** Of what the expected run misses, the part that the last four times of the mass brought. */
+function partGained({ series, limit }: Leaving, tried: readonly Tried[]): number {
   const expected = tried.flatMap(({ runs }) => runs.filter(({ member }) => member === 'expected'));
-  const [before, last] = expected.slice(-2);
-  return before && last ? last.leastKH - before.leastKH : Number.POSITIVE_INFINITY;
+  const [before, last] = expected.slice(-2).map(({ leastHeld }) => leastHeld[series]);
+  if (before === undefined || last === undefined || last >= limit.value) return Number.POSITIVE_INFINITY;
+  return (last - before) / (limit.value - before);
 }

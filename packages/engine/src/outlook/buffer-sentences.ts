@@ -36,7 +36,7 @@ function limitText({ series, side, limit }: Leaving): string {
 }
 
 function obstacleText(option: Pick<BufferOption, 'mass'>, obstacle: Obstacle): string {
-  const { below, above, leastKH = 0, most = option.mass, left = 0 } = obstacle;
+  const { below, above, lowest, most = option.mass, left = 0 } = obstacle;
   const short = below ? `${quantity(below.series)} is below ${limitText(below)} on day ${below.day + 1}` : '';
   const even = `even with ${massText(most)}`;
   switch (obstacle.kind) {
@@ -47,7 +47,7 @@ function obstacleText(option: Pick<BufferOption, 'mass'>, obstacle: Obstacle): s
     case 'acid too strong':
       return `${even} ${short}, and ${percent(left)} of it is left at the end: acid uses it up. Lessen what makes the acid; the budget of alkalinity names it`;
     case 'saturated':
-      return `${even} carbonate hardness falls to ${shown('KH', leastKH)} and ${short}. More of it changes nothing, since water in balance with it takes up no more; only salts or harder water go higher`;
+      return `${even} ${short}${lowest === undefined ? '' : ` and falls to ${shown(below?.series ?? 'KH', lowest)}`}. More of it hardly changes that, since water close to balance with it takes up little more; only salts or harder water go higher`;
     case 'rises too high':
       return above
         ? `what holds the lower limits lifts ${quantity(above.series)} above ${limitText(above)} on day ${above.day + 1}. Who needs soft water cannot share a buffered one`

@@ -25,7 +25,7 @@ export interface SplitChange {
   readonly steps: readonly ChangeStep[];
   readonly limits: readonly ChangeLimit[];
   readonly before: FeltWater;
-  /** The limit that decided the number of days, when more than one was needed. */
+  /** The limit that decided the size of most steps, when more than one was needed. */
   readonly decidedBy?: ChangeLimit;
   readonly sentence: string;
 }

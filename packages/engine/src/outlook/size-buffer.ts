@@ -34,9 +34,8 @@ const SEARCH_MEMBERS = 24;
 const CONFIRM_MEMBERS = 120;
 /** Members that confirm are others than those that searched, so that the share found is no flattery. */
 const FIRST_TO_CONFIRM = 1000;
-/** When confirming falls short, a fifth more is tried, this often. */
-const MORE = 1.2;
-const MOST_TRIES = 4;
+/** When confirming falls short: how much more is tried, ever larger steps. */
+const MORE = [1.2, 1.4, 2, 2, 4] as const;
 
 interface Context {
   readonly plan: Plan;
@@ -77,12 +76,12 @@ function conflictOf(limits: readonly BufferLimit[]): readonly [BufferLimit, Buff
 
 function optionOf(search: Search, { question, setting }: Context): BufferOption {
   const { offer, grain, tried, closest } = search;
-  const found = search.tried.find(
+  const membered = tried.filter(({ runs }) => runs.some(({ member }) => member !== 'expected'));
+  const found = membered.find(
     ({ mass, runs }) =>
       search.holds && mass >= search.holds.mass && shareThat(runs, holdsAll).share >= question.probability,
   );
   const shown = found ?? closest;
-  const membered = tried.filter(({ runs }) => runs.some(({ member }) => member !== 'expected'));
   const obstacle = found ? undefined : obstacleOf(search, setting);
   const option: Omit<BufferOption, 'sentence'> = {
     material: offer.material,
@@ -112,8 +111,8 @@ function* confirmed(option: BufferOption, { question, judge, confirm }: Context)
   const offer = question.offers.find(({ material }) => material === option.material)!;
   let mass = option.mass;
   let runs: Judged[] = [];
-  for (let attempt = 0; attempt < MOST_TRIES; attempt += 1) {
-    if (attempt > 0) mass = weighable(mass * MORE);
+  for (const factor of [1, ...MORE]) {
+    mass = weighable(mass * factor);
     const order = {
       ...bareOrder(question, confirm),
       change: { pieces: [bufferPiece(offer, mass, option.grain)] },

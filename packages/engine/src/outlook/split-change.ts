@@ -110,18 +110,22 @@ export function splitChange(
   const felt = (done: number): FeltWater => feltWater(poolAt(start, proposal, done / PARTS), plan.room);
   const steps: ChangeStep[] = [];
   const before = felt(0);
-  let decidedBy: ChangeLimit | undefined;
+  const decided = new Map<ChangeLimit, number>();
   let done = 0;
   let now = before;
   while (done < PARTS) {
     const to = furthest(done, (end) => fits(now, felt(end), limits) && within(proposal, done, end));
-    if (to < PARTS) decidedBy ??= hardest(now, felt(Math.min(PARTS, to + 1)), limits).limit;
+    if (to < PARTS) {
+      const { limit } = hardest(now, felt(to + 1), limits);
+      decided.set(limit, (decided.get(limit) ?? 0) + 1);
+    }
     if (to === done || steps.length >= LONGEST)
       throw new RangeError(tooFast(proposal, hardest(now, felt(done + 1), limits).limit));
     now = felt(to);
     steps.push({ day: steps.length, amount: amountBetween(proposal, done / PARTS, to / PARTS), after: now });
     done = to;
   }
+  const [decidedBy] = [...decided.keys()].sort((a, b) => decided.get(b)! - decided.get(a)!);
   const split = { steps, limits, before, ...(decidedBy && { decidedBy }) };
   return { ...split, sentence: splitSentence(split) };
 }
