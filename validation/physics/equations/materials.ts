@@ -55,6 +55,12 @@ const media: Calculation = joined(
       'kg/m3',
     ),
   })),
+  whenAsked(['total_porosity'], (inputs) => ({
+    total_porosity: figure(
+      inputs.number('water_retention', 'L/L') + inputs.number('air_filled_porosity', 'L/L'),
+      'L/L',
+    ),
+  })),
   whenAsked(['rho_sat'], (inputs) => ({
     rho_sat: figure(
       moistDensity(

@@ -12,6 +12,10 @@ const layerMaterial = z.strictObject({
   porosity: quantity('share', { min: 0.05, max: 1 }),
   filmSurface: quantity('area per volume', { min: 0, max: 20_000 }),
   bulkDensity: quantity('density', { min: 5, max: 2500 }),
+  /** Water by volume that stays when the layer drains. */
+  heldWater: quantity('share', { min: 0, max: 0.95 }).optional(),
+  /** Height to which its pores lift water. */
+  capillaryRise: quantity('length', { min: 0, max: 1.5 }).optional(),
 });
 
 const pieceHead = {

@@ -26,6 +26,8 @@ function layerOf(content: ZoneContent['layers'][number], library: Library): Laye
     porosity: plain(material.porosity, 'share'),
     filmSurface: plain(material.filmSurface, 'area per volume'),
     bulkDensity: plain(material.bulkDensity, 'density'),
+    ...(material.heldWater ? { heldWater: plain(material.heldWater, 'share') } : {}),
+    ...(material.capillaryRise ? { capillaryRise: plain(material.capillaryRise, 'length') } : {}),
   };
 }
 
