@@ -1,0 +1,85 @@
+import type { EnclosureContent, EnclosureEdit, KeyPath } from '@shoreglass/contract';
+import type { Dimension } from '../desk/lengths.ts';
+
+/** What can be shaped, group by group. */
+export type HandleGroup = 'water' | 'ground' | 'layers' | 'pieces' | 'openings' | 'devices' | 'glass';
+
+export type Axis = 'x' | 'y' | 'z';
+
+/** One number of the shape that can be changed. */
+export interface Measure {
+  readonly id: string;
+  readonly name: string;
+  readonly dimension: Dimension;
+  /** In the plan's unit (m, share of one, kg). */
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Where findings about it stand in the file. */
+  readonly path: KeyPath;
+  /** Along what it is dragged, and where it stands there [m]; absent when it is only typed. */
+  readonly drag?: Drag;
+  /** What the file becomes; `write` gives a value as the file has it. */
+  edits(value: number, write: Write): readonly EnclosureEdit[];
+}
+
+export interface Drag {
+  readonly axis: Axis;
+  readonly position: number;
+  /** The value that belongs to a position [m]. */
+  valueAt(position: number): number;
+}
+
+export type Write = (value: number, dimension?: Dimension) => string;
+
+/** Something that is taken hold of in the drawings. */
+export interface Handle {
+  readonly id: string;
+  /** Names it had, or will have, when it falls together with another. */
+  readonly aliases?: readonly string[];
+  readonly group: HandleGroup;
+  readonly name: string;
+  readonly measures: readonly Measure[];
+  /** Where its mark stands in the section, and in the plan [m]; absent where it has none. */
+  readonly inSection?: { readonly x: number; readonly z: number };
+  readonly inPlan?: { readonly x: number; readonly y: number };
+}
+
+/** What the file says of everything that is shaped. */
+export type ShapeContent = Pick<
+  EnclosureContent,
+  'glass' | 'cover' | 'zones' | 'water' | 'hardscape' | 'devices'
+>;
+
+interface LengthMeasure {
+  readonly id: string;
+  readonly name: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly path: KeyPath;
+  readonly axis?: Axis;
+  /** Further keys that take the same value. */
+  readonly also?: readonly KeyPath[];
+}
+
+/** A length that stands under one key of the file, or under several that move together. */
+export function lengthMeasure({ axis, also = [], ...measure }: LengthMeasure): Measure {
+  return {
+    ...measure,
+    dimension: 'length',
+    ...(axis ? { drag: { axis, position: measure.value, valueAt: (position: number) => position } } : {}),
+    edits: (value, write) => [measure.path, ...also].map((path) => ({ path, value: write(value) })),
+  };
+}
+
+/** A value held between the limits of its measure. */
+export function within({ low, high }: Pick<Measure, 'low' | 'high'>, value: number): number {
+  return Math.min(high, Math.max(low, value));
+}
+
+/** The handle of that name, or the one it has become. */
+export function handleNamed(handles: readonly Handle[], id: string | undefined): Handle | undefined {
+  if (id === undefined) return undefined;
+  return handles.find((handle) => handle.id === id) ?? handles.find(({ aliases }) => aliases?.includes(id));
+}
