@@ -100,13 +100,11 @@ export function addDeaths(
   });
 }
 
-const FOOD_NAMES: Readonly<Record<GrazedFood, string>> = {
+/** Foods that go by another name than their own. */
+const FOOD_NAMES: Readonly<Partial<Record<GrazedFood, string>>> = {
   algae: 'attached algae',
   plants: 'submerged plants',
-  detritus: 'detritus',
   litter: 'leaf litter',
-  feed: 'feed',
-  biofilm: 'bacterial film',
 };
 
 /** Adds what all animals ate over the 30 days up to `day`, by food [mol C, positive]. `derived`. */
@@ -114,7 +112,7 @@ export function addFood(totals: Map<string, number>, run: BookedRun, day: number
   forWindow(run, day, (row) => {
     for (const [food, { carbon }] of Object.entries(EATEN_BY_FOOD)) {
       const reaction = run.system.reactions.findIndex(({ name }) => name === carbon);
-      add(totals, FOOD_NAMES[food as GrazedFood], row[reaction] ?? 0);
+      add(totals, FOOD_NAMES[food as GrazedFood] ?? food, row[reaction] ?? 0);
     }
   });
 }

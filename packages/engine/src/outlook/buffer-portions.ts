@@ -1,3 +1,4 @@
+import type { Action } from '../plan/care.ts';
 import type { ChangeLimit } from '../plan/change-limit.ts';
 import type { Plan } from '../plan/plan.ts';
 import { changeLimits } from './animal-change-limits.ts';
@@ -36,15 +37,17 @@ function inPortions(
   offer: BufferQuestion['offers'][number],
 ): PlanChange {
   const piece = bufferPiece(offer, mass / count, grain);
-  const amount = piece.contents.carbonateSolid ?? 0;
+  const minerals = [
+    { mineral: 'calcite', amount: piece.contents.carbonateSolid ?? 0 },
+    { mineral: 'aragonite', amount: piece.contents.aragoniteSolid ?? 0 },
+  ] as const;
+  const present = minerals.filter(({ amount }) => amount > 0);
+  const laterDays = Array.from({ length: count - 1 }, (_, i) => i + 1);
   return {
     pieces: [piece],
-    actions: Array.from({ length: count - 1 }, (_, i) => ({
-      kind: 'add carbonate',
-      amount,
-      grain,
-      day: i + 1,
-    })),
+    actions: laterDays.flatMap((day) =>
+      present.map((each): Action => ({ kind: 'add carbonate', ...each, grain, day })),
+    ),
   };
 }
 

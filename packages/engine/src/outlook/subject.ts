@@ -28,7 +28,7 @@ const DRIVEN_BY: Readonly<Partial<Record<FixedSeriesId, readonly VariableId[] | 
   plantCover: ['submergedPlants'],
   detritus: ['detritusCarbon'],
   litter: ['litterCarbon'],
-  carbonateSolid: ['carbonateSolid'],
+  carbonateSolid: ['carbonateSolid', 'aragoniteSolid'],
 };
 
 const SOLID_OR_LIVING: ReadonlySet<FixedSeriesId> = new Set([

@@ -123,7 +123,8 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       writeFixed('plantCover', day, full > 0 ? Math.min(1, values[V.submergedPlants]! / full) * 100 : 0);
       writeFixed('detritus', day, (values[V.detritusCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.detritus);
       writeFixed('litter', day, (values[V.litterCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.litter);
-      writeFixed('carbonateSolid', day, values[V.carbonateSolid]! * MOLAR_MASS.calciumCarbonate);
+      const carbonate = values[V.carbonateSolid]! + values[V.aragoniteSolid]!;
+      writeFixed('carbonateSolid', day, carbonate * MOLAR_MASS.calciumCarbonate);
       for (const [p, population] of life.populations.entries()) {
         let total = 0;
         for (const [s, stage] of population.stages.entries()) {
