@@ -1,5 +1,7 @@
 import { DISSOLVED_IDS, type WaterComposition } from '../../plan/water-composition.ts';
+import { convert } from '../../units/convert.ts';
 import { alkalinityOf } from '../hardness.ts';
+import { MOLAR_MASS } from '../molar-masses.ts';
 import { readSalt } from '../salts.ts';
 import type { RecipeQuantity, RecipeRequest, RecipeSalt, RecipeTarget, SourceWater } from './request.ts';
 
@@ -127,6 +129,15 @@ function saltProblems(salts: readonly RecipeSalt[]): RequestProblem[] {
 
 const END = 1e-9;
 
+/** A value of a quantity in the keeper's unit. */
+function shown(quantity: RecipeQuantity, value: number): string {
+  if (!Number.isFinite(value)) return String(value);
+  if (quantity === 'conductivity') return `${value.toFixed(0)} µS/cm`;
+  if (quantity === 'GH') return `${convert(value, 'mol/m³', '°dGH').toFixed(1)} °dGH`;
+  if (quantity === 'KH') return `${convert(value, 'meq/L', '°dKH').toFixed(1)} °dKH`;
+  return `${(value * MOLAR_MASS[quantity]).toFixed(1)} mg/L`;
+}
+
 function targetProblem(target: RecipeTarget, k: number, all: readonly RecipeTarget[]): RequestProblem[] {
   const { quantity, aim, low, high, weight = 1 } = target;
   const say = (message: string, mend: string) => [problem(['targets', k], message, mend)];
@@ -134,15 +145,21 @@ function targetProblem(target: RecipeTarget, k: number, all: readonly RecipeTarg
   if (given.length === 0)
     return say(`nothing is asked of ${quantity}`, 'Give an aim, a low or a high limit.');
   if (!given.every((value) => Number.isFinite(value) && value >= 0))
-    return say(`${quantity} is to be ${given.join(', ')}`, 'Give numbers from 0 up.');
+    return say(
+      `${quantity} is to be ${given.map((value) => shown(quantity, value)).join(', ')}`,
+      'Give numbers from 0 up.',
+    );
   if (!(weight > 0 && weight <= 1000)) return say(`the weight ${weight} of ${quantity}`, 'Give 0 to 1000.');
   if (low !== undefined && high !== undefined && low > high)
     return say(
-      `${quantity} is to be above ${low} and below ${high}`,
+      `${quantity} is to be above ${shown(quantity, low)} and below ${shown(quantity, high)}`,
       'Put the low limit below the high one.',
     );
   if (aim !== undefined && (aim < (low ?? aim) - END || aim > (high ?? aim) + END))
-    return say(`the aim ${aim} of ${quantity} lies outside its own limits`, 'Move the aim or the limits.');
+    return say(
+      `the aim of ${shown(quantity, aim)} for ${quantity} lies outside its own limits`,
+      'Move the aim or the limits.',
+    );
   if (all.findIndex((other) => other.quantity === quantity) < k)
     return say(`${quantity} is asked for twice`, 'Say all of it in one target.');
   return [];
@@ -169,7 +186,7 @@ function conflicts(targets: readonly RecipeTarget[]): RequestProblem[] {
     found.push(
       problem(
         ['targets'],
-        `calcium and magnesium together come to ${(calcium.low + magnesium.low).toFixed(2)} mmol/L at least, GH to ${GH.high.toFixed(2)} mmol/L at most`,
+        `calcium and magnesium together come to ${shown('GH', calcium.low + magnesium.low)} at least, GH to ${shown('GH', GH.high)} at most`,
         'GH is calcium plus magnesium: lower these two or raise GH.',
       ),
     );
@@ -177,7 +194,7 @@ function conflicts(targets: readonly RecipeTarget[]): RequestProblem[] {
     found.push(
       problem(
         ['targets'],
-        `GH is to be ${GH.low.toFixed(2)} mmol/L at least, calcium and magnesium together ${(calcium.high + magnesium.high).toFixed(2)} mmol/L at most`,
+        `GH is to be ${shown('GH', GH.low)} at least, calcium and magnesium together ${shown('GH', calcium.high + magnesium.high)} at most`,
         'GH is calcium plus magnesium: raise one of these two or lower GH.',
       ),
     );
@@ -186,7 +203,7 @@ function conflicts(targets: readonly RecipeTarget[]): RequestProblem[] {
     found.push(
       problem(
         ['targets'],
-        `KH is to be ${KH.low.toFixed(2)} meq/L at least, but all positive ions allowed carry ${cations.toFixed(2)} meq/L`,
+        `KH is to be ${shown('KH', KH.low)} at least, but all positive ions allowed carry ${shown('KH', cations)}`,
         'Alkalinity needs calcium, magnesium, sodium or potassium beside it: allow more of one, or lower KH.',
       ),
     );

@@ -40,6 +40,7 @@ export function recipeWater(composition: WaterComposition, { temperature, air }:
     calciteSaturationIndex: solved.saturationIndex.calcite,
     gypsumSaturationIndex: solved.saturationIndex.gypsum,
     dissolvedInorganicCarbon: solved.dissolvedInorganicCarbon,
+    bicarbonate: solved.bicarbonate,
   };
 }
 

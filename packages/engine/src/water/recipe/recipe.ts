@@ -55,6 +55,7 @@ export interface RecipeWater {
   readonly gypsumSaturationIndex: number;
   /** [mol/m3] */
   readonly dissolvedInorganicCarbon: number;
+  readonly bicarbonate: number;
 }
 
 /** Dissolved solids by mass and as the meters of the trade show them [g/m3 = mg/L]. */
