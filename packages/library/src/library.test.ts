@@ -36,6 +36,7 @@ describe('nearest', () => {
   it('puts the fewest edits first and leaves strangers out', () => {
     expect(nearest('lenght', ['width', 'height', 'length'])).toEqual(['length', 'height']);
     expect(nearest('zzzz', ['length', 'width', 'height'])).toEqual([]);
+    expect(nearest('zz', ['calcium-chloride-hexahydrate'])).toEqual([]);
     expect(nearest('top_off', ['top-off', 'fill'])).toEqual(['top-off']);
   });
 });

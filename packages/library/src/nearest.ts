@@ -1,5 +1,8 @@
+/** More edits than this are not counted. */
+const MOST_EDITS = 8;
+
 /** Edits (insert, delete, replace, swap neighbours) between two words, given up above `most`. */
-export function editDistance(a: string, b: string, most = 8): number {
+export function editDistance(a: string, b: string, most = MOST_EDITS): number {
   if (Math.abs(a.length - b.length) > most) return most + 1;
   let beforeLast: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
@@ -29,7 +32,10 @@ export function nearest(word: string, known: readonly string[], count = 3): stri
       const holds = wanted.length > 2 && (candidate.includes(wanted) || wanted.includes(candidate));
       return { name, distance: holds ? 1 : editDistance(wanted, candidate) };
     })
-    .filter(({ name, distance }) => distance <= Math.max(1, Math.ceil(plain(name).length * 0.4)))
+    .filter(
+      ({ name, distance }) =>
+        distance <= Math.min(MOST_EDITS, Math.max(1, Math.ceil(plain(name).length * 0.4))),
+    )
     .sort((a, b) => a.distance - b.distance || (a.name < b.name ? -1 : 1))
     .slice(0, count)
     .map(({ name }) => name);
