@@ -5635,6 +5635,16 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1.4,
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.16,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.08,
+    "max": 0.3,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
    }
   },
   "bee-pollen": {
@@ -5673,6 +5683,16 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.7,
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.25,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.1,
+    "max": 0.5,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
    }
   },
   "bloodworm": {
@@ -5714,6 +5734,16 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1.4,
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.4,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.2,
+    "max": 0.7,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
    }
   },
   "brine-shrimp": {
@@ -5751,6 +5781,16 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1.8,
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.45,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.25,
+    "max": 0.8,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
    }
   },
   "cucumber": {
@@ -5789,6 +5829,16 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source",
     "note": "24 mg per 100 g fresh"
+   },
+   "decay": {
+    "value": 0.35,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.2,
+    "max": 0.6,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
    }
   },
   "dried-insects": {
@@ -5829,6 +5879,16 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1.2,
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.08,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.03,
+    "max": 0.15,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
    }
   },
   "flake": {
@@ -5867,6 +5927,62 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1.6,
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.25,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.12,
+    "max": 0.45,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   }
+  },
+  "fruit-flies": {
+   "id": "fruit-flies",
+   "name": "fruit flies",
+   "dryMatter": {
+    "value": 30.9,
+    "unit": "%",
+    "min": 28,
+    "max": 34,
+    "basis": "published",
+    "source": "moisture 69.1 % (husbandry handbook, as read)"
+   },
+   "carbon": {
+    "value": 50,
+    "unit": "%",
+    "min": 46,
+    "max": 54,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 10.88,
+    "unit": "%",
+    "min": 10.56,
+    "max": 11.2,
+    "basis": "published",
+    "source": "21.0 % protein of fresh over 0.309 (husbandry handbook, as read)"
+   },
+   "phosphorus": {
+    "value": 1.1,
+    "unit": "%",
+    "min": 0.9,
+    "max": 1.3,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.3,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.15,
+    "max": 0.5,
+    "basis": "memory",
+    "source": "an estimate by kind"
    }
   },
   "shrimp-pellet": {
@@ -5906,6 +6022,16 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "page",
     "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance",
     "note": "1.2% in the worked pelleted feed"
+   },
+   "decay": {
+    "value": 0.2,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.1,
+    "max": 0.35,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
    }
   },
   "spinach": {
@@ -5944,6 +6070,62 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source",
     "note": "49 mg per 100 g fresh"
+   },
+   "decay": {
+    "value": 0.4,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.2,
+    "max": 0.7,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   }
+  },
+  "springtails": {
+   "id": "springtails",
+   "name": "springtails as feed",
+   "dryMatter": {
+    "value": 30,
+    "unit": "%",
+    "min": 25,
+    "max": 35,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   },
+   "carbon": {
+    "value": 48,
+    "unit": "%",
+    "min": 44,
+    "max": 52,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 8.8,
+    "unit": "%",
+    "min": 7.2,
+    "max": 10.4,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   },
+   "phosphorus": {
+    "value": 0.9,
+    "unit": "%",
+    "min": 0.6,
+    "max": 1.2,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.3,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.15,
+    "max": 0.5,
+    "basis": "memory",
+    "source": "an estimate by kind"
    }
   },
   "yeast": {
@@ -5982,6 +6164,62 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1.5,
     "basis": "memory",
     "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.6,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.3,
+    "max": 1.2,
+    "basis": "memory",
+    "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   }
+  },
+  "zucchini": {
+   "id": "zucchini",
+   "name": "zucchini slice, blanched",
+   "dryMatter": {
+    "value": 5.2,
+    "unit": "%",
+    "min": 4.5,
+    "max": 6,
+    "basis": "memory",
+    "source": "USDA FoodData Central SR Legacy values recalled"
+   },
+   "carbon": {
+    "value": 41,
+    "unit": "%",
+    "min": 37,
+    "max": 45,
+    "basis": "memory",
+    "source": "general literature, from protein, fat and ash"
+   },
+   "nitrogen": {
+    "value": 3.68,
+    "unit": "%",
+    "min": 2.88,
+    "max": 4.32,
+    "basis": "page",
+    "source": "USDA FoodData Central, SR Legacy 169291, 1.21 g protein per 100 g fresh, as reproduced in public data files"
+   },
+   "phosphorus": {
+    "value": 0.73,
+    "unit": "%",
+    "min": 0.6,
+    "max": 0.9,
+    "basis": "memory",
+    "source": "author's recollection of the general literature; no single source"
+   },
+   "decay": {
+    "value": 0.35,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 0.2,
+    "max": 0.6,
+    "basis": "memory",
+    "source": "an estimate by kind"
    }
   }
  },
@@ -6022,6 +6260,14 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "leaf litter at leaf fall, general literature"
    },
+   "pace": {
+    "value": 3,
+    "unit": "1",
+    "min": 1.5,
+    "max": 5,
+    "basis": "memory",
+    "source": "without leaf eaters about 0.01 to 0.015 per day at 10 °C, three times oak; with them 0.02 to 0.041 (Fabre & Chauvet 1998, abstract)"
+   },
    "leachableCarbon": {
     "value": 18,
     "unit": "%",
@@ -6048,15 +6294,119 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "oven-dry mass over swollen volume, wood handbooks, recalled"
    },
    "use": "wood",
-   "leachableCarbon": {
-    "value": 2,
+   "extractableCarbon": {
+    "value": 40,
     "unit": "g/kg",
+    "min": 15,
+    "max": 80,
+    "basis": "memory",
+    "source": "between pine (30) and oak (90 mg C/g of sawdust, Svensson et al. 2014); judged"
+   },
+   "leachingDepth": {
+    "value": 0.7,
+    "unit": "mm",
     "distribution": "lognormal",
     "spread": 1.7,
-    "min": 0.3,
-    "max": 8,
+    "min": 0.1,
+    "max": 2,
+    "basis": "derived",
+    "source": "a branch of 4 cm gives up about 5 mg C/g of oak over months, recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
+   },
+   "quickShare": {
+    "value": 45,
+    "unit": "%",
+    "min": 30,
+    "max": 60,
     "basis": "memory",
-    "source": "release by a solid piece over months, 0.3 to 8 mg C/g; order from sawdust tests of Svensson et al. 2014, the value judged"
+    "source": "first weeks against months; an estimate, no measurement on whole branches found"
+   }
+  },
+  "almond-litter": {
+   "id": "almond-litter",
+   "name": "Indian almond leaves, dried",
+   "cautions": [
+    "Leaves from roadsides or sprayed trees carry poisons; buy or gather clean ones and rinse them."
+   ],
+   "density": {
+    "value": 550,
+    "unit": "kg/m³",
+    "min": 400,
+    "max": 800,
+    "basis": "assumed",
+    "source": "soaked leaf: dry mass over displaced volume"
+   },
+   "use": "litter",
+   "carbon": {
+    "value": 46,
+    "unit": "%",
+    "min": 43,
+    "max": 50,
+    "basis": "memory",
+    "source": "leaf litter, general literature"
+   },
+   "nitrogen": {
+    "value": 0.9,
+    "unit": "%",
+    "min": 0.7,
+    "max": 1.1,
+    "basis": "memory",
+    "source": "leaf litter at leaf fall, general literature"
+   },
+   "phosphorus": {
+    "value": 0.06,
+    "unit": "%",
+    "min": 0.03,
+    "max": 0.12,
+    "basis": "memory",
+    "source": "leaf litter at leaf fall, general literature"
+   },
+   "pace": {
+    "value": 1.3,
+    "unit": "1",
+    "min": 0.5,
+    "max": 2.2,
+    "basis": "memory",
+    "source": "0.012 (0.005 to 0.02) per day in still fresh water at 25 °C, an estimate; more than half gone in 30 d in a warm estuary with animals (Tuyor et al., abstract)"
+   },
+   "leachableCarbon": {
+    "value": 20,
+    "unit": "%",
+    "distribution": "lognormal",
+    "spread": 1.4,
+    "min": 8,
+    "max": 33,
+    "basis": "memory",
+    "source": "rich in tannins; air-dried leaves of 27 species lost 3.6 to 32.8 % of dry mass in three days (Taylor & Bärlocher 1996, abstract); the value of this species judged"
+   }
+  },
+  "aragonite-sand": {
+   "id": "aragonite-sand",
+   "name": "aragonite sand, 0.5 to 2 mm",
+   "density": {
+    "value": 2750,
+    "unit": "kg/m³",
+    "min": 2500,
+    "max": 2930,
+    "basis": "assumed",
+    "source": "mineral less closed pores"
+   },
+   "use": "carbonate",
+   "carbonate": {
+    "value": 96,
+    "unit": "%",
+    "min": 93,
+    "max": 99,
+    "basis": "memory",
+    "source": "general knowledge"
+   },
+   "mineral": "aragonite",
+   "grain": {
+    "value": 1,
+    "unit": "mm",
+    "min": 0.5,
+    "max": 2,
+    "basis": "common practice",
+    "source": "sieve sizes of the trade"
    }
   },
   "beech-litter": {
@@ -6095,6 +6445,14 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "leaf litter at leaf fall, general literature"
    },
+   "pace": {
+    "value": 0.6,
+    "unit": "1",
+    "min": 0.25,
+    "max": 1.2,
+    "basis": "memory",
+    "source": "0.0025 (0.001 to 0.005) per day at 12 °C (Webster & Benfield 1986, recalled); at least 0.00175 per day in neutral mountain streams (Dangles & Chauvet 2003, abstract)"
+   },
    "leachableCarbon": {
     "value": 9,
     "unit": "%",
@@ -6118,15 +6476,31 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "oven-dry mass over swollen volume, wood handbooks, recalled"
    },
    "use": "wood",
-   "leachableCarbon": {
-    "value": 0.6,
+   "extractableCarbon": {
+    "value": 9,
     "unit": "g/kg",
+    "min": 2,
+    "max": 30,
+    "basis": "memory",
+    "source": "most has left in years under water; about a tenth of fresh oak, judged"
+   },
+   "leachingDepth": {
+    "value": 0.7,
+    "unit": "mm",
     "distribution": "lognormal",
     "spread": 1.7,
     "min": 0.1,
-    "max": 3,
+    "max": 2,
+    "basis": "derived",
+    "source": "a branch of 4 cm gives up about 5 mg C/g of oak over months, recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
+   },
+   "quickShare": {
+    "value": 15,
+    "unit": "%",
+    "min": 5,
+    "max": 40,
     "basis": "memory",
-    "source": "release by a solid piece over months, 0.3 to 8 mg C/g; order from sawdust tests of Svensson et al. 2014, the value judged"
+    "source": "first weeks against months; an estimate, no measurement on whole branches found"
    }
   },
   "coarse-gravel": {
@@ -6266,6 +6640,74 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 600,
     "basis": "assumed",
     "source": "fine fibre, between medium sand at 250 mm and peat at 300 to 600 mm"
+   },
+   "exchange": {
+    "capacity": {
+     "value": 0.5,
+     "unit": "meq/g",
+     "min": 0.35,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "0.39 to 0.60 meq/g (Evans, Konduru & Stamps 1996, recalled)"
+    },
+    "baseSaturation": {
+     "value": 80,
+     "unit": "%",
+     "min": 60,
+     "max": 95,
+     "basis": "memory",
+     "source": "near neutral as sold"
+    },
+    "calcium": {
+     "value": 30,
+     "unit": "%",
+     "basis": "memory",
+     "source": "rich in potassium and sodium, from coasts and washing; recalled"
+    },
+    "magnesium": {
+     "value": 20,
+     "unit": "%",
+     "basis": "memory",
+     "source": "rich in potassium and sodium, from coasts and washing; recalled"
+    },
+    "sodium": {
+     "value": 25,
+     "unit": "%",
+     "basis": "memory",
+     "source": "rich in potassium and sodium, from coasts and washing; recalled"
+    },
+    "potassium": {
+     "value": 25,
+     "unit": "%",
+     "basis": "memory",
+     "source": "rich in potassium and sodium, from coasts and washing; recalled"
+    },
+    "acidHold": {
+     "value": 3,
+     "unit": "log10",
+     "min": 2,
+     "max": 4,
+     "basis": "assumed",
+     "source": "as for humus, judged"
+    }
+   },
+   "leaching": {
+    "carbon": {
+     "value": 3,
+     "unit": "g/kg",
+     "min": 1,
+     "max": 10,
+     "basis": "memory",
+     "source": "tea-coloured for weeks; an estimate"
+    },
+    "quick": {
+     "value": 50,
+     "unit": "%",
+     "min": 20,
+     "max": 60,
+     "basis": "assumed",
+     "source": "first weeks against months; judged"
+    }
    }
   },
   "crushed-coral": {
@@ -6326,6 +6768,39 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 8,
     "basis": "common practice",
     "source": "sieve sizes of the trade"
+   }
+  },
+  "cuttlebone": {
+   "id": "cuttlebone",
+   "name": "cuttlebone, broken",
+   "cautions": [
+    "Cuttlebone floats until it is soaked; rinse the salt out."
+   ],
+   "density": {
+    "value": 300,
+    "unit": "kg/m³",
+    "min": 200,
+    "max": 600,
+    "basis": "assumed",
+    "source": "mineral less closed pores"
+   },
+   "use": "carbonate",
+   "carbonate": {
+    "value": 83,
+    "unit": "%",
+    "min": 80,
+    "max": 85,
+    "basis": "memory",
+    "source": "general knowledge"
+   },
+   "mineral": "aragonite",
+   "grain": {
+    "value": 10,
+    "unit": "mm",
+    "min": 4,
+    "max": 30,
+    "basis": "common practice",
+    "source": "size of broken pieces; porous plates, so the surface is larger than that of such grains"
    }
   },
   "expanded-clay": {
@@ -6628,6 +7103,74 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 450,
     "basis": "assumed",
     "source": "medium sand 250 mm (Heath 1982), leaf mould finer and coarser"
+   },
+   "exchange": {
+    "capacity": {
+     "value": 0.25,
+     "unit": "meq/g",
+     "min": 0.1,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "about a tenth humus of 2.5 meq/g (Brady & Weil, recalled)"
+    },
+    "baseSaturation": {
+     "value": 50,
+     "unit": "%",
+     "min": 20,
+     "max": 80,
+     "basis": "assumed",
+     "source": "between acid and limed woodland soils"
+    },
+    "calcium": {
+     "value": 70,
+     "unit": "%",
+     "basis": "memory",
+     "source": "usual of soils"
+    },
+    "magnesium": {
+     "value": 20,
+     "unit": "%",
+     "basis": "memory",
+     "source": "usual of soils"
+    },
+    "sodium": {
+     "value": 4,
+     "unit": "%",
+     "basis": "memory",
+     "source": "usual of soils"
+    },
+    "potassium": {
+     "value": 6,
+     "unit": "%",
+     "basis": "memory",
+     "source": "usual of soils"
+    },
+    "acidHold": {
+     "value": 3.5,
+     "unit": "log10",
+     "min": 2.5,
+     "max": 4.5,
+     "basis": "assumed",
+     "source": "woodland soil of this saturation shows about pH 5"
+    }
+   },
+   "leaching": {
+    "carbon": {
+     "value": 3,
+     "unit": "g/kg",
+     "min": 0.5,
+     "max": 10,
+     "basis": "memory",
+     "source": "leaf mould in water; an estimate"
+    },
+    "quick": {
+     "value": 50,
+     "unit": "%",
+     "min": 20,
+     "max": 60,
+     "basis": "assumed",
+     "source": "first weeks against months; judged"
+    }
    }
   },
   "granite": {
@@ -6642,6 +7185,39 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "Densities of common rock types, table of 2014"
    },
    "use": "stone"
+  },
+  "grey-limestone": {
+   "id": "grey-limestone",
+   "name": "grey mountain limestone with white veins, fist-sized",
+   "cautions": [
+    "This stone hardens soft water for months."
+   ],
+   "density": {
+    "value": 2600,
+    "unit": "kg/m³",
+    "min": 2400,
+    "max": 2700,
+    "basis": "assumed",
+    "source": "mineral less closed pores"
+   },
+   "use": "carbonate",
+   "carbonate": {
+    "value": 75,
+    "unit": "%",
+    "min": 50,
+    "max": 95,
+    "basis": "memory",
+    "source": "general knowledge"
+   },
+   "mineral": "calcite",
+   "grain": {
+    "value": 70,
+    "unit": "mm",
+    "min": 30,
+    "max": 150,
+    "basis": "common practice",
+    "source": "size of a fist"
+   }
   },
   "lava-gravel": {
    "id": "lava-gravel",
@@ -6752,6 +7328,14 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "leaf litter at leaf fall, general literature"
    },
+   "pace": {
+    "value": 1,
+    "unit": "1",
+    "min": 0.5,
+    "max": 1.7,
+    "basis": "memory",
+    "source": "the reference: 0.004 (0.002 to 0.007) per day at 12 °C (Webster & Benfield 1986, recalled)"
+   },
    "leachableCarbon": {
     "value": 12,
     "unit": "%",
@@ -6778,15 +7362,31 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "oven-dry mass over swollen volume, wood handbooks, recalled"
    },
    "use": "wood",
-   "leachableCarbon": {
-    "value": 5,
+   "extractableCarbon": {
+    "value": 90,
     "unit": "g/kg",
+    "min": 60,
+    "max": 110,
+    "basis": "published",
+    "source": "sawdust gave 90 mg C/g, mostly in the first day (Svensson et al. 2014, Water Environ. J., abstract)"
+   },
+   "leachingDepth": {
+    "value": 0.7,
+    "unit": "mm",
     "distribution": "lognormal",
     "spread": 1.7,
-    "min": 0.6,
-    "max": 12,
+    "min": 0.1,
+    "max": 2,
+    "basis": "derived",
+    "source": "a branch of 4 cm gives up about 5 mg C/g of oak over months, recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
+   },
+   "quickShare": {
+    "value": 45,
+    "unit": "%",
+    "min": 30,
+    "max": 60,
     "basis": "memory",
-    "source": "release by a solid piece over months, 0.3 to 8 mg C/g; order from sawdust tests of Svensson et al. 2014, the value judged"
+    "source": "first weeks against months; an estimate, no measurement on whole branches found"
    }
   },
   "oyster-shell": {
@@ -6817,6 +7417,48 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 8,
     "basis": "common practice",
     "source": "sieve sizes of the trade"
+   }
+  },
+  "pine-wood": {
+   "id": "pine-wood",
+   "name": "pine branch",
+   "cautions": [
+    "Resinous wood harms fish and invertebrates: use only pieces that lay dead for years and smell of nothing."
+   ],
+   "density": {
+    "value": 450,
+    "unit": "kg/m³",
+    "min": 400,
+    "max": 520,
+    "basis": "memory",
+    "source": "oven-dry mass over swollen volume, wood handbooks, recalled"
+   },
+   "use": "wood",
+   "extractableCarbon": {
+    "value": 30,
+    "unit": "g/kg",
+    "min": 15,
+    "max": 45,
+    "basis": "published",
+    "source": "sawdust gave 30 mg C/g (Svensson et al. 2014, Water Environ. J., abstract)"
+   },
+   "leachingDepth": {
+    "value": 0.7,
+    "unit": "mm",
+    "distribution": "lognormal",
+    "spread": 1.7,
+    "min": 0.1,
+    "max": 2,
+    "basis": "derived",
+    "source": "a branch of 4 cm gives up about 5 mg C/g of oak over months, recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
+   },
+   "quickShare": {
+    "value": 45,
+    "unit": "%",
+    "min": 30,
+    "max": 60,
+    "basis": "memory",
+    "source": "first weeks against months; an estimate, no measurement on whole branches found"
    }
   },
   "planting-granules": {
@@ -6868,6 +7510,64 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 120,
     "basis": "assumed",
     "source": "between gravel of 2 to 4 mm and coarse sand, inner pores connected"
+   },
+   "exchange": {
+    "capacity": {
+     "value": 0.2,
+     "unit": "meq/g",
+     "min": 0.1,
+     "max": 0.35,
+     "basis": "memory",
+     "source": "granulated volcanic soil; allophane 0.1 to 1.5 meq/g (Brady & Weil, recalled)"
+    },
+    "baseSaturation": {
+     "value": 50,
+     "unit": "%",
+     "min": 20,
+     "max": 80,
+     "basis": "assumed",
+     "source": "takes about 0.05 to 0.15 meq/g of alkalinity before it is spent (common practice)"
+    },
+    "calcium": {
+     "value": 60,
+     "unit": "%",
+     "basis": "assumed",
+     "source": "usual of soils"
+    },
+    "magnesium": {
+     "value": 25,
+     "unit": "%",
+     "basis": "assumed",
+     "source": "usual of soils"
+    },
+    "sodium": {
+     "value": 10,
+     "unit": "%",
+     "basis": "assumed",
+     "source": "usual of soils"
+    },
+    "potassium": {
+     "value": 5,
+     "unit": "%",
+     "basis": "assumed",
+     "source": "usual of soils"
+    },
+    "ammonium": {
+     "value": 3,
+     "unit": "%",
+     "min": 0,
+     "max": 10,
+     "basis": "common practice",
+     "source": "fertile soils give 0.05 to 0.6 mg N/g in the first month (trade rule, no source)"
+    },
+    "acidHold": {
+     "value": 4.4,
+     "unit": "log10",
+     "min": 3.4,
+     "max": 5.4,
+     "basis": "assumed",
+     "source": "new granules hold water near pH 6 (common practice, no source): hold that leaves half the sites acid at pH 6 and 0.2 mmol/L of calcium"
+    }
    }
   },
   "sandstone": {
@@ -6944,6 +7644,226 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "Densities of common rock types, table of 2014"
    },
    "use": "stone"
+  },
+  "sphagnum-moss": {
+   "id": "sphagnum-moss",
+   "name": "sphagnum moss, dried long fibre",
+   "cautions": [
+    "Dust of dried sphagnum can carry a fungus that infects cuts: wear gloves and moisten it before handling."
+   ],
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 97,
+    "unit": "%",
+    "min": 94,
+    "max": 98.5,
+    "basis": "derived",
+    "source": "dry bulk of 20 kg/m³ over cell walls of about 1500 kg/m³, and air that stays"
+   },
+   "filmSurface": {
+    "value": 3000,
+    "unit": "m²/m³",
+    "min": 1000,
+    "max": 8000,
+    "basis": "assumed",
+    "source": "leafy strands; films grow on their outside"
+   },
+   "bulkDensity": {
+    "value": 20,
+    "unit": "kg/m³",
+    "min": 10,
+    "max": 30,
+    "basis": "memory",
+    "source": "usual engineering value"
+   },
+   "exchange": {
+    "capacity": {
+     "value": 1.2,
+     "unit": "meq/g",
+     "min": 0.8,
+     "max": 1.62,
+     "basis": "published",
+     "source": "cell walls of Sphagnum russowii hold 1.07 meq/g of strong and 0.55 of weak acid sites (abstract); whole moss a little less"
+    },
+    "baseSaturation": {
+     "value": 30,
+     "unit": "%",
+     "min": 10,
+     "max": 60,
+     "basis": "assumed",
+     "source": "as for peat"
+    },
+    "calcium": {
+     "value": 68,
+     "unit": "%",
+     "basis": "assumed",
+     "source": "as for peat (Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats)"
+    },
+    "magnesium": {
+     "value": 25,
+     "unit": "%",
+     "basis": "assumed",
+     "source": "as for peat (Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats)"
+    },
+    "sodium": {
+     "value": 5,
+     "unit": "%",
+     "basis": "assumed",
+     "source": "as for peat (Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats)"
+    },
+    "potassium": {
+     "value": 1.4,
+     "unit": "%",
+     "basis": "assumed",
+     "source": "as for peat (Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats)"
+    },
+    "acidHold": {
+     "value": 2.5,
+     "unit": "log10",
+     "min": 1.5,
+     "max": 4,
+     "basis": "assumed",
+     "source": "as for peat; no fall of pH in pure water, K < Mg < Ca in salt water (J. Bryology 1992, abstract)"
+    }
+   },
+   "leaching": {
+    "carbon": {
+     "value": 3,
+     "unit": "g/kg",
+     "min": 1,
+     "max": 10,
+     "basis": "memory",
+     "source": "less than peat; an estimate"
+    },
+    "quick": {
+     "value": 50,
+     "unit": "%",
+     "min": 20,
+     "max": 60,
+     "basis": "assumed",
+     "source": "first weeks against months; judged"
+    }
+   }
+  },
+  "sphagnum-peat": {
+   "id": "sphagnum-peat",
+   "name": "sphagnum peat, raw",
+   "cautions": [
+    "Garden peat is often limed and fertilised: use raw peat sold without additives."
+   ],
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 94.2,
+    "unit": "%",
+    "basis": "published",
+    "source": "Anicua-Sánchez et al. 2008, Acta Horticulturae 779, abstract"
+   },
+   "filmSurface": {
+    "value": 2000,
+    "unit": "m²/m³",
+    "min": 500,
+    "max": 5000,
+    "basis": "assumed",
+    "source": "fibrous; films grow on the outside of crumbs of a few millimetres"
+   },
+   "bulkDensity": {
+    "value": 90,
+    "unit": "kg/m³",
+    "min": 60,
+    "max": 130,
+    "basis": "memory",
+    "source": "horticultural substrate texts, recalled"
+   },
+   "heldWater": {
+    "value": 70,
+    "unit": "%",
+    "min": 60,
+    "max": 80,
+    "basis": "memory",
+    "source": "share of volume at container capacity, recalled"
+   },
+   "capillaryRise": {
+    "value": 45,
+    "unit": "cm",
+    "min": 30,
+    "max": 60,
+    "basis": "common practice",
+    "source": "trade rule, no source"
+   },
+   "exchange": {
+    "capacity": {
+     "value": 1.35,
+     "unit": "meq/g",
+     "min": 1.08,
+     "max": 1.62,
+     "basis": "published",
+     "source": "middle of 108 to 162 cmol/kg (Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats)"
+    },
+    "baseSaturation": {
+     "value": 30,
+     "unit": "%",
+     "min": 15,
+     "max": 71,
+     "basis": "published",
+     "source": "15 to 71 % (Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats); a low value, since acid peat is what is bought for soft water"
+    },
+    "calcium": {
+     "value": 68,
+     "unit": "%",
+     "basis": "published",
+     "source": "Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats"
+    },
+    "magnesium": {
+     "value": 25,
+     "unit": "%",
+     "basis": "published",
+     "source": "Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats"
+    },
+    "sodium": {
+     "value": 5,
+     "unit": "%",
+     "basis": "published",
+     "source": "Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats"
+    },
+    "potassium": {
+     "value": 1.4,
+     "unit": "%",
+     "basis": "published",
+     "source": "Rippy & Nelson 2007, HortScience 42: 349, abstract, 64 moss peats"
+    },
+    "acidHold": {
+     "value": 2.5,
+     "unit": "log10",
+     "min": 1.5,
+     "max": 4,
+     "basis": "assumed",
+     "source": "raw peat of this saturation with little calcium in its water shows about pH 4"
+    }
+   },
+   "leaching": {
+    "carbon": {
+     "value": 5,
+     "unit": "g/kg",
+     "min": 1,
+     "max": 15,
+     "basis": "memory",
+     "source": "sphagnum peat in filtered water gives 1 to 15 mg C/g over weeks; an estimate"
+    },
+    "quick": {
+     "value": 40,
+     "unit": "%",
+     "min": 20,
+     "max": 60,
+     "basis": "assumed",
+     "source": "first weeks against months; judged"
+    }
+   }
   }
  },
  "waters": {
@@ -8889,6 +9809,91 @@ export const LIBRARY_DATA: LibraryData = {
    "process": "grazing",
    "about": "Eating is set by the animals; the process has no parameters of its own.",
    "parameters": {}
+  },
+  "land-breakdown": {
+   "process": "land-breakdown",
+   "parameters": {
+    "litterRate": {
+     "value": 0.003,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.0006,
+     "max": 0.015,
+     "basis": "memory",
+     "source": "leaves on temperate forest floors lose about half in a year, faster in warm wet boxes (Olson 1963 and later, recalled)"
+    },
+    "remainsRate": {
+     "value": 0.2,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.05,
+     "max": 0.7,
+     "basis": "common practice",
+     "source": "leftovers on wet ground are covered with mould in two to four days"
+    },
+    "fungiRate": {
+     "value": 0.04,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.01,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "mycelium turns over within weeks"
+    },
+    "soilRate": {
+     "value": 0.0005,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.00005,
+     "max": 0.004,
+     "basis": "memory",
+     "source": "the active part of forest soil carbon turns over within years to decades"
+    },
+    "theta": {
+     "value": 1.07,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.015,
+     "min": 1.03,
+     "max": 1.12,
+     "basis": "memory",
+     "source": "soil respiration about doubles per 10 K (general literature)"
+    },
+    "halfWetness": {
+     "value": 0.2,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.06,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "decay stops in dry ground and is near full speed when half wet"
+    },
+    "fungalYield": {
+     "value": 0.3,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.12,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "carbon use efficiency of soil fungi about 0.2 to 0.4 (general literature)"
+    },
+    "humified": {
+     "value": 0.25,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.08,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "a fifth to a third of broken-down leaves remains as soil organic matter for longer (general literature)"
+    }
+   }
   },
   "litter-breakdown": {
    "process": "litter-breakdown",

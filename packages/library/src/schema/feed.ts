@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { entryHead, quantity, share } from './quantity.ts';
+import { entryHead, quantity, quantityIn, share } from './quantity.ts';
 
 /** Shares are per dry mass. */
 export const feedSchema = z.strictObject({
@@ -8,6 +8,8 @@ export const feedSchema = z.strictObject({
   carbon: share,
   nitrogen: share,
   phosphorus: share,
+  /** Loss of what is not eaten, soaked, at 25 degC. */
+  decay: quantityIn('1/d', { min: 0.005, max: 5 }),
 });
 
 export type Feed = z.infer<typeof feedSchema>;

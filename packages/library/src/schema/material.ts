@@ -1,7 +1,32 @@
 import { z } from 'zod';
-import { entryHead, quantity, share } from './quantity.ts';
+import { entryHead, quantity, quantityIn, share } from './quantity.ts';
 
 const layerKinds = ['false bottom', 'drainage', 'foam', 'mesh', 'substrate'] as const;
+
+/** Cations that grains or fibres hold and exchange with the water. */
+const exchange = z.strictObject({
+  /** Sites per dry mass. */
+  capacity: quantityIn('meq/g', { min: 0, max: 5 }),
+  /** Part of the sites that calcium, magnesium, sodium and potassium fill; hydrogen ions hold the rest. */
+  baseSaturation: share,
+  /** Shares of these bases. */
+  calcium: share,
+  magnesium: share,
+  sodium: share,
+  potassium: share,
+  /** Part of the sites that ammonium fills. */
+  ammonium: share.optional(),
+  /** Hold on hydrogen ions over that on sodium, as a decadic logarithm. */
+  acidHold: quantityIn('log10', { min: 0, max: 7 }),
+});
+
+/** Coloured organic carbon that leaves by and by. */
+const leaching = z.strictObject({
+  /** Per dry mass. */
+  carbon: share,
+  /** Part of it that leaves in the first weeks. */
+  quick: share,
+});
 
 /** What fills a layer of the ground, by the bulk. */
 const layerMaterial = z.strictObject({
@@ -16,6 +41,8 @@ const layerMaterial = z.strictObject({
   heldWater: quantity('share', { min: 0, max: 0.95 }).optional(),
   /** Height to which its pores lift water. */
   capillaryRise: quantity('length', { min: 0, max: 1.5 }).optional(),
+  exchange: exchange.optional(),
+  leaching: leaching.optional(),
 });
 
 const pieceHead = {
@@ -27,8 +54,12 @@ const pieceHead = {
 const wood = z.strictObject({
   ...pieceHead,
   use: z.literal('wood'),
-  /** Organic carbon that can leach, per dry mass. */
-  leachableCarbon: quantity('share', { min: 0, max: 0.2 }),
+  /** Organic carbon that leaches from sawdust of it, per dry mass. */
+  extractableCarbon: quantity('share', { min: 0, max: 0.2 }),
+  /** Depth from which a piece gives it up. */
+  leachingDepth: quantity('length', { min: 1e-5, max: 0.02 }),
+  /** Part that leaves in the first weeks. */
+  quickShare: share,
 });
 
 const stone = z.strictObject({ ...pieceHead, use: z.literal('stone') });
@@ -48,6 +79,8 @@ const litter = z.strictObject({
   carbon: share,
   nitrogen: share,
   phosphorus: share,
+  /** Breakdown in water over that of oak leaves. */
+  pace: quantityIn('1', { min: 0.1, max: 10 }),
   /** Part of the carbon that leaches within days. */
   leachableCarbon: share,
 });

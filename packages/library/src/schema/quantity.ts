@@ -76,6 +76,19 @@ export function quantity(dimension: Dimension, limits: Limits, others: readonly 
   });
 }
 
+/** A value in the one unit its key is written in, within limits. */
+export function quantityIn(unit: string, limits: Limits) {
+  return anyQuantity.check((context) => {
+    const { value, min, max } = context.value;
+    const say = (message: string) => context.issues.push({ code: 'custom', message, input: context.value });
+    if (context.value.unit !== unit) say(`unit '${context.value.unit}' must be ${unit}`);
+    for (const part of [value, min, max]) {
+      if (part !== undefined && !(part >= limits.min && part <= limits.max))
+        say(`${part} ${unit} is outside ${limits.min} to ${limits.max}`);
+    }
+  });
+}
+
 export const share = quantity('share', { min: 0, max: 1 });
 
 /** A name by which other files refer to an entry; equal to the file's name. */
