@@ -22,14 +22,14 @@ describe('traits of the library', () => {
     const { priors } = animalTraitsOf(animal).traits;
     for (let draw = 0; draw < 500; draw += 1) {
       const values = Object.fromEntries(TRAIT_IDS.map((trait) => [trait, drawPrior(priors[trait], random)]));
-      const { energetics } = createLivingPopulation({ id, traits: animal }, values);
+      const { energetics } = createLivingPopulation({ id, traits: animalTraitsOf(animal).traits }, values);
       expect(energetics.assimilation).toBeGreaterThan(0);
     }
   });
 
   it.each(animals.map(({ id }) => id))('of %s let an egg cost no more than half its mother', (id) => {
     const { energetics } = createLivingPopulation(
-      { id, traits: speciesOf(id)!.animal },
+      { id, traits: animalTraitsOf(speciesOf(id)!.animal).traits },
       speciesOf(id)!.traits,
     );
     expect(energetics.eggCarbon).toBeLessThan(0.5 * energetics.carbonPerCube * energetics.puberty ** 3);
@@ -39,7 +39,8 @@ describe('traits of the library', () => {
 /** Half a square metre of submerged surface and 30 L. */
 function tankOf(id: string, count: number): Tank {
   const { animal, traits } = speciesOf(id)!;
-  const population = populationOf(id, [{ stage: 'adult', count }], traits, animal);
+  const { priors: _, ...kind } = animalTraitsOf(animal).traits;
+  const population = populationOf(id, [{ stage: 'adult', count }], traits, kind);
   return createTank({ populations: [population], demography: 'expected', area: 0.5, volume: 0.03 });
 }
 function total({ life }: Tank): number {

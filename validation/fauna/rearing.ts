@@ -1,4 +1,4 @@
-import type { TraitValues } from '@shoreglass/engine';
+import { FOOD_COUNT, type TraitValues } from '@shoreglass/engine';
 import { addCohort } from '../../packages/engine/src/life/cohort-train.ts';
 import { EXPECTED } from '../../packages/engine/src/life/demography.ts';
 import { bodyRate } from '../../packages/engine/src/life/energetics.ts';
@@ -6,6 +6,7 @@ import { type Meal, type Pasture, setWanted } from '../../packages/engine/src/li
 import { nothingEaten } from '../../packages/engine/src/life/foods.ts';
 import { liveDay } from '../../packages/engine/src/life/live-day.ts';
 import {
+  clearDay,
   createLivingPopulation,
   type LivingPopulation,
 } from '../../packages/engine/src/life/living-population.ts';
@@ -72,6 +73,7 @@ export function rear({ animal, traits }: Species, { temperature, count, length }
     pass(food) {
       setWanted(population, pasture, bodyRate(traits, temperature));
       serve(population, meal, food);
+      clearDay(population.day);
       liveDay(population, meal, surroundings, EXPECTED);
     },
     length: () => (train.size > 0 ? train.peak[0]! : Number.NaN),

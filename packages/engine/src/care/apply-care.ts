@@ -52,6 +52,12 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
     case 'feed': {
       const mass = care.mass * checkedParameters(CARE, world.draw.parameters).portionFactor;
       book.care(world, 'feeding', () => {
+        if (care.onLand) {
+          add(world, 'remainsCarbon', care.feed.carbon * mass);
+          add(world, 'remainsNitrogen', care.feed.nitrogen * mass);
+          add(world, 'remainsPhosphorus', care.feed.phosphorus * mass);
+          return;
+        }
         add(world, 'feedCarbon', care.feed.carbon * mass);
         world.kinds.feed.add(care.feed.carbon * mass, care.feed.pace ?? 1);
         world.values[V.feedPace] = world.kinds.feed.pace();
@@ -85,8 +91,14 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
       );
       return;
     case 'add litter':
-      book.care(world, 'litter added', () =>
-        placeLitter(world.values, { leachable: 0, pace: 1, ...care }, world.kinds.litter),
-      );
+      book.care(world, 'litter added', () => {
+        if (care.onLand) {
+          add(world, 'landLitterCarbon', care.carbon + (care.leachable ?? 0));
+          add(world, 'landLitterNitrogen', care.nitrogen);
+          add(world, 'landLitterPhosphorus', care.phosphorus);
+          return;
+        }
+        placeLitter(world.values, { leachable: 0, pace: 1, ...care }, world.kinds.litter);
+      });
   }
 }

@@ -11,11 +11,11 @@ const MANY = 40;
 
 /** What matters to eggs today. */
 export interface BroodDay {
-  /** Water temperature [degC] and factor on egg development [1]. */
+  /** Temperature around the animals [degC] and factor on egg development [1]. */
   readonly temperature: number;
   readonly rate: number;
-  /** Hazard of the water's quality [1/d]. */
-  readonly water: number;
+  /** Hazard of the water's and the air's quality where eggs lie [1/d]. */
+  readonly outside: number;
   /** Share of adults that died today [0..1]. */
   readonly adultsLost: number;
 }
@@ -35,14 +35,14 @@ export function bothSexesPresent(adults: number, femaleShare: number): number {
 
 /**
  * Moves eggs on by a day, takes the losses, releases the young as one cohort. Carried eggs are lost with their
- * mothers; laid ones meet the water's hazards themselves. Books respiration, losses and births.
+ * mothers; laid ones meet the hazards outside themselves. Larvae that need salt die. Books respiration, losses and births.
  * @source derived: progress rate / brood time; losses as competing hazards constant over a day
  */
 export function developBroods(population: LivingPopulation, day: BroodDay, demography: Demography): void {
   const { broods, traits, energetics, carriesBrood } = population;
   const step = day.rate / traits.broodTime;
   const isHot = carriesBrood && day.temperature > traits.breedingWarmest;
-  const hazard = traits.broodLoss * day.rate + (isHot ? HEAT_LOSS : 0) + (carriesBrood ? 0 : day.water);
+  const hazard = traits.broodLoss * day.rate + (isHot ? HEAT_LOSS : 0) + (carriesBrood ? 0 : day.outside);
   const survival = (1 + expm1(-hazard)) * (carriesBrood ? 1 - day.adultsLost : 1);
   let released = 0;
   for (let i = 0; i < broods.size; i += 1) {
@@ -51,6 +51,7 @@ export function developBroods(population: LivingPopulation, day: BroodDay, demog
     loseEggs(population, i, lost);
     if (broods.progress[i]! + step / 2 < 1) continue;
     respireEggs(population, i, 1);
+    if (population.hasBrackishLarvae) loseEggs(population, i, broods.count[i]!);
     released += broods.count[i]!;
     broods.count[i] = 0;
   }

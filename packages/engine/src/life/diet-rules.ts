@@ -52,14 +52,6 @@ const RULES: readonly Rule[] = [
     place: 'water',
   },
   {
-    part: 'fungi',
-    preference: 'preferenceForWaterFungi',
-    efficiency: 'efficiencyOnWaterFungi',
-    usual: 0.1,
-    worth: 0.5,
-    place: 'water',
-  },
-  {
     part: 'carrion',
     preference: 'preferenceForCarrion',
     efficiency: 'efficiencyOnCarrion',
@@ -160,6 +152,7 @@ function shareOf(rule: Rule, history: LifeHistory, inWater: number): number {
   if (rule.place === 'water') {
     if (inWater <= 0) return 0;
     if (rule.part === 'detritus') return part('detritus') + part('soil');
+    if (rule.part === 'litter') return part('litter') + part('fungi');
     return part(rule.part);
   }
   if (rule.place === 'land') {

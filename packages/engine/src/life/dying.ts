@@ -1,14 +1,23 @@
-import { expm1 } from '../numerics/elementary.ts';
+import { expm1, log1p } from '../numerics/elementary.ts';
+import { airHazard } from './air-stress.ts';
 import { dropEmpty } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import { structureOf } from './energetics.ts';
 import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
+import { deathPerMoult, moultsPerDay } from './moulting.ts';
+import { cohortInWater } from './place.ts';
+import { MILD_AIR, type Surroundings } from './surroundings.ts';
 import { meanBurden, nextBurden, toleranceHazard, type WaterConditions } from './water-stress.ts';
 
 const STARVATION = DEATH_CAUSES.indexOf('starvation');
 const AGE = DEATH_CAUSES.indexOf('age');
 const WATER = DEATH_CAUSES.indexOf('water');
+const AIR = DEATH_CAUSES.indexOf('air');
+const MOULTING = DEATH_CAUSES.indexOf('moulting');
 const CROWDING = DEATH_CAUSES.indexOf('crowding');
+const EATEN = DEATH_CAUSES.indexOf('eaten');
+const EATEN_BY_OWN = DEATH_CAUSES.indexOf('eaten by own kind');
+const LEFT = DEATH_CAUSES.indexOf('left');
 const BACKGROUND = DEATH_CAUSES.indexOf('background');
 
 const LITRES_PER_CUBIC_METRE = 1000;
@@ -49,18 +58,35 @@ export function fullGrownEquivalents({ train, energetics }: LivingPopulation): n
   return sum;
 }
 
-function crowding(population: LivingPopulation, waterVolume: number): number {
-  const { crowdingDensity, crowdingHazard } = population.traits;
-  const litres = waterVolume * LITRES_PER_CUBIC_METRE;
-  const times = fullGrownEquivalents(population) / (litres * crowdingDensity);
+/** Hazard of crowding [1/d]: by animals per litre for their time in water, by the ground each claims on land. */
+function crowding(population: LivingPopulation, { volume, landArea = 0 }: Surroundings): number {
+  const { crowdingDensity, crowdingHazard, groundPerAdult, shareInWater } = population.traits;
+  if (crowdingHazard === 0) return 0;
+  const animals = fullGrownEquivalents(population);
+  const litres = volume * LITRES_PER_CUBIC_METRE;
+  const inWater = litres > 0 ? (shareInWater * animals) / (litres * crowdingDensity) : 0;
+  const onLand = landArea > 0 ? (animals * groundPerAdult) / (landArea * SQUARE_CENTIMETRES) : 0;
+  const times = Math.max(inWater, (1 - shareInWater) * onLand);
   return times > 1 ? crowdingHazard * (times - 1) : 0;
 }
 
-/** Water a population lived in today [m3], and how fast its clock ran [1]. */
-export interface DayInWater {
-  readonly water: WaterConditions;
-  readonly volume: number;
+const SQUARE_CENTIMETRES = 1e4;
+/** Open part of the cover at which animals that can leave do so at their full rate. @source assumed */
+const WIDE_OPEN = 0.02;
+
+/** Hazard of leaving through the cover for a cohort that spends a part of its life in the water [1/d]. */
+function leavingHazard(leaving: number, openCover: number, inWater: number): number {
+  if (leaving === 0 || openCover <= 0) return 0;
+  return leaving * (1 - inWater) * Math.min(1, openCover / WIDE_OPEN);
+}
+
+/** Hazards of today that are the same for all cohorts, how fast the clock ran [1], and what surrounds them. */
+export interface DayOutside {
+  readonly around: Surroundings;
   readonly rate: number;
+  /** Hazard of the water's and of the air's quality [1/d]. */
+  readonly water: number;
+  readonly air: number;
 }
 
 /**
@@ -75,21 +101,27 @@ export function waterHazard(population: LivingPopulation, water: WaterConditions
   return toleranceHazard(traits, water) + (above > 0 ? population.ammoniaKilling * above : 0);
 }
 
+/** Hazard of the air today [1/d]; 0 for those that never leave the water. `derived` from `airHazard`. */
+export function hazardOfAir(population: LivingPopulation, { air = MILD_AIR }: Surroundings): number {
+  return population.traits.shareInWater < 1 ? airHazard(population.traits, air) : 0;
+}
+
 /**
  * Lets animals die today and grow a day older; returns the share of adults that died [0..1], 1 when none are left.
  * Deaths of a cohort: count (1 - exp(-sum of hazards)), shared among causes by their hazards.
- * @param water hazard of the water's quality [1/d]
  * @source derived: competing hazards constant over a day
  */
 export function ageAndDie(
   population: LivingPopulation,
-  { volume, rate }: DayInWater,
-  water: number,
+  { around, rate, water, air }: DayOutside,
   demography: Demography,
 ): number {
-  const { train, traits } = population;
-  hazard[WATER] = water;
-  hazard[CROWDING] = volume > 0 ? crowding(population, volume) : 0;
+  const { train, traits, energetics } = population;
+  hazard.fill(0);
+  hazard[CROWDING] = crowding(population, around);
+  const perMoult =
+    traits.moultInterval > 0 ? deathPerMoult(traits, traits.shareInWater > 0 ? around.water : undefined) : 0;
+  const { openCover = 0 } = around;
   blame.fill(0);
   let dead = 0;
   let adults = 0;
@@ -101,6 +133,12 @@ export function ageAndDie(
     hazard[STARVATION] = starvationHazard(condition, traits.starvationCondition, traits.starvationHazard);
     hazard[AGE] = agingHazard(train.age[i]!, rate, traits.lifespan);
     hazard[BACKGROUND] = rate * (isAdult ? traits.adultLoss : traits.juvenileLoss);
+    const inWater = cohortInWater(population, i);
+    hazard[WATER] = inWater * water;
+    hazard[AIR] = (1 - inWater) * air;
+    if (perMoult > 0)
+      hazard[MOULTING] = -log1p(-perMoult) * moultsPerDay(traits, train.peak[i]! / energetics.end, rate);
+    hazard[LEFT] = isAdult ? leavingHazard(traits.leaving, openCover, inWater) : 0;
     if (isAdult) adults += train.count[i]!;
     train.age[i] = train.age[i]! + rate;
     dead += takeDeaths(population, i, demography);
@@ -108,7 +146,8 @@ export function ageAndDie(
   }
   bookCauses(population.day.deaths, dead, demography);
   dropEmpty(train, demography.least);
-  return adultsLeft > 0 ? 1 - adultsLeft / adults : 1;
+  const kept = adultsLeft > 0 ? adultsLeft / adults : 0;
+  return 1 - kept * (1 - population.adultsHunted);
 }
 
 /** Takes the day's deaths out of cohort i; returns how many. */
@@ -121,7 +160,10 @@ function takeDeaths(population: LivingPopulation, i: number, demography: Demogra
   if (count - dead < demography.least) dead = count;
   if (dead <= 0) return 0;
   train.count[i] = count - dead;
-  day.deadCarbon += dead * (structureOf(energetics, train.length[i]!) + train.buffer[i]!);
+  const carbon = dead * (structureOf(energetics, train.length[i]!) + train.buffer[i]!);
+  const left = total > 0 ? hazard[LEFT]! / total : 0;
+  day.leftCarbon += carbon * left;
+  day.deadCarbon += carbon * (1 - left);
   if (total > 0) {
     for (let cause = 0; cause < hazard.length; cause += 1) {
       blame[cause] = blame[cause]! + (dead * hazard[cause]!) / total;
@@ -135,6 +177,7 @@ function bookCauses(deaths: Float64Array, dead: number, demography: Demography):
   let left = dead;
   let meanLeft = dead;
   for (let cause = 0; cause < BACKGROUND && left > 0; cause += 1) {
+    if (cause === EATEN || cause === EATEN_BY_OWN) continue;
     const mean = blame[cause]!;
     if (mean <= 0) continue;
     const taken = demography.among(left, Math.min(1, mean / meanLeft));

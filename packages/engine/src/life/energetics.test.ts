@@ -6,7 +6,6 @@ import {
   bodyRate,
   EGG_YIELD,
   energeticsOf,
-  GROWTH_YIELD,
   lengthOf,
   midDayLength,
   SHRINKING_YIELD,
@@ -67,7 +66,7 @@ describe('animalDay', () => {
   it('splits ample food by kappa: growth, and eggs of the female part after the upkeep of maturity', () => {
     const carbon = grazer.assimilation * length ** 2;
     const { structure, buffer } = lived(animal(length, { isAdult: true, carbon }));
-    expect(structure).toBeCloseTo(GROWTH_YIELD * (0.9 * carbon - upkeep), 18);
+    expect(structure).toBeCloseTo(GRAZER.growthYield * (0.9 * carbon - upkeep), 18);
     expect(buffer).toBeCloseTo(EGG_YIELD * 0.5 * (0.1 * carbon - maturity), 18);
   });
 

@@ -3,8 +3,7 @@ import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { arrheniusFactor, workingPart } from './arrhenius.ts';
 import type { TraitValues } from './traits.ts';
 
-/** Structure made per assimilated carbon, and carbon freed for upkeep per structure given up. @source jager-2013 Table 1. */
-export const GROWTH_YIELD = 0.8;
+/** Carbon freed for upkeep per structure given up. @source jager-2013 Table 1. */
 export const SHRINKING_YIELD = 0.8;
 /** Egg buffer made per assimilated carbon. @source jager-2013 Table 1. */
 export const EGG_YIELD = 0.95;
@@ -34,6 +33,12 @@ export interface Energetics {
   /** Carbon of an egg when laid and of a newborn [mol]. */
   readonly eggCarbon: number;
   readonly newbornCarbon: number;
+  /** Structure made per carbon put into growth, y [1]. */
+  readonly growthYield: number;
+  /** Length of half intake, F: a small mouth takes L^3/(L^3 + F^3) of what its surface allows [mm]. */
+  readonly halfIntake: number;
+  /** Part of the egg share spent on ripening at puberty, q [1]. */
+  readonly lateMaturing: number;
   /** [mol/mol] */
   readonly nitrogenPerCarbon: number;
   readonly phosphorusPerCarbon: number;
@@ -50,7 +55,7 @@ export interface Energetics {
 export function energeticsOf(traits: TraitValues): Energetics {
   const carbonPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / MOLAR_MASS.carbon;
   const kappa = traits.shareToSoma;
-  const upkeep = (3 * carbonPerCube * traits.growthRate) / GROWTH_YIELD;
+  const upkeep = (3 * carbonPerCube * traits.growthRate) / traits.growthYield;
   const newbornCarbon = carbonPerCube * traits.lengthAtBirth * traits.lengthAtBirth * traits.lengthAtBirth;
   const perCarbon = MOLAR_MASS.carbon / traits.carbonContent;
   return {
@@ -66,9 +71,34 @@ export function energeticsOf(traits: TraitValues): Energetics {
     maturityUpkeep: (upkeep * (1 - kappa)) / kappa,
     eggCarbon: newbornCarbon * traits.eggPerNewborn,
     newbornCarbon,
+    growthYield: traits.growthYield,
+    halfIntake: traits.halfIntakeLength,
+    lateMaturing: traits.lateMaturing,
     nitrogenPerCarbon: (traits.nitrogenContent / MOLAR_MASS.nitrogen) * perCarbon,
     phosphorusPerCarbon: (traits.phosphorusContent / MOLAR_MASS.phosphorus) * perCarbon,
   };
+}
+
+/**
+ * Part of the intake its surface allows that an animal's mouth takes [1], 0 to 1.
+ * L^3 / (L^3 + F^3).
+ * @param length L [mm]
+ * @source jager-2013 (food limitation of small pond snails; form recalled, not re-read)
+ */
+export function mouthShare({ halfIntake }: Energetics, length: number): number {
+  if (halfIntake === 0) return 1;
+  const own = length * length * length;
+  return own / (own + halfIntake * halfIntake * halfIntake);
+}
+
+/**
+ * Part of the carbon to spare that an adult puts into eggs rather than further ripening [1], 0 to 1.
+ * 1 - q Lpuberty / L.
+ * @param length L [mm], at least that at puberty
+ * @source assumed: broods of many crustaceans rise more steeply with length than its square; q from published broods
+ */
+export function eggShare({ lateMaturing, puberty }: Energetics, length: number): number {
+  return 1 - (lateMaturing * puberty) / Math.max(length, puberty);
 }
 
 /**
@@ -93,14 +123,18 @@ export function broodRate(traits: TraitValues, temperature: number): number {
 
 /**
  * Body length in the middle of the coming day [mm], at least the present one.
- * L + r/2 (f Lend - L) where that is growth.
+ * L + r/2 (f s Lend - L) where that is growth, s the share its mouth takes.
  * @param length present [mm]
  * @param fullness assimilation over that at ample food, f [0..1]
  * @param rate temperature factor [1]
  * @source derived: half an Euler step of the von Bertalanffy equation
  */
 export function midDayLength(energetics: Energetics, length: number, fullness: number, rate: number): number {
-  const growth = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - length);
+  const growth =
+    0.5 *
+    rate *
+    energetics.growthRate *
+    (fullness * mouthShare(energetics, length) * energetics.end - length);
   return growth > 0 ? length + growth : length;
 }
 
@@ -157,8 +191,9 @@ export function animalDay(
     hungryDay(state, upkeep + maturity, rates.starvedUpkeep, into);
     return;
   }
-  const growth = forGrowth > 0 ? GROWTH_YIELD * forGrowth : 0;
-  const eggs = state.isAdult && spare > 0 ? EGG_YIELD * rates.femaleShare * spare : 0;
+  const growth = forGrowth > 0 ? energetics.growthYield * forGrowth : 0;
+  const eggs =
+    state.isAdult && spare > 0 ? EGG_YIELD * rates.femaleShare * spare * eggShare(energetics, length) : 0;
   const allowed = nutrientLimit(energetics, state, growth + eggs);
   into.structure = growth * allowed;
   into.buffer = eggs * allowed;

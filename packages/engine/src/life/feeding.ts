@@ -5,40 +5,63 @@ import {
   type DayRates,
   lengthOf,
   midDayLength,
+  mouthShare,
   structureOf,
 } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
 import { wantedFood } from './foraging.ts';
 import type { LivingPopulation } from './living-population.ts';
+import { populationInWater } from './place.ts';
 
-/** Sum over animals of the square of their length in the middle of the day [mm2], by which food is shared. */
-function feedingSurface({ train }: LivingPopulation): number {
+/**
+ * Part of the food that falls to an animal of cohort i, as mm2 of feeding surface: the square of its length in the
+ * middle of the day times what its mouth takes.
+ */
+export function surfaceOf({ train, energetics }: LivingPopulation, i: number): number {
+  const middle = train.middle[i]!;
+  return middle * middle * mouthShare(energetics, middle);
+}
+
+/** Sum over animals of their feeding surface [mm2], by which food is shared. `derived`. */
+export function feedingSurface(population: LivingPopulation): number {
+  const { train } = population;
   let surface = 0;
   for (let i = 0; i < train.size; i += 1) {
-    surface += train.count[i]! * train.middle[i]! * train.middle[i]!;
+    surface += train.count[i]! * surfaceOf(population, i);
   }
   return surface;
 }
 
-/** The ground a population feeds on: carbon of each food [mol] and submerged surface [m2]. */
+/** The ground animals feed on: carbon of each food [mol], submerged surface and land [m2]. */
 export interface Pasture {
   readonly amounts: Float64Array;
   area: number;
+  landArea?: number;
+}
+
+/** Sets the lengths of the middle of the coming day, by which an animal feeds, and where it feeds. `derived`. */
+export function setFeedingLengths(population: LivingPopulation, rate: number): void {
+  const { train, energetics } = population;
+  for (let i = 0; i < train.size; i += 1) {
+    train.middle[i] = midDayLength(energetics, train.length[i]!, population.fullness, rate);
+  }
+  population.inWater = populationInWater(population);
 }
 
 /**
- * Writes what the population wants of each food on the coming day into `population.wanted` [mol C/d].
+ * Writes what the population wants of each food on the coming day into `population.wanted` [mol C/d]. Feeding
+ * lengths and prey density must be set before where they matter.
  * @param rate temperature factor of the day [1]
  * @source derived: `wantedFood` per surface times the feeding surface of all cohorts
  */
 export function setWanted(population: LivingPopulation, pasture: Pasture, rate: number): void {
   const { train, energetics, diet, wanted } = population;
-  for (let i = 0; i < train.size; i += 1) {
-    train.middle[i] = midDayLength(energetics, train.length[i]!, population.fullness, rate);
-  }
+  setFeedingLengths(population, rate);
   wanted.fill(0);
-  if (train.size === 0 || !(pasture.area > 0)) return;
-  wantedFood(diet, energetics, pasture, wanted);
+  if (train.size === 0) return;
+  const { inWater, preyDensity } = population;
+  const { amounts, area, landArea = 0 } = pasture;
+  wantedFood(diet, energetics, { amounts, area, landArea, inWater, prey: preyDensity }, wanted);
   const surface = feedingSurface(population) * rate;
   for (let k = 0; k < FOOD_COUNT; k += 1) wanted[k] = wanted[k]! * surface;
 }
@@ -69,6 +92,7 @@ export function feedAndGrow(population: LivingPopulation, meal: Meal, rate: numb
   let phosphorus = 0;
   for (let k = 0; k < FOOD_COUNT; k += 1) {
     eaten += meal.carbon[k]!;
+    day.eatenByFood[k] = meal.carbon[k]!;
     carbon += meal.carbon[k]! * diet.efficiency[k]!;
     nitrogen += meal.nitrogen[k]! * diet.nutrientEfficiency;
     phosphorus += meal.phosphorus[k]! * diet.nutrientEfficiency;
@@ -96,7 +120,7 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
   let gained = 0;
   for (let i = 0; i < train.size; i += 1) {
     const middle = train.middle[i]!;
-    const part = surface > 0 ? (middle * middle) / surface : 0;
+    const part = surface > 0 ? surfaceOf(population, i) / surface : 0;
     state.length = middle;
     state.buffer = train.buffer[i]!;
     state.isAdult = train.adult[i] === 1;

@@ -1,5 +1,5 @@
 import type { Energetics } from './energetics.ts';
-import { ALGAE, FOOD_COUNT, FOOD_SPECS } from './foods.ts';
+import { ALGAE, FIRST_LAND_FOOD, FOOD_COUNT, FOOD_SPECS, PREY } from './foods.ts';
 import type { TraitValues } from './traits.ts';
 
 /** Diet of one species, arrays over FOODS. */
@@ -26,7 +26,7 @@ export function dietOf(traits: TraitValues): Diet {
 /**
  * Part of the largest intake reached on several foods together [1], 0 to 1.
  * X / (X + H), with X the weighted amount of all foods: Holling's type II on their sum.
- * @param food weighted amount per submerged area, X [mol/m2], >= 0
+ * @param food weighted amount per surface, X [mol/m2], >= 0
  * @param halfSaturation H [mol/m2], > 0
  * @source holling-1959; the weighted sum follows from one handling time shared by all foods (derived)
  */
@@ -34,27 +34,46 @@ export function satiation(food: number, halfSaturation: number): number {
   return food / (food + halfSaturation);
 }
 
+/** What lies within reach of a species: carbon by food [mol], and the ground it is spread over. */
+export interface Table {
+  readonly amounts: Float64Array;
+  /** Submerged surface [m2]. */
+  readonly area: number;
+  /** Land surface [m2]; 0 when left out. */
+  readonly landArea?: number;
+  /** Part of its life the species spends in the water [0..1]; 1 when left out. */
+  readonly inWater?: number;
+  /** Prey within its reach per surface [mol/m2]; none when left out. */
+  readonly prey?: number;
+}
+
+function reachOf({ area, landArea = 0, inWater = 1 }: Table, k: number): number {
+  if (k < FIRST_LAND_FOOD) return area > 0 ? inWater / area : 0;
+  return landArea > 0 ? (1 - inWater) / landArea : 0;
+}
+
 /**
  * Writes what a species wants of each food per mm2 of body surface and day [mol/mm2/d] into `into`, at the
  * reference temperature; returns the sum of the weighted foods [mol/m2].
  * Intake of food k: s_k min(i, a / sum s_k e_k) X/(X + H), s_k = p_k X_k / X: animals raise their intake of poor
- * food up to the limit i of their gut, and eat no more of rich food than they can use.
- * @param amounts carbon of each food [mol]
- * @param area submerged surface [m2], > 0
+ * food up to the limit i of their gut, and eat no more of rich food than they can use. Amounts count per surface of
+ * their place, times the part of its life the species spends there.
  * @source derived from `satiation` and the energy budget
  */
-export function wantedFood(
-  diet: Diet,
-  energetics: Energetics,
-  { amounts, area }: { readonly amounts: Float64Array; readonly area: number },
-  into: Float64Array,
-): number {
+export function wantedFood(diet: Diet, energetics: Energetics, table: Table, into: Float64Array): number {
   let weighted = 0;
   let worth = 0;
   for (let k = 0; k < FOOD_COUNT; k += 1) {
-    const hidden = k === ALGAE ? diet.algaeRefuge * area : 0;
-    const reachable = amounts[k]! - hidden;
-    const weight = reachable > 0 ? (diet.preference[k]! * reachable) / area : 0;
+    const preference = diet.preference[k]!;
+    let weight = 0;
+    if (preference > 0) {
+      if (k === PREY) weight = preference * (table.prey ?? 0);
+      else {
+        const hidden = k === ALGAE ? diet.algaeRefuge * table.area : 0;
+        const reachable = table.amounts[k]! - hidden;
+        if (reachable > 0) weight = preference * reachable * reachOf(table, k);
+      }
+    }
     into[k] = weight;
     weighted += weight;
     worth += weight * diet.efficiency[k]!;

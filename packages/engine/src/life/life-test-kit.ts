@@ -2,10 +2,17 @@ import { exp } from '../numerics/elementary.ts';
 import type { Random } from '../numerics/random.ts';
 import type { Founders, Population } from '../plan/plan.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { VARIABLE_IDS, VARIABLE_INDEX, type VariableId } from '../variables/variables.ts';
-import { type EatenByFood, FOOD_SPECS, FOODS, nothingEaten } from './foods.ts';
+import {
+  STATE_IDS,
+  VARIABLE_IDS,
+  VARIABLE_INDEX,
+  type VariableId,
+  variableSpec,
+} from '../variables/variables.ts';
+import { type EatenByFood, FIRST_LAND_FOOD, FOOD_SPECS, nothingEaten } from './foods.ts';
 import { createLife, type Life } from './life.ts';
-import { type Mating, TRAIT_DEFAULTS, TRAIT_IDS, type TraitId, type TraitValues } from './traits.ts';
+import { type AnimalTraits, TRAIT_DEFAULTS, TRAIT_IDS, type TraitId, type TraitValues } from './traits.ts';
+import type { DayConditions } from './day-conditions.ts';
 import type { WaterConditions } from './water-stress.ts';
 
 /** An invented small grazer of round numbers, a little like a small amphipod. */
@@ -91,7 +98,7 @@ export function populationOf(
   id: string,
   founders: readonly Founders[],
   values: TraitValues,
-  kind: { readonly mating: Mating; readonly brood: 'carried' | 'laid' },
+  kind: Omit<AnimalTraits, 'priors'>,
 ): Population {
   const fixed = (value: number) => ({
     kind: 'fixed' as const,
@@ -119,8 +126,9 @@ export interface Tank {
   /** Sets the pools to hold this much of a food [mol C]. */
   serve(pool: VariableId, carbon: number): void;
   /** Sets the drivers, eats and lives a day; the excreted amounts stay in their pools. */
-  pass(water: WaterConditions): void;
-  total(element: 'Carbon' | 'Nitrogen' | 'Phosphorus'): number;
+  pass(conditions: DayConditions): void;
+  /** Of an element in all states [mol]. */
+  total(element: 'carbon' | 'nitrogen' | 'phosphorus'): number;
 }
 
 export interface TankSetup {
@@ -129,14 +137,26 @@ export interface TankSetup {
   /** Submerged surface [m2] and water [m3]. */
   readonly area: number;
   readonly volume: number;
+  /** Land [m2]; none when left out. */
+  readonly land?: number;
 }
 
 const NUTRIENT_OF_FEED = { Nitrogen: 0.12, Phosphorus: 0.01 } as const;
-const DEAD = { detritusCarbon: 'detritus', litterCarbon: 'litter', feedCarbon: 'feed' } as const;
+const DEAD = new Set<VariableId>([
+  'detritusCarbon',
+  'litterCarbon',
+  'feedCarbon',
+  'carcassCarbon',
+  'landLitterCarbon',
+  'remainsCarbon',
+  'soilCarbon',
+]);
 const LIVING = {
   attachedAlgae: COMPOSITIONS.algae,
   submergedPlants: COMPOSITIONS.submergedPlants,
   biofilm: COMPOSITIONS.bacteria,
+  suspendedAlgae: COMPOSITIONS.algae,
+  floatingPlants: COMPOSITIONS.floatingPlants,
 } as const;
 const SECONDS_PER_DAY = 86400;
 
@@ -147,9 +167,10 @@ function livingContent(pool: VariableId): { Nitrogen: number; Phosphorus: number
 }
 
 /** A tank with its founders in. */
-export function createTank({ populations, demography, area, volume }: TankSetup): Tank {
+export function createTank({ populations, demography, area, volume, land = 0 }: TankSetup): Tank {
   const values = new Float64Array(VARIABLE_IDS.length);
   values[VARIABLE_INDEX.submergedArea] = area;
+  values[VARIABLE_INDEX.landArea] = land;
   values[VARIABLE_INDEX.waterVolume] = volume;
   values[VARIABLE_INDEX.waterTemperature] = GOOD_WATER.temperature;
   const parameters = Object.fromEntries(
@@ -165,6 +186,7 @@ export function createTank({ populations, demography, area, volume }: TankSetup)
 
   const eat = (order: number): void => {
     const { pool, grazing } = FOOD_SPECS[order]!;
+    if (!pool || !grazing) return;
     const share = 1 - exp(-values[at(grazing)]! * SECONDS_PER_DAY);
     const carbon = values[at(pool)]! * share;
     values[at(pool)] = values[at(pool)]! - carbon;
@@ -185,26 +207,23 @@ export function createTank({ populations, demography, area, volume }: TankSetup)
     eaten,
     serve(pool, carbon) {
       values[at(pool)] = carbon;
-      if (!(pool in DEAD)) return;
+      if (!DEAD.has(pool)) return;
       values[at(pool.replace('Carbon', 'Nitrogen'))] = carbon * NUTRIENT_OF_FEED.Nitrogen;
       values[at(pool.replace('Carbon', 'Phosphorus'))] = carbon * NUTRIENT_OF_FEED.Phosphorus;
     },
-    pass(water) {
+    pass(conditions) {
       life.demand(values);
-      for (let order = 0; order < FOODS.length; order += 1) eat(order);
+      for (let order = 0; order < FIRST_LAND_FOOD; order += 1) eat(order);
       values[at('eatenCarbon')] = values[at('eatenCarbon')]! + sum(eaten.carbon);
       values[at('eatenNitrogen')] = values[at('eatenNitrogen')]! + sum(eaten.nitrogen);
       values[at('eatenPhosphorus')] = values[at('eatenPhosphorus')]! + sum(eaten.phosphorus);
-      life.step(values, eaten, water);
+      life.step(values, eaten, conditions);
     },
     total(element) {
-      const pools = ['animal', 'eaten', 'excreted', 'detritus', 'litter', 'feed'];
-      let amount = pools.reduce((held, pool) => held + values[at(pool + element)]!, 0);
-      for (const pool of ['attachedAlgae', 'submergedPlants'] as const) {
-        const content = { Carbon: 1, ...livingContent(pool) } as Record<string, number>;
-        amount += values[at(pool)]! * content[element]!;
-      }
-      return amount;
+      return STATE_IDS.reduce(
+        (sum, id) => sum + values[at(id)]! * (variableSpec(id).content?.[element] ?? 0),
+        0,
+      );
     },
   };
 }

@@ -68,9 +68,9 @@ describe('conservation', () => {
               tank.serve(pool as keyof typeof foods, carbon);
             }
             for (let day = 0; day < 8; day += 1) {
-              const before = (['Carbon', 'Nitrogen', 'Phosphorus'] as const).map(tank.total);
+              const before = (['carbon', 'nitrogen', 'phosphorus'] as const).map(tank.total);
               tank.pass({ ...GOOD_WATER, temperature, pH });
-              const after = (['Carbon', 'Nitrogen', 'Phosphorus'] as const).map(tank.total);
+              const after = (['carbon', 'nitrogen', 'phosphorus'] as const).map(tank.total);
               for (const [e, held] of before.entries()) {
                 expect(Math.abs(after[e]! - held)).toBeLessThanOrEqual(1e-12 * held);
               }
@@ -83,16 +83,18 @@ describe('conservation', () => {
     },
   );
 
-  it('sends what is eaten and not assimilated, and the dead, to detritus', () => {
+  it('sends what is eaten and not assimilated to detritus, and the dead to the carcasses', () => {
     const tank = tankOf({ founders: 100, traits: { preferenceForDetritus: 0 } });
     const detritus = VARIABLE_INDEX.detritusCarbon;
     for (let day = 0; day < 60; day += 1) {
       tank.serve('attachedAlgae', 0.15);
       const before = tank.values[detritus]!;
+      const carcasses = tank.values[VARIABLE_INDEX.carcassCarbon]!;
       tank.pass(GOOD_WATER);
       const { eatenCarbon, assimilatedCarbon, deadCarbon } = tank.life.day(0);
       const gained = tank.values[detritus]! - before;
-      expect(gained / (eatenCarbon - assimilatedCarbon + deadCarbon)).toBeCloseTo(1, 9);
+      expect(gained / (eatenCarbon - assimilatedCarbon)).toBeCloseTo(1, 9);
+      expect(tank.values[VARIABLE_INDEX.carcassCarbon]! - carcasses).toBeCloseTo(deadCarbon, 12);
       expect(assimilatedCarbon).toBeCloseTo(0.6 * eatenCarbon, 12);
     }
   });

@@ -28,7 +28,7 @@ import {
 } from './living-population.ts';
 import { removeAnimals } from './removal.ts';
 import { createSettlement } from './settlement.ts';
-import { setCover, shellTargetOf } from './shelter.ts';
+import { setCover } from './shelter.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
 import { STAGES, type Stage } from './traits.ts';
 import type { DayConditions } from './day-conditions.ts';
@@ -55,6 +55,8 @@ export interface Life {
   step(values: Float64Array, eaten: EatenByFood, conditions: DayConditions): void;
   /** Animals (or eggs) of a population and stage, by their positions in `populations` [1]. */
   count(population: number, stage: number): number;
+  /** Carbon of a population's bodies and eggs, for the part of its life spent in the water [mol]. */
+  carbon(population: number): number;
   /** What a population did on the last day. */
   day(population: number): Readonly<PopulationDay>;
   /** What a population caught of another on the last day [mol C]. */
@@ -74,7 +76,6 @@ const {
   eatenNitrogen,
   eatenPhosphorus,
   landArea,
-  shellTarget,
   submergedArea,
   waterTemperature,
   waterVolume,
@@ -89,7 +90,12 @@ function checkMeal(pool: number, byFood: Float64Array): void {
 }
 
 /** Cuts the population's part of each food but prey out of what all ate, by what each wanted. */
-function shareMeal(population: LivingPopulation, eaten: EatenByFood, wantedByAll: Float64Array, meal: EatenByFood): void {
+function shareMeal(
+  population: LivingPopulation,
+  eaten: EatenByFood,
+  wantedByAll: Float64Array,
+  meal: EatenByFood,
+): void {
   for (let k = 0; k < PREY; k += 1) {
     const all = wantedByAll[k]!;
     const part = all > 0 ? population.wanted[k]! / all : 0;
@@ -146,7 +152,6 @@ export function createLife(
       values[animalNitrogen] = values[animalNitrogen]! + body * energetics.nitrogenPerCarbon;
       values[animalPhosphorus] = values[animalPhosphorus]! + body * energetics.phosphorusPerCarbon;
     }
-    values[shellTarget] = shellTargetOf(living);
   };
   const changed = (population: LivingPopulation, values: Float64Array): void => {
     population.body = populationCarbon(population);
@@ -223,6 +228,7 @@ export function createLife(
       setBodies(values);
     },
     count: (population, stage) => stageCount(living[population]!, stage),
+    carbon: (population) => living[population]!.body * living[population]!.inWater,
     day: (population) => living[population]!.day,
     caught: (hunter, prey) => caught[hunter]![prey]!,
   };

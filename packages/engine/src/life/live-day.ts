@@ -1,37 +1,47 @@
 import { type BroodDay, developBroods, layEggs } from './breeding.ts';
 import type { Demography } from './demography.ts';
-import { ageAndDie, type DayInWater, waterHazard } from './dying.ts';
+import { ageAndDie, type DayOutside, hazardOfAir, waterHazard } from './dying.ts';
 import { bodyRate, broodRate } from './energetics.ts';
 import { feedAndGrow, type Meal } from './feeding.ts';
-import { clearDay, type LivingPopulation } from './living-population.ts';
-import type { WaterConditions } from './water-stress.ts';
+import type { LivingPopulation } from './living-population.ts';
+import { MILD_AIR, type Surroundings } from './surroundings.ts';
 
-/** What surrounds a population today: the water's quality and its volume [m3]. */
-export interface Surroundings {
-  readonly water: WaterConditions;
-  readonly volume: number;
+/**
+ * Temperature of the bodies of a population [degC]: of the water for the part of its life spent there, else of the air.
+ * @source derived
+ */
+export function bodyTemperature({ inWater }: LivingPopulation, around: Surroundings): number {
+  return inWater * around.water.temperature + (1 - inWater) * (around.air ?? MILD_AIR).temperature;
 }
 
 /**
  * Lets one population live a day on its meal: it grows, ages and dies, releases young and lays, in this order.
- * What came of it stands in `population.day`.
+ * What came of it is added to `population.day`, which must be cleared before.
  */
 export function liveDay(
   population: LivingPopulation,
   meal: Meal,
-  { water, volume }: Surroundings,
+  around: Surroundings,
   demography: Demography,
 ): void {
-  clearDay(population.day);
   const { traits } = population;
-  const inWater: DayInWater = { water, volume, rate: bodyRate(traits, water.temperature) };
-  feedAndGrow(population, meal, inWater.rate);
-  const hazard = waterHazard(population, water);
+  const temperature = bodyTemperature(population, around);
+  const outside: DayOutside = {
+    around,
+    rate: bodyRate(traits, temperature),
+    water:
+      population.traits.shareInWater > 0 || traits.lengthAtChange > 0
+        ? waterHazard(population, around.water)
+        : 0,
+    air: hazardOfAir(population, around),
+  };
+  feedAndGrow(population, meal, outside.rate);
+  const eggsInWater = traits.lengthAtChange > 0 ? 1 : traits.shareInWater;
   const broodDay: BroodDay = {
-    temperature: water.temperature,
-    rate: broodRate(traits, water.temperature),
-    water: hazard,
-    adultsLost: ageAndDie(population, inWater, hazard, demography),
+    temperature,
+    rate: broodRate(traits, temperature),
+    outside: eggsInWater * outside.water + (1 - eggsInWater) * outside.air,
+    adultsLost: ageAndDie(population, outside, demography),
   };
   developBroods(population, broodDay, demography);
   layEggs(population, broodDay, demography);

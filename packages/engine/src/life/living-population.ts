@@ -3,11 +3,22 @@ import { type CohortTrain, emptyTrain, trainCarbon } from './cohort-train.ts';
 import { type Energetics, energeticsOf } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
 import { type Diet, dietOf } from './foraging.ts';
-import { type AnimalTraits, checkTraits, type TraitValues } from './traits.ts';
+import { type AnimalTraits, checkTraits, type PreyKind, type TraitValues } from './traits.ts';
 import { killingRate } from './water-stress.ts';
 
 /** Why an animal died, in the order of every array over causes. */
-export const DEATH_CAUSES = ['starvation', 'age', 'water', 'crowding', 'background'] as const;
+export const DEATH_CAUSES = [
+  'starvation',
+  'age',
+  'water',
+  'air',
+  'moulting',
+  'crowding',
+  'eaten',
+  'eaten by own kind',
+  'left',
+  'background',
+] as const;
 export type DeathCause = (typeof DEATH_CAUSES)[number];
 
 /** What one population did on the last day; refilled every day. */
@@ -18,6 +29,8 @@ export interface PopulationDay {
   eggsLost: number;
   /** Free-living animals that died, by cause in the order of DEATH_CAUSES. */
   readonly deaths: Float64Array;
+  /** Eaten of each food [mol C], in the order of FOODS. */
+  readonly eatenByFood: Float64Array;
   /** Food eaten and what became of it [mol]. */
   eatenCarbon: number;
   assimilatedCarbon: number;
@@ -26,8 +39,10 @@ export interface PopulationDay {
   respiredCarbon: number;
   excretedNitrogen: number;
   excretedPhosphorus: number;
-  /** Carbon of bodies and eggs that died [mol]. */
+  /** Carbon of bodies and eggs that died and lie about, that others ate, and that left the glass [mol]. */
   deadCarbon: number;
+  huntedCarbon: number;
+  leftCarbon: number;
 }
 
 /** One population and everything that changes about it. */
@@ -37,11 +52,24 @@ export interface LivingPopulation {
   readonly energetics: Energetics;
   readonly diet: Diet;
   readonly isSelfFertile: boolean;
+  /** Young that need salt die in fresh water. */
+  readonly hasBrackishLarvae: boolean;
+  readonly preyKind: PreyKind | undefined;
+  /** Choice among kinds of prey, the favourite 1. */
+  readonly hunts: ReadonlyMap<PreyKind, number>;
   readonly carriesBrood: boolean;
   /** [L/mg/d] */
   readonly ammoniaKilling: number;
   readonly train: CohortTrain;
   readonly broods: BroodTrain;
+  /** Carbon of bodies and eggs at the end of the last day or care [mol]. */
+  body: number;
+  /** Part of its feeding that happens in the water [0..1]. */
+  inWater: number;
+  /** Share of adults eaten today, before the other deaths [0..1]. */
+  adultsHunted: number;
+  /** Prey within reach, weighted [mol/m2], on the coming day. */
+  preyDensity: number;
   /** Assimilation over that at ample food on the last day [0..1]. */
   fullness: number;
   /** Ammonia in the body, as the concentration it is in balance with [mg N/L]. */
@@ -65,6 +93,9 @@ function emptyDay(): PopulationDay {
     excretedNitrogen: 0,
     excretedPhosphorus: 0,
     deadCarbon: 0,
+    huntedCarbon: 0,
+    leftCarbon: 0,
+    eatenByFood: new Float64Array(FOOD_COUNT),
   };
 }
 
@@ -82,12 +113,15 @@ export function clearDay(day: PopulationDay): void {
   day.excretedNitrogen = 0;
   day.excretedPhosphorus = 0;
   day.deadCarbon = 0;
+  day.huntedCarbon = 0;
+  day.leftCarbon = 0;
+  day.eatenByFood.fill(0);
 }
 
 /** A population's name and the ways of its species. */
 export interface NamedSpecies {
   readonly id: string;
-  readonly traits: Pick<AnimalTraits, 'mating' | 'brood'>;
+  readonly traits: Pick<AnimalTraits, 'mating' | 'brood' | 'development' | 'hunts' | 'preyKind'>;
 }
 
 /**
@@ -96,7 +130,7 @@ export interface NamedSpecies {
  * @throws RangeError when a trait is missing, outside its range or contradicts another
  */
 export function createLivingPopulation(
-  { id, traits: { mating, brood } }: NamedSpecies,
+  { id, traits: { mating, brood, development, hunts, preyKind } }: NamedSpecies,
   values: Readonly<Record<string, number>>,
 ): LivingPopulation {
   const traits = checkTraits(id, values);
@@ -105,16 +139,30 @@ export function createLivingPopulation(
     traits,
     energetics: energeticsOf(traits),
     diet: dietOf(traits),
-    isSelfFertile: mating === 'self-fertile',
+    isSelfFertile: mating !== 'two sexes',
+    hasBrackishLarvae: development === 'brackish larvae',
+    preyKind,
+    hunts: choiceOf(hunts ?? {}),
     carriesBrood: brood === 'carried',
     ammoniaKilling: killingRate(traits.ammoniaMedianLethal, traits.ammoniaNoEffect, traits.ammoniaRecovery),
     train: emptyTrain(),
     broods: emptyBroods(),
+    body: 0,
+    inWater: traits.shareInWater,
+    adultsHunted: 0,
+    preyDensity: 0,
     fullness: 1,
     burden: 0,
     wanted: new Float64Array(FOOD_COUNT),
     day: emptyDay(),
   };
+}
+
+/** Weights of kinds of prey over the greatest. */
+function choiceOf(hunts: NonNullable<AnimalTraits['hunts']>): ReadonlyMap<PreyKind, number> {
+  const most = Math.max(0, ...Object.values(hunts));
+  if (most === 0) return new Map();
+  return new Map(Object.entries(hunts).map(([kind, weight]) => [kind as PreyKind, weight / most]));
 }
 
 /** Carbon in bodies and eggs [mol], >= 0. @source derived: sum over cohorts and broods. */

@@ -94,7 +94,6 @@ export const TRAIT_SPECS = {
   // More foods
   preferenceForSuspended: trait('1', 0, 1000, 'weight of algae afloat among foods of equal amount'),
   preferenceForBiofilm: trait('1', 0, 100, 'weight of bacterial film among foods of equal amount'),
-  preferenceForWaterFungi: trait('1', 0, 1000, 'weight of fungi on leaves in the water among equal amounts'),
   preferenceForCarrion: trait(
     '1',
     0,
@@ -109,7 +108,6 @@ export const TRAIT_SPECS = {
   preferenceForPrey: trait('1', 0, 1000, 'weight of prey within reach among foods of equal amount'),
   efficiencyOnSuspended: trait('1', 0.01, 0.95, 'share of eaten floating algae carbon that is assimilated'),
   efficiencyOnBiofilm: trait('1', 0.01, 0.95, 'share of eaten bacterial film carbon that is assimilated'),
-  efficiencyOnWaterFungi: trait('1', 0.01, 0.95, 'share of eaten fungi on wet leaves that is assimilated'),
   efficiencyOnCarrion: trait('1', 0.01, 0.95, 'share of eaten dead animals in the water that is assimilated'),
   efficiencyOnFloating: trait('1', 0.01, 0.95, 'share of eaten floating plant carbon that is assimilated'),
   efficiencyOnLandLitter: trait('1', 0.01, 0.95, 'share of eaten land litter carbon that is assimilated'),
@@ -169,7 +167,6 @@ export const TRAIT_DEFAULTS = {
   lateMaturing: 0,
   preferenceForSuspended: 0,
   preferenceForBiofilm: 0,
-  preferenceForWaterFungi: 0,
   preferenceForCarrion: 0,
   preferenceForFloating: 0,
   preferenceForLandLitter: 0,
@@ -179,7 +176,6 @@ export const TRAIT_DEFAULTS = {
   preferenceForPrey: 0,
   efficiencyOnSuspended: 0.6,
   efficiencyOnBiofilm: 0.6,
-  efficiencyOnWaterFungi: 0.5,
   efficiencyOnCarrion: 0.7,
   efficiencyOnFloating: 0.3,
   efficiencyOnLandLitter: 0.2,

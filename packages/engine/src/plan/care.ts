@@ -17,7 +17,12 @@ export type Routine = RepeatedCare & { readonly everyDays: number; readonly firs
 export type Action = SingleCare & { readonly day: number };
 
 export type RepeatedCare =
-  | { readonly kind: 'feed'; readonly feed: FeedComposition; readonly mass: number }
+  | {
+      readonly kind: 'feed';
+      readonly feed: FeedComposition;
+      readonly mass: number;
+      readonly onLand?: boolean;
+    }
   | { readonly kind: 'top-off' }
   | { readonly kind: 'water change'; readonly fraction: number; readonly water: WaterComposition }
   | { readonly kind: 'trim'; readonly keepCover: number };
@@ -44,6 +49,7 @@ export type SingleCare =
     }
   | {
       readonly kind: 'add litter';
+      readonly onLand?: boolean;
       /** Soluble part that leaves within days [mol C], not contained in `carbon`. */
       readonly leachable?: number;
       /** Breakdown over that of oak [1]; 1 when left out. */

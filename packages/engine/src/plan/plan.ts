@@ -26,6 +26,8 @@ export interface Plan {
   readonly populations: readonly Population[];
   readonly routines: readonly Routine[];
   readonly actions: readonly Action[];
+  /** Litter and soil of the land on the first day; none when left out. */
+  readonly land?: LandStart;
   readonly bands: readonly Band[];
   /** How fast the water may be changed for those animals of whom it is known. */
   readonly changeLimits?: readonly ChangeLimit[];
@@ -135,6 +137,16 @@ export interface PlannedWater {
   readonly level: number;
   readonly fill: WaterComposition;
   readonly topOff: WaterComposition;
+}
+
+/** Litter and active soil of the land on the first day [mol]. */
+export interface LandStart {
+  readonly litterCarbon: number;
+  readonly litterNitrogen: number;
+  readonly litterPhosphorus: number;
+  readonly soilCarbon: number;
+  readonly soilNitrogen: number;
+  readonly soilPhosphorus: number;
 }
 
 /** Living and dead pools in the water on the first day [mol C], medians; members vary them. */

@@ -1,12 +1,12 @@
 import { EATEN_BY_FOOD } from '../cycle/grazing.ts';
-import { type EatenByFood, FOODS, nothingEaten } from '../life/foods.ts';
+import { type EatenByFood, nothingEaten, WATER_FOODS } from '../life/foods.ts';
 import type { BookedReaction } from '../process/compose.ts';
 
 /** Reads what animals ate in a day from the extents of the grazing reactions. */
 export interface EatenReader {
   /** Marks the extents at the start of a day. */
   begin(extents: Float64Array): void;
-  /** Amounts eaten since then [mol], by food in the order of FOODS; the same arrays every day. */
+  /** Amounts of the foods in the water eaten since then [mol], in the order of FOODS; the same arrays every day. */
   read(extents: Float64Array): EatenByFood;
 }
 
@@ -31,7 +31,7 @@ function reactionsOf(reactions: readonly BookedReaction[]): FoodReactions[] {
     if (at < 0) throw new Error(`no grazing reaction is named ${name}`);
     return at;
   };
-  return FOODS.map((food) => {
+  return WATER_FOODS.map((food) => {
     const { carbon, nitrogen, phosphorus, composition, alongside } = EATEN_BY_FOOD[food];
     return {
       carbon: position(carbon),

@@ -78,6 +78,24 @@ function placeLiving(world: World): void {
   }
 }
 
+/** Fungi on litter of the land on the first day over its carbon, and mineral nutrients over the soil's. @source assumed */
+const FUNGI_PER_LITTER = 0.01;
+const MINERAL_PART = 0.02;
+
+function placeLand(world: World): void {
+  const { land } = world.setting.plan;
+  if (!land) return;
+  addTo(world, 'landLitterCarbon', land.litterCarbon);
+  addTo(world, 'landLitterNitrogen', land.litterNitrogen);
+  addTo(world, 'landLitterPhosphorus', land.litterPhosphorus);
+  addTo(world, 'landFungi', FUNGI_PER_LITTER * land.litterCarbon);
+  addTo(world, 'soilCarbon', land.soilCarbon);
+  addTo(world, 'soilNitrogen', land.soilNitrogen);
+  addTo(world, 'soilPhosphorus', land.soilPhosphorus);
+  addTo(world, 'soilMineralNitrogen', MINERAL_PART * land.soilNitrogen);
+  addTo(world, 'soilMineralPhosphorus', MINERAL_PART * land.soilPhosphorus);
+}
+
 /** Fills an empty world as the plan says: water, hardscape, living start, plants and founders. `derived`. */
 export function fill(world: World): void {
   const { plan } = world.setting;
@@ -88,6 +106,7 @@ export function fill(world: World): void {
   placeHardscape(world);
   placeGround(world);
   placeLiving(world);
+  placeLand(world);
   world.life.found(world.values);
   passDay(world);
 }

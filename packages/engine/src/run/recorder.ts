@@ -1,4 +1,5 @@
-import type { WaterConditions } from '../life/water-stress.ts';
+import type { DayConditions } from '../life/day-conditions.ts';
+import type { AirConditions } from '../life/surroundings.ts';
 import { convert } from '../units/convert.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { Workspace } from '../water/equilibrium/workspace.ts';
@@ -7,6 +8,7 @@ import { waterReport } from '../water/water-report.ts';
 import { fullCover } from './plant-cover.ts';
 import type { FixedSeriesId } from './series.ts';
 import type { RunSetting } from './setting.ts';
+import { groundWetness, openCoverOf } from './way-out.ts';
 import type { World } from './world.ts';
 
 /** Carbon in dry matter [g/g]. @source Westlake 1963 for algae and plants, 0.45 for litter (memory) */
@@ -48,7 +50,7 @@ export interface Recorder {
   sample(world: World, hours: number): void;
   toppedOff(volume: number): void;
   /** Means of the day that the animals live by. */
-  conditions(world: World): WaterConditions;
+  conditions(world: World): DayConditions & { readonly air: AirConditions };
   endDay(world: World, day: number): void;
 }
 
@@ -84,7 +86,8 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
     toppedOff(volume) {
       sums.topOff += volume;
     },
-    conditions({ values }) {
+    conditions(world) {
+      const { values } = world;
       const hardness = (values[V.calcium]! + values[V.magnesium]!) / values[V.waterVolume]!;
       return {
         temperature: sums.waterTemperature,
@@ -92,6 +95,12 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
         unionisedAmmonia: sums.unionisedAmmonia / sums.weight,
         pH: sums.pH / sums.weight,
         hardness: convert(hardness, 'mmol/L', '°dGH'),
+        air: {
+          temperature: sums.airTemperature,
+          humidity: sums.relativeHumidity * 100,
+          groundWetness: groundWetness(world),
+        },
+        openCover: openCoverOf(world.setting.plan),
       };
     },
     endDay(world, day) {

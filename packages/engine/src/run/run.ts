@@ -127,7 +127,9 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
     world.life.demand(world.values);
     eaten.begin(book.extents());
     cycleDay(world, hourly, tools);
-    world.life.step(world.values, eaten.read(book.extents()), recorder.conditions(world));
+    const conditions = recorder.conditions(world);
+    world.life.step(world.values, eaten.read(book.extents()), conditions);
+    world.land.pass(world.values, conditions.air);
     passDay(world);
     recorder.endDay(world, day);
     book.endDay(day, world);

@@ -1,10 +1,11 @@
 import { type Climate, createClimate } from '../climate/climate.ts';
 import { fallAeration } from '../cycle/fall-aeration.ts';
 import { CYCLE_DERIVATIONS } from '../cycle/processes.ts';
+import { createLandBreakdown, LAND_BREAKDOWN, type LandBreakdown } from '../life/land-breakdown.ts';
 import { createLife, type Life } from '../life/life.ts';
 import type { TraitValues } from '../life/traits.ts';
 import type { Random } from '../numerics/random.ts';
-import { compose, type ParameterTable, type ReactionSystem } from '../process/compose.ts';
+import { checkedParameters, compose, type ParameterTable, type ReactionSystem } from '../process/compose.ts';
 import { listedDerivation } from '../process/contract.ts';
 import { STATE_IDS, VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
 import { Workspace } from '../water/equilibrium/workspace.ts';
@@ -42,6 +43,7 @@ export interface World {
   readonly integrator: Integrator;
   readonly climate: Climate;
   readonly life: Life;
+  readonly land: LandBreakdown;
   /** Kinds of litter and of feed that share a pool. */
   readonly kinds: { readonly litter: KindMix; readonly feed: KindMix };
   /** Equilibria of the waters poured in, kept from one to the next. */
@@ -66,6 +68,7 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
     integrator: createIntegrator(system, STATE_COUNT, ACCURACY),
     climate: createClimate(plan, geometry, draw.parameters.climate ?? {}, room),
     life: createLife(plan.populations, draw.traits, draw.demography),
+    land: createLandBreakdown(checkedParameters(LAND_BREAKDOWN, draw.parameters)),
     kinds: { litter: createKindMix(), feed: createKindMix() },
     poured: new Workspace(),
     volume: geometry.volumeAt(plan.water.level),
@@ -88,6 +91,7 @@ export function setWaterDrivers(world: World, waterTemperature: number): void {
   values[V.waterArea] = geometry.openAreaAt(level);
   values[V.waterDepth] = geometry.meanDepthAt(level);
   values[V.submergedArea] = submerged;
+  values[V.landArea] = geometry.landAreaAt(level);
   values[V.darkFilmSurface] = geometry.filmSurfaceAt(level) - submerged + (pump?.filmSurface ?? 0);
   values[V.fallAeration] = pump
     ? fallAeration({ flow: pump.flow, height: pump.fallHeight, temperature: waterTemperature })

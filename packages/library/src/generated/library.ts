@@ -8904,14 +8904,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Henze et al. 2000 and Wiesmann 1994; recalled"
     },
     "decayTheta": {
-     "value": 1.05,
+     "value": 1.1,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.012,
-     "min": 1.02,
-     "max": 1.09,
+     "min": 1.05,
+     "max": 1.13,
      "basis": "memory",
-     "source": "Henze et al. 2000; recalled"
+     "source": "activated sludge models 2d and 3 in Henze et al. 2000: 0.05 per day at 10 degC and 0.15 at 20 degC make 1.116; older handbooks 1.05; recalled"
     }
    }
   },
@@ -8956,6 +8956,16 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 1.1,
      "basis": "page",
      "source": "default of QUAL2Kw, read in its public source"
+    },
+    "heatLimit": {
+     "value": 35,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 2,
+     "min": 30,
+     "max": 40,
+     "basis": "memory",
+     "source": "green algae and diatoms of films thrive to 28 to 32 degC; recalled"
     },
     "lightHalf": {
      "value": 50,
@@ -9018,14 +9028,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "0.03 to 0.2, Bowie et al. 1985; recalled; films of dim places lie at the low end"
     },
     "lossRate": {
-     "value": 0.02,
+     "value": 0.04,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 1.8,
-     "min": 0.006,
-     "max": 0.1,
+     "spread": 1.7,
+     "min": 0.012,
+     "max": 0.15,
      "basis": "assumed",
-     "source": "ungrazed film; grazers come on top"
+     "source": "sloughing and death of an ungrazed film; with the other values films come to rest at 2 to 25 g dry/m2 under 40 to 100 µmol/m2/s, as estimated for tanks; grazers come on top"
     },
     "lossTheta": {
      "value": 1.05,
@@ -9547,6 +9557,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "as for floating plants"
     },
+    "heatLimit": {
+     "value": 36,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 2,
+     "min": 30,
+     "max": 41,
+     "basis": "memory",
+     "source": "tropical foliage plants suffer above 32 to 35 degC; recalled"
+    },
     "lightHalf": {
      "value": 60,
      "unit": "µmol/m²/s",
@@ -9696,6 +9716,16 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 1.1,
      "basis": "memory",
      "source": "growth of Lemna minor rises to 27.5 degC; Q10 near 1.8; recalled"
+    },
+    "heatLimit": {
+     "value": 34,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1.5,
+     "min": 30,
+     "max": 37,
+     "basis": "published",
+     "source": "Salvinia molesta grows best at 30 degC and is severely inhibited at 35 (Mitchell & Tur 1975, abstract)"
     },
     "lightHalf": {
      "value": 50,
@@ -10210,14 +10240,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Henze et al. 2000 and Wiesmann 1994; recalled"
     },
     "decayTheta": {
-     "value": 1.05,
+     "value": 1.1,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.012,
-     "min": 1.02,
-     "max": 1.09,
+     "min": 1.05,
+     "max": 1.13,
      "basis": "memory",
-     "source": "Henze et al. 2000; recalled"
+     "source": "activated sludge models 2d and 3 in Henze et al. 2000: 0.05 per day at 10 degC and 0.15 at 20 degC make 1.116; older handbooks 1.05; recalled"
     },
     "ammoniaInhibition": {
      "value": 46,
@@ -10399,6 +10429,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "as for algae"
     },
+    "heatLimit": {
+     "value": 32,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 2,
+     "min": 27,
+     "max": 37,
+     "basis": "memory",
+     "source": "most do best at 20 to 28 degC and suffer above 30; recalled"
+    },
     "lightHalf": {
      "value": 35,
      "unit": "µmol/m²/s",
@@ -10505,14 +10545,14 @@ export const LIBRARY_DATA: LibraryData = {
    "process": "surface-cover",
    "parameters": {
     "algalStock": {
-     "value": 0.27,
+     "value": 1.3,
      "unit": "mol C/m²",
      "distribution": "lognormal",
-     "spread": 1.7,
-     "min": 0.07,
-     "max": 0.83,
-     "basis": "memory",
-     "source": "8 g dry/m2 (2 to 25) at 40 % carbon on glass and stone under tank light, estimated; bright ponds carry 32 to 49 g/m2 (Azim et al. 2002)"
+     "spread": 1.3,
+     "min": 0.6,
+     "max": 1.9,
+     "basis": "published",
+     "source": "49 g dry/m2 on branches in bright fertile ponds, 29 to 41 % of it ash (Azim et al. 2002, abstract), 46 % carbon in the rest (recalled); under tank light the film rests at a fifth to a half of it, held by its own shade and losses"
     },
     "filmStock": {
      "value": 0.015,
@@ -10548,6 +10588,16 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 1.1,
      "basis": "page",
      "source": "default of QUAL2Kw, read in its public source"
+    },
+    "heatLimit": {
+     "value": 36,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 2,
+     "min": 31,
+     "max": 41,
+     "basis": "memory",
+     "source": "green algae grow best at 25 to 32 degC; recalled"
     },
     "lightHalf": {
      "value": 80,

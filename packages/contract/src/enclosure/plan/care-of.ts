@@ -19,6 +19,9 @@ export interface CareSources {
   readonly waterNamed: (id: string) => WaterComposition;
 }
 
+/** Decay of soaked flakes at 25 degC [1/d], the reference of the engine's feed breakdown. @source the library's flake */
+const FLAKE_DECAY = 0.25;
+
 /** Contents of a feed as given [mol/kg], from shares of its dry mass. */
 export function feedOf(id: string, library: Library): FeedComposition {
   const feed = library.feed(id);
@@ -30,6 +33,7 @@ export function feedOf(id: string, library: Library): FeedComposition {
     carbon: moles(plain(feed.carbon, 'share'), MOLAR_MASS.carbon),
     nitrogen: moles(plain(feed.nitrogen, 'share'), MOLAR_MASS.nitrogen),
     phosphorus: moles(plain(feed.phosphorus, 'share'), MOLAR_MASS.phosphorus),
+    pace: feed.decay.value / FLAKE_DECAY,
   };
 }
 
@@ -38,7 +42,12 @@ type Repeatable = RoutineContent | Extract<ActionContent, { do: RoutineContent['
 function repeatedOf(content: Repeatable, { library, waterNamed }: CareSources): RepeatedCare {
   switch (content.do) {
     case 'feed':
-      return { kind: 'feed', feed: feedOf(content.feed, library), mass: content.amount };
+      return {
+        kind: 'feed',
+        feed: feedOf(content.feed, library),
+        mass: content.amount,
+        ...(content.place === 'land' ? { onLand: true } : {}),
+      };
     case 'top-off':
       return { kind: 'top-off' };
     case 'water-change':
@@ -74,20 +83,27 @@ function singleOf(content: ActionContent, sources: CareSources): SingleCare[] {
       const material = sources.library.material(content.material);
       if (material.use !== 'carbonate') throw new Error(`${material.name} is not a carbonate`);
       const grain = content.grain ?? plain(material.grain, 'length');
-      return [{ kind: 'add carbonate', amount: carbonateAmount(material, content.mass), grain }];
+      const amount = carbonateAmount(material, content.mass);
+      return [{ kind: 'add carbonate', amount, grain, mineral: material.mineral }];
     }
     case 'add-litter': {
       const material = sources.library.material(content.material);
       if (material.use !== 'litter') throw new Error(`${material.name} is not litter`);
-      return [{ kind: 'add litter', ...litterContents(material, content.mass) }];
+      return [
+        {
+          kind: 'add litter',
+          ...litterContents(material, content.mass),
+          ...(content.place === 'land' ? { onLand: true } : {}),
+        },
+      ];
     }
   }
 }
 
 /** Founders who move in after the start. */
-function arrivals({ animals = [] }: EnclosureContent, library: Library): Action[] {
+function arrivals({ animals = [] }: EnclosureContent): Action[] {
   return animals
-    .filter(({ species, after = 0 }) => after > 0 && library.organism(species).habitat === 'water')
+    .filter(({ after = 0 }) => after > 0)
     .flatMap((content) =>
       foundersOf(content).map(
         (founders): Action => ({
@@ -100,12 +116,10 @@ function arrivals({ animals = [] }: EnclosureContent, library: Library): Action[
     );
 }
 
-/** Everything done once, in order of days; land animals are not modelled and left out. */
+/** Everything done once, in order of days. */
 export function actionsOf(content: EnclosureContent, sources: CareSources): Action[] {
-  const isModelled = (action: ActionContent) =>
-    !('species' in action) || sources.library.organism(action.species).habitat === 'water';
-  const written = (content.actions ?? [])
-    .filter(isModelled)
-    .flatMap((action) => singleOf(action, sources).map((care): Action => ({ ...care, day: action.after })));
-  return [...arrivals(content, sources.library), ...written].sort((a, b) => a.day - b.day);
+  const written = (content.actions ?? []).flatMap((action) =>
+    singleOf(action, sources).map((care): Action => ({ ...care, day: action.after })),
+  );
+  return [...arrivals(content), ...written].sort((a, b) => a.day - b.day);
 }

@@ -9,8 +9,10 @@ import {
   type Mister,
   type Pump,
   pumpedFlow,
+  type WaterComposition,
 } from '@shoreglass/engine';
 import type { EnclosureContent } from '../schema/enclosure.ts';
+import type { Blend } from '../schema/water.ts';
 
 type DevicesContent = NonNullable<EnclosureContent['devices']>;
 type LampContent = NonNullable<DevicesContent['lamps']>[number];
@@ -116,18 +118,28 @@ function foggerOf({ name = 'Fogger', power, rate, from, at, runs }: FoggerConten
   return { name, power, rate: rate * WATER_DENSITY, from, at, hours: runs };
 }
 
-function misterOf({ name = 'Mister', amount, at }: NonNullable<DevicesContent['mister']>): Mister {
-  return { name, dailyMass: amount * WATER_DENSITY, at };
+function misterOf(
+  { name = 'Mister', amount, at, water }: NonNullable<DevicesContent['mister']>,
+  blended: (blend: Blend) => WaterComposition,
+): Mister {
+  return { name, dailyMass: amount * WATER_DENSITY, at, ...(water ? { water: blended(water) } : {}) };
 }
 
-/** @param level of the water [m] */
-export function devicesOf(content: DevicesContent, level: number): Devices {
+/**
+ * @param level of the water [m]
+ * @param blended gives the composition of a water by name or blend
+ */
+export function devicesOf(
+  content: DevicesContent,
+  level: number,
+  blended: (blend: Blend) => WaterComposition,
+): Devices {
   const { lamps = [], heater, pump, mister, fogger, fans = [], mats = [] } = content;
   return {
     lamps: lamps.map(lampOf),
     ...(heater ? { heater } : {}),
     ...(pump ? { pump: pumpOf(pump, level) } : {}),
-    ...(mister ? { mister: misterOf(mister) } : {}),
+    ...(mister ? { mister: misterOf(mister, blended) } : {}),
     ...(fogger ? { fogger: foggerOf(fogger) } : {}),
     ...(fans.length > 0 ? { fans: fans.map(fanOf) } : {}),
     ...(mats.length > 0 ? { mats: mats.map(matOf) } : {}),

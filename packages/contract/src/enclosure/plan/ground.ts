@@ -1,6 +1,7 @@
 import { type Corner, endsOf, type Layer, type Zone } from '@shoreglass/engine';
 import type { Library } from '@shoreglass/library';
 import type { ZoneContent } from '../schema/glass.ts';
+import { exchangerOf, leachableOf } from './exchanger-of.ts';
 import { plain } from './plain.ts';
 
 /** Layers take their pores and surfaces from the library. @throws UnknownEntry, or Error for a material that is no layer. */
@@ -18,6 +19,9 @@ function layerOf(content: ZoneContent['layers'][number], library: Library): Laye
       bulkDensity: plain(material.density, 'density') * (1 - LOOSE_LEAVES.porosity),
     };
   if (material.use !== 'layer') throw new Error(`${material.name} cannot be a layer`);
+  const bulkDensity = plain(material.bulkDensity, 'density');
+  const exchanger = exchangerOf(material, bulkDensity);
+  const leachable = leachableOf(material, bulkDensity);
   return {
     kind,
     material: material.id,
@@ -25,7 +29,9 @@ function layerOf(content: ZoneContent['layers'][number], library: Library): Laye
     thickness,
     porosity: plain(material.porosity, 'share'),
     filmSurface: plain(material.filmSurface, 'area per volume'),
-    bulkDensity: plain(material.bulkDensity, 'density'),
+    bulkDensity,
+    ...(exchanger ? { exchanger } : {}),
+    ...(leachable ? { leachable } : {}),
     ...(material.heldWater ? { heldWater: plain(material.heldWater, 'share') } : {}),
     ...(material.capillaryRise ? { capillaryRise: plain(material.capillaryRise, 'length') } : {}),
   };

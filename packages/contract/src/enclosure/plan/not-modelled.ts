@@ -15,26 +15,9 @@ export function notModelledOf(content: EnclosureContent, library: Library): stri
     const plant = library.plant(id);
     if (plant.group !== 'submerged') sentences.push(`${capital(name ?? plant.name)} ${WHY[plant.group]}.`);
   }
-  for (const { species, name } of content.animals ?? []) {
-    const animal = library.organism(species);
-    if (animal.habitat === 'land')
-      sentences.push(
-        `${capital(name ?? animal.name)} lives on land; its numbers and what it eats are not computed yet.`,
-      );
-  }
-  for (const { material: id, name } of content.hardscape ?? []) {
-    const material = library.material(id);
-    if (material.use === 'carbonate' && material.mineral === 'aragonite')
-      sentences.push(
-        `${capital(name ?? material.name)} is aragonite; it is computed as calcite, which dissolves a little less.`,
-      );
-  }
-  const hasLitterLayer = content.zones.some(({ layers }) => layers.some(({ kind }) => kind === 'litter'));
-  if (hasLitterLayer)
-    sentences.push('Leaf litter as a layer of the land is drawn; its breakdown is not computed yet.');
   if (content.devices?.mister)
     sentences.push(
-      'Misting wets air, glass and ground; what it does for moss and plants is not computed yet.',
+      'Misting wets air, glass and ground; what it does for moss and plants, and the salts it leaves on land, are not computed yet.',
     );
   return [...new Set(sentences)];
 }

@@ -6,10 +6,11 @@ import { actionsOf, routineOf } from './care-of.ts';
 import { devicesOf } from './devices-of.ts';
 import { drawnOf } from './drawn-of.ts';
 import { plantingOf, populationOf } from './inhabitants.ts';
+import { landOf } from './land-of.ts';
 import { notModelledOf } from './not-modelled.ts';
 import { type DatedSeries, roomOf } from './room-of.ts';
 import { startOf } from './start-of.ts';
-import { waterFinder } from './water-of.ts';
+import { blendOf, waterFinder } from './water-of.ts';
 
 /**
  * The plan of an enclosure: every name resolved by the library, all in the plan's units.
@@ -22,10 +23,9 @@ export function planOf({ id, content }: EnclosureDocument, library: Library, ser
   const sources = { library, waterNamed: (name: string) => find(name).composition };
   const priors = library.parameterPriors();
   const drawn = drawnOf(content, library);
-  const populations = (content.animals ?? []).flatMap((animals) => {
-    const animal = library.organism(animals.species);
-    return animal.habitat === 'water' ? [populationOf(animals, animal)] : [];
-  });
+  const populations = (content.animals ?? []).map((animals) =>
+    populationOf(animals, library.organism(animals.species)),
+  );
   return {
     id,
     name: content.name,
@@ -33,9 +33,10 @@ export function planOf({ id, content }: EnclosureDocument, library: Library, ser
     ...drawn,
     start: startOf(content, drawn, priors),
     room: roomOf(content, series),
-    devices: devicesOf(content.devices ?? {}, content.water.level),
+    devices: devicesOf(content.devices ?? {}, content.water.level, (blend) => blendOf(blend, find)),
     plants: (content.plants ?? []).map((planting, index) => plantingOf(planting, index, library)),
     populations,
+    land: landOf(drawn, library),
     routines: (content.routines ?? []).map((routine) => routineOf(routine, sources)),
     actions: actionsOf(content, sources),
     bands: bandsOf(content, library),

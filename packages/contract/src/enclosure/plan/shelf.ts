@@ -3,7 +3,7 @@ import { library as bundled, type Library, type MaterialOf } from '@shoreglass/l
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import type { OwnWater } from '../schema/water.ts';
 import { ownWater } from './analysis.ts';
-import { carbonateAmount } from './pieces.ts';
+import { carbonateContents } from './pieces.ts';
 import { plain } from './plain.ts';
 import { libraryWater } from './water-of.ts';
 
@@ -80,7 +80,7 @@ export function shelfCarbonates(library: Library = bundled): ShelfCarbonate[] {
           mass: 1,
           volume: 1 / plain(material.density, 'density'),
           course: [],
-          contents: { carbonateSolid: carbonateAmount(material, 1) },
+          contents: carbonateContents(material, 1),
           grain,
         },
         grains: [grain],

@@ -7,10 +7,17 @@ const { days, length, mass, share } = measure;
 
 const done = <W extends string>(what: W, meaning: string) => z.literal(what).describe(meaning);
 
+/** Where feed or leaves are put; into the water when left out. */
+const place = z
+  .enum(['water', 'land'])
+  .describe('Where it is put: water or land; into the water when left out.')
+  .optional();
+
 const feed = {
   do: done('feed', 'Give feed.'),
   feed: id('Feed of the library.'),
   amount: mass('Mass of the feed as given.', '0.15 g', '0.1 mg', '5 kg'),
+  place,
 };
 const topOff = { do: done('top-off', 'Fill up to the level with the top-off water.') };
 const waterChange = {
@@ -86,9 +93,10 @@ export const actionSchema = chosen(
     ),
     keys(
       {
-        do: done('add-litter', 'Put leaves into the water.'),
+        do: done('add-litter', 'Put leaves into the water or onto the land.'),
         material: id('Litter of the library.'),
         mass: mass('Dry mass.', '10 g'),
+        place,
         ...once,
       },
       'Litter added later.',

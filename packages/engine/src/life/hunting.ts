@@ -1,0 +1,163 @@
+import { expm1 } from '../numerics/elementary.ts';
+import { dropEmpty } from './cohort-train.ts';
+import type { Demography } from './demography.ts';
+import { structureOf } from './energetics.ts';
+import { surfaceOf } from './feeding.ts';
+import { type EatenByFood, PREY } from './foods.ts';
+import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
+import { cohortInWater } from './place.ts';
+import type { Cover } from './surroundings.ts';
+
+const EATEN = DEATH_CAUSES.indexOf('eaten');
+const EATEN_BY_OWN = DEATH_CAUSES.indexOf('eaten by own kind');
+
+/** Where hunters and prey meet: submerged surface and land [m2], and what cover lies there. */
+export interface HuntingGround {
+  area: number;
+  landArea: number;
+  cover: Cover;
+}
+
+/** Days a moulting animal is soft, during which its own kind may eat it at any size. @source assumed */
+const SOFT_DAYS = 1;
+
+/** Choice of a kind of prey by a hunter [1]: its own kind by hunger, others by what they are. */
+function choice(hunter: LivingPopulation, prey: LivingPopulation): number {
+  if (hunter === prey) return hunter.traits.cannibalism * (1 - hunter.fullness);
+  return prey.preyKind === undefined ? 0 : (hunter.hunts.get(prey.preyKind) ?? 0);
+}
+
+/**
+ * Part of the hunters, by feeding surface, whose mouths fit prey of a length [1], 0 to 1.
+ * @source derived: a hunter of length L takes prey between two fixed parts of L
+ */
+function fittingPart(hunter: LivingPopulation, length: number): number {
+  const { preySmallest, preyLargest } = hunter.traits;
+  const { train } = hunter;
+  let all = 0;
+  let fitting = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    const surface = train.count[i]! * surfaceOf(hunter, i);
+    all += surface;
+    const own = train.length[i]!;
+    if (length <= preyLargest * own && length >= preySmallest * own) fitting += surface;
+  }
+  return all > 0 ? fitting / all : 0;
+}
+
+/**
+ * Access of a hunter to prey cohort j per carbon in it [1/m2]: choice, fitting mouths, what does not hide, and the
+ * parts of both lives spent in the same place over its surface.
+ * @source derived; refuge in proportion to cover is assumed
+ */
+function access(hunter: LivingPopulation, prey: LivingPopulation, j: number, ground: HuntingGround): number {
+  const chosen = choice(hunter, prey);
+  if (chosen <= 0) return 0;
+  const { train, traits } = prey;
+  let fits = fittingPart(hunter, train.peak[j]!);
+  if (hunter === prey && traits.moultInterval > 0)
+    fits += (1 - fits) * Math.min(1, SOFT_DAYS / traits.moultInterval);
+  if (fits <= 0) return 0;
+  const wet = cohortInWater(prey, j);
+  const inWater = ground.area > 0 ? (hunter.inWater * wet) / ground.area : 0;
+  const onLand = ground.landArea > 0 ? ((1 - hunter.inWater) * (1 - wet)) / ground.landArea : 0;
+  const seenInWater = 1 - traits.hiding * ground.cover.inWater;
+  const seenOnLand = 1 - traits.hiding * ground.cover.onLand;
+  return chosen * fits * (inWater * seenInWater + onLand * seenOnLand);
+}
+
+/** True when a population can hunt at all. */
+function hunts({ traits, hunts: kinds, train }: LivingPopulation): boolean {
+  return traits.preferenceForPrey > 0 && train.size > 0 && (kinds.size > 0 || traits.cannibalism > 0);
+}
+
+function bodyCarbon({ train, energetics }: LivingPopulation, j: number): number {
+  return structureOf(energetics, train.length[j]!) + train.buffer[j]!;
+}
+
+/** Sets each population's weighted prey within reach [mol/m2]; feeding lengths must be set before. `derived`. */
+export function setPreyDensity(living: readonly LivingPopulation[], ground: HuntingGround): void {
+  for (const hunter of living) {
+    hunter.preyDensity = 0;
+    if (!hunts(hunter)) continue;
+    for (const prey of living) {
+      if (choice(hunter, prey) <= 0) continue;
+      for (let j = 0; j < prey.train.size; j += 1) {
+        hunter.preyDensity += prey.train.count[j]! * bodyCarbon(prey, j) * access(hunter, prey, j, ground);
+      }
+    }
+  }
+}
+
+/** What each hunter caught of each population today [mol C], `caught[hunter][prey]`. */
+export type Caught = readonly Float64Array[];
+
+/**
+ * Lets hunters catch what they wanted of prey: each cohort is hunted with hazard wanted / density x access, and deaths
+ * are shared among hunters by hazard. Fills `meals[hunter]` at PREY and `caught`; takes the dead out of their trains.
+ * @source derived: competing hazards constant over a day
+ */
+export function hunt(
+  living: readonly LivingPopulation[],
+  ground: HuntingGround,
+  meals: readonly EatenByFood[],
+  { caught, demography }: { readonly caught: Caught; readonly demography: Demography },
+): void {
+  for (const row of caught) row.fill(0);
+  for (const meal of meals) {
+    meal.carbon[PREY] = 0;
+    meal.nitrogen[PREY] = 0;
+    meal.phosphorus[PREY] = 0;
+  }
+  for (const prey of living) prey.adultsHunted = 0;
+  if (!living.some((hunter) => hunter.preyDensity > 0)) return;
+  for (const [q, prey] of living.entries()) huntOne(living, q, prey, { ground, meals, caught, demography });
+  for (const prey of living) dropEmpty(prey.train, demography.least);
+}
+
+interface Hunt {
+  readonly ground: HuntingGround;
+  readonly meals: readonly EatenByFood[];
+  readonly caught: Caught;
+  readonly demography: Demography;
+}
+
+function huntOne(living: readonly LivingPopulation[], q: number, prey: LivingPopulation, hunt: Hunt): void {
+  const { train, energetics, day } = prey;
+  let adults = 0;
+  let adultsKilled = 0;
+  const hazards = new Float64Array(living.length);
+  for (let j = 0; j < train.size; j += 1) {
+    const count = train.count[j]!;
+    if (train.adult[j] === 1) adults += count;
+    let total = 0;
+    for (let p = 0; p < living.length; p += 1) {
+      const hunter = living[p]!;
+      const pace = hunter.preyDensity > 0 ? hunter.wanted[PREY]! / hunter.preyDensity : 0;
+      hazards[p] = pace > 0 ? pace * access(hunter, prey, j, hunt.ground) : 0;
+      total += hazards[p]!;
+    }
+    if (total <= 0) continue;
+    let dead = hunt.demography.among(count, -expm1(-total));
+    if (count - dead < hunt.demography.least) dead = count;
+    if (dead <= 0) continue;
+    const carbon = dead * bodyCarbon(prey, j);
+    train.count[j] = count - dead;
+    if (train.adult[j] === 1) adultsKilled += dead;
+    day.huntedCarbon += carbon;
+    for (let p = 0; p < living.length; p += 1) {
+      const part = hazards[p]! / total;
+      if (part <= 0) continue;
+      const meal = hunt.meals[p]!;
+      meal.carbon[PREY] = meal.carbon[PREY]! + carbon * part;
+      meal.nitrogen[PREY] = meal.nitrogen[PREY]! + carbon * part * energetics.nitrogenPerCarbon;
+      meal.phosphorus[PREY] = meal.phosphorus[PREY]! + carbon * part * energetics.phosphorusPerCarbon;
+      hunt.caught[p]![q] = hunt.caught[p]![q]! + carbon * part;
+    }
+    const own = living.indexOf(prey);
+    const byOwn = hunt.demography.whole((dead * hazards[own]!) / total);
+    day.deaths[EATEN_BY_OWN] = day.deaths[EATEN_BY_OWN]! + Math.min(dead, byOwn);
+    day.deaths[EATEN] = day.deaths[EATEN]! + dead - Math.min(dead, byOwn);
+  }
+  prey.adultsHunted = adults > 0 ? adultsKilled / adults : 0;
+}

@@ -1,0 +1,26 @@
+import type { LivingPopulation } from './living-population.ts';
+
+/**
+ * Part of its life that cohort i spends in the water [1]: all of it as a larva, then as its kind does.
+ * @source derived: larvae change at a length
+ */
+export function cohortInWater({ traits, train }: LivingPopulation, i: number): number {
+  return train.peak[i]! < traits.lengthAtChange ? 1 : traits.shareInWater;
+}
+
+/**
+ * Part of the population's feeding that happens in the water [1], weighted by feeding surface.
+ * @source derived
+ */
+export function populationInWater(population: LivingPopulation): number {
+  const { traits, train } = population;
+  if (traits.lengthAtChange === 0 || train.size === 0) return traits.shareInWater;
+  let all = 0;
+  let wet = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    const surface = train.count[i]! * train.middle[i]! * train.middle[i]!;
+    all += surface;
+    wet += surface * cohortInWater(population, i);
+  }
+  return all > 0 ? wet / all : traits.shareInWater;
+}
