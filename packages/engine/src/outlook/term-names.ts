@@ -5,11 +5,14 @@
 const PLAIN_NAMES: Readonly<Record<string, string>> = {
   'animal-release': 'animals',
   'carbonate-dissolution': 'carbonate dissolving',
+  'carcass-breakdown': 'dead animals',
+  'cation-exchange': 'exchange by ground and moss',
   'feed-breakdown': 'uneaten feed',
   'litter-breakdown': 'leaf litter',
   mineralisation: 'detritus',
   'organic-carbon-breakdown': 'coloured organic carbon',
-  'wood-leaching': 'wood',
+  'shell-building': 'shells and moults',
+  'wood-leaching': 'wood and peat',
 };
 
 /** The name a process has in budgets and reasons. `derived`. */

@@ -1,4 +1,4 @@
-import { type Library, type MaterialUse, nearest } from '@shoreglass/library';
+import { type Library, type Material, type MaterialUse, nearest } from '@shoreglass/library';
 import type { KeyPath } from '../read/problem.ts';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import type { Blend } from '../schema/water.ts';
@@ -6,12 +6,15 @@ import type { Remark } from './finding.ts';
 
 type Kind = 'material' | 'plant' | 'animal' | 'feed' | 'water' | 'zone';
 
+/** Peat, moss and soil: layers that may lie loose in the water as well. */
+const EXCHANGING = 'exchanging layer';
+
 interface Reference {
   readonly kind: Kind;
   readonly id: string;
   readonly path: KeyPath;
   /** What a material may be used as here. */
-  readonly uses?: readonly MaterialUse[];
+  readonly uses?: readonly (MaterialUse | typeof EXCHANGING)[];
 }
 
 function blendReferences(blend: Blend, path: KeyPath): Reference[] {
@@ -48,7 +51,7 @@ function careReferences(content: EnclosureContent): Reference[] {
 
 /** Every name the file uses for something defined elsewhere. */
 function referencesOf(content: EnclosureContent): Reference[] {
-  const { zones, water, hardscape = [], plants = [], animals = [] } = content;
+  const { zones, water, devices, hardscape = [], plants = [], animals = [] } = content;
   return [
     ...zones.flatMap(({ layers }, zone) =>
       layers.map(
@@ -62,12 +65,13 @@ function referencesOf(content: EnclosureContent): Reference[] {
     ),
     ...blendReferences(water.fill, ['water', 'fill']),
     ...blendReferences(water['top-off'], ['water', 'top-off']),
+    ...(devices?.mister?.water ? blendReferences(devices.mister.water, ['devices', 'mister', 'water']) : []),
     ...hardscape.map(
       ({ material }, index): Reference => ({
         kind: 'material',
         id: material,
         path: ['hardscape', index, 'material'],
-        uses: ['wood', 'stone', 'carbonate', 'litter'],
+        uses: ['wood', 'stone', 'carbonate', 'litter', EXCHANGING],
       }),
     ),
     ...plants.flatMap(({ plant, zone }, index): Reference[] => [
@@ -114,8 +118,11 @@ export function referenceRemarks(content: EnclosureContent, library: Library): R
     }
     if (!uses) return [];
     const { use, name } = library.material(id);
-    if (uses.includes(use)) return [];
-    const fitting = known.material.filter((each) => uses.includes(library.material(each).use));
+    const fits = (each: Material): boolean =>
+      uses.includes(each.use) ||
+      (uses.includes(EXCHANGING) && each.use === 'layer' && each.exchange !== undefined);
+    if (fits(library.material(id))) return [];
+    const fitting = known.material.filter((each) => fits(library.material(each)));
     return [
       {
         severity: 'blocking',

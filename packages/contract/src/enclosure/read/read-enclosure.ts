@@ -72,6 +72,15 @@ function problemOf(issue: z.core.$ZodIssue, { document, lines, value }: ParsedYa
   };
 }
 
+/** What a schema found wrong with a text, each with its place, from top to bottom. */
+export function problemsOf(error: z.ZodError, parsed: ParsedYaml, fileName: string): Problem[] {
+  return error.issues
+    .flatMap((issue) => unfolded(issue, parsed.value))
+    .map((issue) => problemOf(issue, parsed, fileName))
+    .sort((a, b) => a.line - b.line || a.column - b.column)
+    .slice(0, MOST_PROBLEMS);
+}
+
 /**
  * Reads an enclosure file. Either the document, or every problem found with file, line, column, key path, value and
  * mend. Never throws, whatever the text holds.
@@ -80,13 +89,7 @@ export function readEnclosure(text: string, fileName: string): ReadResult {
   const parsed = parseYaml(text, fileName);
   if ('problems' in parsed) return { problems: parsed.problems };
   const result = enclosureSchema.safeParse(parsed.value);
-  if (!result.success) {
-    const problems = result.error.issues
-      .flatMap((issue) => unfolded(issue, parsed.value))
-      .map((issue) => problemOf(issue, parsed, fileName))
-      .sort((a, b) => a.line - b.line || a.column - b.column);
-    return { problems: problems.slice(0, MOST_PROBLEMS) };
-  }
+  if (!result.success) return { problems: problemsOf(result.error, parsed, fileName) };
   return {
     document: {
       id: idOf(fileName),

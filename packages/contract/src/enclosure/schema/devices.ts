@@ -2,6 +2,7 @@ import { timeOfDay } from './clock.ts';
 import { measure, measured } from './measured.ts';
 import { said } from './say.ts';
 import { count, keys, list, text, word } from './strict.ts';
+import { blendSchema } from './water.ts';
 
 const { length } = measure;
 
@@ -145,6 +146,9 @@ const misterSchema = keys(
       to: '20 L',
     }),
     at: list(timeOfDay('When it sprays.'), 'Times of day at which it sprays, equal shares.', 48),
+    water: blendSchema
+      .optional()
+      .describe('What it sprays, by name or as a blend; free of salts when left out.'),
   },
   'The mister.',
 );

@@ -23,7 +23,7 @@ export const pieceSchema = keys(
   {
     id: id('Name of the piece.'),
     name: text('What you call it; the name of the material when left out.').optional(),
-    material: id('Wood, stone, carbonate or litter of the library.'),
+    material: id('Wood, stone, carbonate, litter, or peat, moss or soil of the library.'),
     mass: mass('Dry mass.', '900 g'),
     grain: length(
       'Grain diameter of a carbonate, when it is not that of the library.',
@@ -31,13 +31,19 @@ export const pieceSchema = keys(
       '0.01 mm',
       '30 cm',
     ).optional(),
+    thick: length(
+      'Mean thickness of wood whose course is not drawn; 4 cm when left out. Thin wood leaches more.',
+      '4 cm',
+      '0.1 mm',
+      '1 m',
+    ).optional(),
     course: list(
       pointSchema,
       'Where it runs, from one end to the other; left out when it lies loose in the pool.',
       50,
     ).optional(),
   },
-  'A piece of wood or stone, carbonate, or litter in the water.',
+  'A piece of wood or stone, carbonate, litter, or a bag of peat, moss or soil in the water.',
 );
 
 export type PieceContent = z.output<typeof pieceSchema>;

@@ -144,7 +144,7 @@ const partSchema = keys(
 );
 
 /** A single water by name, or a blend. */
-const blendSchema = z
+export const blendSchema = z
   .union(
     [
       id('Water of the library, or one of your own from `waters`.'),
