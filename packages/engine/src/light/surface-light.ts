@@ -15,7 +15,7 @@ export interface LampSegment {
 type LitPlan = Pick<Plan, 'box' | 'devices' | 'water'>;
 
 /** Part of the light meeting the side panes that comes back into the box: assumed, from "10 to 30 % more" in practice. */
-const RETURNED_BY_PANES = 0.2;
+export const RETURNED_BY_PANES = 0.2;
 
 /**
  * Returns the part of diffuse light from one rectangle that reaches an equal one opposite it [0..1]:

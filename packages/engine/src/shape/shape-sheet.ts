@@ -134,9 +134,9 @@ export interface ZoneFigures {
   readonly greatestDepth: number;
   /** Bulk volume of substrate and litter layers [m3]. */
   readonly soilVolume: number;
-  /** Height of the underside of the fine topmost layer above the water, less what its pores lift [m]. */
+  /** Height to which its pores lift the water [m], and how much of its ground above that drains freely [m]. */
+  readonly wetFront: number;
   readonly drainHeight: number;
-  readonly capillaryRise: number;
   readonly drainage: Drainage;
 }
 
@@ -220,8 +220,8 @@ export interface FlowFigures {
   readonly clean: OperatingFigures;
   readonly halfFouled: OperatingFigures;
   readonly fouled: OperatingFigures;
-  /** Flow and head of pump and of the way, for a chart. */
-  readonly curve: {
+  /** Flow and head of pump and of the way, for a chart; left out when the pump has no curve. */
+  readonly curve?: {
     readonly flows: readonly number[];
     readonly pump: readonly number[];
     readonly clean: readonly number[];

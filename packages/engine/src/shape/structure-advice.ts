@@ -1,0 +1,70 @@
+import type { TopEdge } from '../structure/pane-under-water.ts';
+import type { PaneFigures } from './shape-sheet.ts';
+
+/** Stress above which the figures speak against the glass, and factor below which a professional is asked. @source assumed */
+const WARN = 6e6;
+const REFUSE = 7e6;
+const ASK_BELOW = 1.5;
+
+const mm = (metres: number): string => `${(metres * 1000).toFixed(1)} mm`;
+const MPa = (pascal: number): string => `${(pascal / 1e6).toFixed(1)} MPa`;
+
+function worstOf(panes: readonly PaneFigures[]): PaneFigures | undefined {
+  return panes
+    .filter(({ full }) => full !== undefined)
+    .reduce<PaneFigures | undefined>(
+      (worst, pane) => (!worst || pane.full!.stress > worst.full!.stress ? pane : worst),
+      undefined,
+    );
+}
+
+function stressSentences(pane: PaneFigures, thickness: number): string[] {
+  const { full, planned, least, stock } = pane;
+  const sentences = [
+    `The ${pane.pane} pane bears most: full to the rim ${MPa(full!.stress)} and ${mm(full!.deflection)} of bend${
+      planned ? `, at the planned level ${MPa(planned.stress)} and ${mm(planned.deflection)}` : ''
+    }.`,
+    `Strength over that stress: ${full!.factor.toFixed(1)} when full, for annealed float glass, ten years of load and one pane in a thousand breaking.`,
+  ];
+  if (stock !== undefined && thickness < stock - 1e-6)
+    sentences.push(
+      `For the working stress taken here it would need ${mm(least!)}, ${Math.round(stock * 1000)} mm on sale; it has ${mm(thickness)}.`,
+    );
+  if (stock === undefined)
+    sentences.push(
+      `For the working stress taken here it would need ${mm(least!)}, more than ordinary stock: an engineer's work.`,
+    );
+  if (full!.stress > REFUSE)
+    sentences.push(
+      'Do not build it so: the figure is above 7 MPa. Choose thicker glass, a rim or braces, or a lower box.',
+    );
+  else if (full!.stress > WARN || full!.factor < ASK_BELOW)
+    sentences.push(
+      'Ask a glazier or structural engineer before building: little is left for chips, poor joints and knocks.',
+    );
+  if (full!.deflection > thickness / 2)
+    sentences.push('The bend is more than half the thickness, where these formulas no longer hold well.');
+  return sentences;
+}
+
+/**
+ * Returns what the figures of the panes say in sentences, what they assume and when to ask a professional.
+ * @param panes figures of all panes
+ * @param thickness of the glass [m]
+ * @param topEdge free or braced
+ * @source derived; limits assumed
+ */
+export function structureAdvice(
+  panes: readonly PaneFigures[],
+  thickness: number,
+  topEdge: TopEdge,
+): string[] {
+  const worst = worstOf(panes);
+  const outside = panes.flatMap((pane) => (pane.outside ? [`The ${pane.pane} pane: ${pane.outside}.`] : []));
+  return [
+    ...(worst ? stressSentences(worst, thickness) : []),
+    ...outside,
+    `Taken as ${topEdge === 'free' ? 'rimless' : 'rimmed'}: ${topEdge === 'free' ? 'the upper edge is free' : 'a rim or braces hold the upper edge along its whole length'}; sides and base held by sound joints, the base resting flat on its whole area.`,
+    'A first estimate for an ideal pane: no chips, uneven stand, lifting or knocks. It is no permission to build; a professional decides where people, homes or animals are at risk.',
+  ];
+}
