@@ -24,6 +24,7 @@ const DRIVEN_BY: Readonly<Partial<Record<FixedSeriesId, readonly VariableId[] | 
   oxygen: ['oxygen'],
   oxygenLow: ['oxygen'],
   dissolvedOrganicCarbon: ['dissolvedOrganicCarbon'],
+  colour: ['dissolvedOrganicCarbon'],
   attachedAlgae: ['attachedAlgae'],
   plantCover: ['submergedPlants'],
   detritus: ['detritusCarbon'],

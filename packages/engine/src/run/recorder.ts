@@ -3,6 +3,7 @@ import type { AirConditions } from '../life/surroundings.ts';
 import { convert } from '../units/convert.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { Workspace } from '../water/equilibrium/workspace.ts';
+import { waterColour } from '../water/colour.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { waterReport } from '../water/water-report.ts';
 import { fullCover } from './plant-cover.ts';
@@ -119,6 +120,7 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       writeFixed('oxygen', day, sums.oxygen / sums.weight);
       writeFixed('oxygenLow', day, sums.oxygenLow);
       writeFixed('dissolvedOrganicCarbon', day, report.dissolvedOrganicCarbon);
+      writeFixed('colour', day, waterColour(report.dissolvedOrganicCarbon));
       writeFixed('waterTemperature', day, sums.waterTemperature);
       writeFixed('airTemperature', day, sums.airTemperature);
       writeFixed('relativeHumidity', day, sums.relativeHumidity * 100);
