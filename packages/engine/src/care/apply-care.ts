@@ -2,6 +2,7 @@ import type { SingleCare } from '../plan/care.ts';
 import { checkedParameters } from '../process/compose.ts';
 import type { Book } from '../run/book.ts';
 import { placeCarbonate } from '../run/carbonate-grains.ts';
+import { bringShells } from '../run/pass-day.ts';
 import { fullCover } from '../run/plant-cover.ts';
 import { placeLitter } from '../run/place-litter.ts';
 import { drain, pour } from '../run/pour.ts';
@@ -76,14 +77,16 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
       book.care(world, 'trimming', () => trim(world, care.keepCover));
       return;
     case 'add animals':
-      book.care(world, 'animals added or taken', () =>
-        world.life.add(care.population, care.stage, care.count, world.values),
-      );
+      book.care(world, 'animals added or taken', () => {
+        world.life.add(care.population, care.stage, care.count, world.values);
+        bringShells(world);
+      });
       return;
     case 'remove animals':
-      book.care(world, 'animals added or taken', () =>
-        world.life.remove(care.population, care.stage, care.count, world.values),
-      );
+      book.care(world, 'animals added or taken', () => {
+        world.life.remove(care.population, care.stage, care.count, world.values);
+        bringShells(world);
+      });
       return;
     case 'add carbonate':
       book.care(world, 'carbonate added', () =>

@@ -9,8 +9,8 @@ export interface ShellBuildingParameters {
 
 /**
  * Calcium carbonate that growing snails and moulting crustaceans take from the water, and that their dead leave:
- * (target - shells)/tau Ca/(K + Ca) while bodies outgrow their shells, (shells - target)/tau back as calcite when
- * bodies are lost. The target is set once a day from the bodies' mass and the library's share of CaCO3 in them.
+ * (target - shells)/tau Ca/(K + Ca) while bodies outgrow their shells; what the dead of a day carried, and
+ * (shells - target)/tau when bodies shrink, lies as calcite. The target is set once a day from the bodies' mass and the library's share of CaCO3 in them.
  * @validity moults are eaten or kept in the mean share; calcium in food is not counted
  * @source greenaway-1971 (uptake by a freshwater snail saturates with calcium); the daily mean is derived
  */
@@ -22,6 +22,7 @@ export const shellBuilding: Process<ShellBuildingParameters> = {
   },
   reads: [
     'shellTarget',
+    'shellLoss',
     'shellCarbonate',
     'carbonateSolid',
     'calcium',
@@ -33,6 +34,7 @@ export const shellBuilding: Process<ShellBuildingParameters> = {
   prepare(parameters, setting) {
     const target = setting.index('shellTarget');
     const shells = setting.index('shellCarbonate');
+    const loss = setting.index('shellLoss');
     const calcium = setting.index('calcium');
     const bicarbonate = setting.index('bicarbonate');
     const carbon = setting.index('dissolvedInorganicCarbon');
@@ -53,7 +55,8 @@ export const shellBuilding: Process<ShellBuildingParameters> = {
         const supply =
           monod(concentration(values[calcium]!, values[volume]!), half) * monod(carbonLeft, 0.5 * half);
         rates[offset] = lacking > 0 ? pace * lacking * supply : 0;
-        rates[offset + 1] = lacking < 0 ? -pace * lacking : 0;
+        const shed = values[loss]! * values[shells]!;
+        rates[offset + 1] = shed + (lacking < 0 ? -pace * lacking : 0);
       },
     };
   },

@@ -3,7 +3,7 @@ import { checkedParameters } from '../process/compose.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { placeCarbonate } from './carbonate-grains.ts';
-import { passDay } from './pass-day.ts';
+import { bringShells, passDay } from './pass-day.ts';
 import { exchangersOf, placeExchangers } from './place-exchangers.ts';
 import { placeLitter } from './place-litter.ts';
 import { PLANT_POOLS, type PlantPool, plantedBiomass, type RootedInWater } from './plant-cover.ts';
@@ -108,5 +108,6 @@ export function fill(world: World): void {
   placeLiving(world);
   placeLand(world);
   world.life.found(world.values);
+  bringShells(world);
   passDay(world);
 }

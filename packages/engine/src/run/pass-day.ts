@@ -1,3 +1,4 @@
+import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import type { Book } from './book.ts';
 import { pour } from './pour.ts';
@@ -9,6 +10,17 @@ function shellTarget({ life, setting }: World): number {
     (sum, { shell = 0 }, index) => (shell > 0 ? sum + shell * life.carbon(index) : sum),
     0,
   );
+}
+
+/** Part of the shells that today's dead leave, over a day [1/s]; at most all. */
+function shellLoss({ life, setting, values }: World): number {
+  const shells = values[V.shellCarbonate]!;
+  if (shells <= 0) return 0;
+  let left = 0;
+  for (const [index, { shell = 0 }] of setting.plan.populations.entries()) {
+    if (shell > 0) left += shell * life.day(index).deadCarbon;
+  }
+  return Math.min(1, left / shells) / SECONDS_PER_DAY;
 }
 
 /**
@@ -26,6 +38,19 @@ export function passDay(world: World): void {
     values[V.carbonateAge] = values[V.carbonateAge]! + 1;
   }
   values[V.shellTarget] = shellTarget(world);
+  values[V.shellLoss] = shellLoss(world);
+}
+
+/**
+ * Lets animals that came or went bring or take their shells: the shells change as the target does.
+ * @source derived
+ */
+export function bringShells(world: World): void {
+  const { values } = world;
+  const before = values[V.shellTarget]!;
+  const after = shellTarget(world);
+  values[V.shellTarget] = after;
+  values[V.shellCarbonate] = Math.max(0, values[V.shellCarbonate]! + after - before);
 }
 
 /**

@@ -193,6 +193,7 @@ export const VARIABLES = {
   litterPace: driver('breakdown of the leaves present, over that of oak', '1', 'solid'),
   feedPace: driver('breakdown of the uneaten feed present, over that of flakes', '1', 'solid'),
   shellTarget: driver('calcium carbonate that bodies of this size carry', 'mol', 'living'),
+  shellLoss: driver('part of the shells that the dead of a day leave', '1/s', 'living'),
   waterTemperature: driver('water temperature', 'degC', 'water'),
   lightAtSurface: driver('light at the water surface', 'umol/m2/s', 'water'),
   roomCarbonDioxide: driver('carbon dioxide in the air, dry', 'umol/mol', 'room'),

@@ -3,6 +3,7 @@ import type { Library, Organism } from '@shoreglass/library';
 import type { AnimalsContent, PlantingContent } from '../schema/life.ts';
 import { animalTraitsOf } from './animal-traits.ts';
 import { plain } from './plain.ts';
+import { shellOf } from './shell-of.ts';
 
 export function plantingOf(content: PlantingContent, index: number, library: Library): Planting {
   const plant = library.plant(content.plant);
@@ -31,12 +32,15 @@ export function foundersOf({
 
 /** The population of a species; founders who move in later come by an action instead. */
 export function populationOf(content: AnimalsContent, animal: Organism): Population {
+  const { traits } = animalTraitsOf(animal);
+  const shell = shellOf(animal, traits.priors.carbonContent.median);
   return {
     id: animal.id,
     species: animal.scientificName,
     name: content.name ?? animal.name,
-    traits: animalTraitsOf(animal).traits,
+    traits,
     founders: (content.after ?? 0) > 0 ? [] : foundersOf(content),
     zone: content.zone,
+    ...(shell > 0 ? { shell } : {}),
   };
 }
