@@ -1,7 +1,18 @@
-import type { Finding } from '@shoreglass/contract';
-import type { AheadDocument, MemberBatch, OutlookOptions, Plan } from '@shoreglass/engine';
+import type { Finding, WrittenAnalysis } from '@shoreglass/contract';
+import {
+  type AheadDocument,
+  answerWith,
+  type Inquiry,
+  type MemberBatch,
+  type OutlookOptions,
+  type Plan,
+  type RecipeRequest,
+  type TrialOrder,
+  type TrialProgress,
+} from '@shoreglass/engine';
 import type { SectionPlan } from '@shoreglass/figures';
 import { type EngineThread, startThread } from './worker/engine-thread.ts';
+import type { Edit, EditedText, Recipes, Shelf } from './worker/messages.ts';
 
 export interface OutlookRequest extends OutlookOptions {
   readonly fileName: string;
@@ -10,11 +21,17 @@ export interface OutlookRequest extends OutlookOptions {
 
 /** What is told of an outlook as it comes; the last is `complete` or `failed`. */
 export type OutlookEvent =
-  | { readonly kind: 'plan'; readonly plan: SectionPlan }
+  | { readonly kind: 'plan'; readonly plan: Plan }
   | { readonly kind: 'expected'; readonly document: AheadDocument }
   | { readonly kind: 'progress'; readonly done: number; readonly of: number }
   | { readonly kind: 'complete'; readonly document: AheadDocument }
   | { readonly kind: 'failed'; readonly message: string; readonly findings: readonly Finding[] };
+
+/** What is told of an inquiry as it goes; the last is `answer` or `failed`. */
+export type InquiryEvent<Answer> =
+  | ({ readonly kind: 'progress' } & TrialProgress)
+  | { readonly kind: 'answer'; readonly answer: Answer }
+  | { readonly kind: 'failed'; readonly message: string };
 
 const BATCH = 5;
 const MOST_THREADS = 4;
@@ -96,6 +113,38 @@ async function allMembers(
   return batches;
 }
 
+/** Answers a question that needs runs, in workers; returns the way to stop it, after which nothing more is told. */
+export function inquire<Answer>(
+  plan: Plan,
+  inquiry: Inquiry<Answer>,
+  tell: (event: InquiryEvent<Answer>) => void,
+): () => void {
+  const threads = Array.from({ length: threadCount() }, () => startThread());
+  let stopped = false;
+  const stop = () => {
+    stopped = true;
+    for (const thread of threads) thread.end();
+  };
+  const say = (event: InquiryEvent<Answer>) => {
+    if (!stopped) tell(event);
+  };
+  const answer = async () => {
+    const ready = threads.map((thread) => thread.ask({ do: 'hold', plan }));
+    await Promise.all(ready);
+    let turn = 0;
+    const ask = (order: TrialOrder) => {
+      turn += 1;
+      return (threads[turn % threads.length] as EngineThread).ask({ do: 'trial', order });
+    };
+    return answerWith(inquiry, ask, (so) => say({ kind: 'progress', ...so }));
+  };
+  answer()
+    .then((result) => say({ kind: 'answer', answer: result }))
+    .catch((error: Error) => say({ kind: 'failed', message: error.message }))
+    .finally(stop);
+  return stop;
+}
+
 /** Where there are more than two processors, one is left to the page. */
 function threadCount(): number {
   const processors = navigator.hardwareConcurrency;
@@ -104,9 +153,33 @@ function threadCount(): number {
 
 let reading: EngineThread | undefined;
 
-function readText(text: string, fileName: string) {
+function readingThread(): EngineThread {
   reading ??= startThread();
-  return reading.ask({ do: 'read', text, fileName });
+  return reading;
+}
+
+function readText(text: string, fileName: string) {
+  return readingThread().ask({ do: 'read', text, fileName });
+}
+
+/** What a text's water can be mixed of and buffered with. */
+export function shelfOfText(text: string, fileName: string): Promise<Shelf> {
+  return readingThread().ask({ do: 'shelf', text, fileName });
+}
+
+/** A text with values changed, comments kept, and what is found in it then. */
+export function editText(text: string, fileName: string, edits: readonly Edit[]): Promise<EditedText> {
+  return readingThread().ask({ do: 'edit', text, fileName, edits });
+}
+
+/** A typed water report, read. */
+export function analyse(written: Readonly<Record<string, string>>): Promise<WrittenAnalysis> {
+  return readingThread().ask({ do: 'analyse', written });
+}
+
+/** How to mix a water: the closest recipe, or several to compare. */
+export function recipesFor(request: RecipeRequest, compare: boolean): Promise<Recipes> {
+  return readingThread().ask({ do: 'recipes', request, compare });
 }
 
 /** What is found in a text, and the name it gives its enclosure. */

@@ -42,7 +42,12 @@ function Places() {
   const [location] = useLocation();
   const opened = lastOpened();
   const places = [
-    ...(opened === undefined ? [] : [{ name: 'Ahead', href: `/ahead/${opened}`, within: '/ahead' }]),
+    ...(opened === undefined
+      ? []
+      : [
+          { name: 'Ahead', href: `/ahead/${opened}`, within: '/ahead' },
+          { name: 'Water', href: `/water/${opened}`, within: '/water' },
+        ]),
     { name: 'Enclosures', href: '/enclosures', within: '/enclosures' },
     { name: 'Cautions', href: '/cautions', within: '/cautions' },
   ];

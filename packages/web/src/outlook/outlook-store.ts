@@ -1,6 +1,5 @@
 import type { EnclosureFile, Finding } from '@shoreglass/contract';
-import type { AheadDocument } from '@shoreglass/engine';
-import type { SectionPlan } from '@shoreglass/figures';
+import type { AheadDocument, Plan } from '@shoreglass/engine';
 import { create } from 'zustand';
 import { lookAhead, type OutlookEvent } from '../engine-client.ts';
 
@@ -9,7 +8,7 @@ export const OUTLOOK = { days: 300, members: 200, seed: 1 } as const;
 
 /** How far an outlook has come. The expected run is there long before the spread around it. */
 export interface Outlook {
-  readonly plan?: SectionPlan;
+  readonly plan?: Plan;
   readonly document?: AheadDocument;
   readonly runs: { readonly done: number; readonly of: number };
   readonly complete: boolean;

@@ -1,5 +1,25 @@
-import type { Finding } from '@shoreglass/contract';
-import type { AheadDocument, MemberBatch, OutlookOptions, Plan } from '@shoreglass/engine';
+import type {
+  BandTarget,
+  EditValue,
+  Finding,
+  KeyPath,
+  ShelfCarbonate,
+  ShelfSalt,
+  ShelfWater,
+  WrittenAnalysis,
+} from '@shoreglass/contract';
+import type {
+  AheadDocument,
+  MemberBatch,
+  OutlookOptions,
+  Plan,
+  RecipeChoice,
+  RecipeRequest,
+  RequestProblem,
+  TrialOrder,
+  TrialRun,
+} from '@shoreglass/engine';
+import type { ShapeOrder, ShapeResults } from './shape-orders.ts';
 
 /** What the page asks an engine worker to do; every order gets one answer, in order. */
 export type Order =
@@ -7,7 +27,26 @@ export type Order =
   | { readonly do: 'prepare'; readonly plan: Plan; readonly options: OutlookOptions }
   | { readonly do: 'expected' }
   | { readonly do: 'members'; readonly from: number; readonly to: number }
-  | { readonly do: 'summarise'; readonly batches: readonly MemberBatch[] };
+  | { readonly do: 'summarise'; readonly batches: readonly MemberBatch[] }
+  | { readonly do: 'shelf'; readonly text: string; readonly fileName: string }
+  | { readonly do: 'edit'; readonly text: string; readonly fileName: string; readonly edits: readonly Edit[] }
+  | { readonly do: 'analyse'; readonly written: Readonly<Record<string, string>> }
+  | { readonly do: 'recipes'; readonly request: RecipeRequest; readonly compare: boolean }
+  | { readonly do: 'hold'; readonly plan: Plan }
+  | { readonly do: 'trial'; readonly order: TrialOrder }
+  | ShapeOrder;
+
+/** One value of an enclosure's text changed; a path that ends in a list's length appends to it. */
+export interface Edit {
+  readonly path: KeyPath;
+  readonly value: EditValue;
+}
+
+/** A text after its edits, and what is found in it. */
+export interface EditedText {
+  readonly text: string;
+  readonly findings: readonly Finding[];
+}
 
 /** A text as read: its plan where it has no errors. */
 export interface ReadText {
@@ -16,12 +55,42 @@ export interface ReadText {
   readonly findings: readonly Finding[];
 }
 
-export interface Results {
+/** What there is to mix and to buffer with; water names of the file's fill and top-off. */
+export interface Shelf {
+  readonly waters: readonly ShelfWater[];
+  readonly salts: readonly ShelfSalt[];
+  readonly carbonates: readonly ShelfCarbonate[];
+  /** Waters named by the fill and by the top-off of the file. */
+  readonly fill: readonly string[];
+  readonly topOff: readonly string[];
+  /** Ids of the file's own waters, in their order. */
+  readonly own: readonly string[];
+  /** What suits those who live there, as targets in the plan's units. */
+  readonly suited: readonly BandTarget[];
+  /** Ids of the pieces the file lists, in their order. */
+  readonly pieces: readonly string[];
+  /** Actions the file lists already. */
+  readonly actions: number;
+}
+
+/** One recipe, or several to compare; or what of the request cannot be. */
+export interface Recipes {
+  readonly problems: readonly RequestProblem[];
+  readonly choices: readonly RecipeChoice[];
+}
+
+export interface Results extends ShapeResults {
   readonly read: ReadText;
   readonly prepare: undefined;
   readonly expected: AheadDocument;
   readonly members: MemberBatch;
   readonly summarise: AheadDocument;
+  readonly shelf: Shelf;
+  readonly edit: EditedText;
+  readonly analyse: WrittenAnalysis;
+  readonly recipes: Recipes;
+  readonly hold: undefined;
+  readonly trial: readonly TrialRun[];
 }
 
 export type Answer = { readonly result: Results[keyof Results] } | { readonly error: string };

@@ -1,11 +1,10 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import type { AheadDocument, SeriesId } from '@shoreglass/engine';
 import type { SectionPlan } from '@shoreglass/figures';
-import { useEffect, useMemo, useState } from 'react';
-import { useChosenDay } from '../../outlook/chosen-day.ts';
+import { useMemo, useState } from 'react';
 import { stripsFor } from '../../outlook/main-series.ts';
 import type { Outlook } from '../../outlook/outlook-store.ts';
-import { dayOfRun } from '../../outlook/today.ts';
+import { useToday } from '../../outlook/use-today.ts';
 import styles from './ahead-view.module.css';
 import { HandsOff } from './hands-off.tsx';
 import { NotModelled } from './not-modelled.tsx';
@@ -49,17 +48,6 @@ export function AheadView({ file, plan, document, outlook }: AheadViewProps) {
       </div>
     </div>
   );
-}
-
-/** Today as a day of the run; the ribbon starts there, or on the first day. */
-function useToday(document: AheadDocument): number | undefined {
-  const { id, startDate } = document.enclosure;
-  const [today] = useState(() => dayOfRun(startDate, document.run.days, new Date()));
-  useEffect(() => {
-    const { of, startOn } = useChosenDay.getState();
-    if (of !== id) startOn(id, today ?? 0);
-  }, [id, today]);
-  return today;
 }
 
 const MOST_STRIPS = 3;

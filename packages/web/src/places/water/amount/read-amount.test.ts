@@ -60,3 +60,9 @@ test('degrees Fahrenheit go both ways', () => {
   expect(readValue(read)).toBeCloseTo(20, 6);
   expect(isAmount(read) && plain(amountRepeated(read, AMOUNTS.temperature))).toBe('20 °C');
 });
+
+test('a word before the number makes it a limit', () => {
+  expect(readAmount('at most 20 mg/L', AMOUNTS.sodium)).toMatchObject({ value: 20, limit: 'high' });
+  expect(readAmount('>= 4 dKH', AMOUNTS.KH)).toMatchObject({ limit: 'low' });
+  expect(readAmount('about 6', AMOUNTS.GH)).not.toHaveProperty('limit');
+});

@@ -9,11 +9,14 @@ export interface Amount {
   readonly unit: string;
   /** No unit was written; the remembered one was taken. */
   readonly unitTaken: boolean;
+  /** Said before the number: a limit instead of a value. */
+  readonly limit?: 'low' | 'high';
 }
 
 export type ReadAmount = Amount | { readonly wrong: string } | undefined;
 
-const NUMBER = /^([<>~≈=]*)\s*([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*(.*)$/s;
+const NUMBER =
+  /^((?:at most|up to|at least|about|below|above|[<>~≈=≤≥])*)\s*([+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))\s*(.*)$/is;
 
 /**
  * What a keeper wrote, read as far as it can be: '6', '6 dGH', '107 ppm', '2,1 meq/l'. Without a unit the remembered
@@ -24,13 +27,19 @@ export function readAmount(text: string, kind: AmountKind, remembered: string = 
   if (trimmed === '') return undefined;
   const match = NUMBER.exec(trimmed);
   if (!match) return { wrong: `Begin with a number, such as ${exampleOf(kind)}.` };
-  const [, , digits = '', written = ''] = match;
+  const [, before = '', digits = '', written = ''] = match;
   const unit = written === '' ? remembered : unitOf(written, kind);
   if (unit === undefined) return { wrong: whyNot(written, kind) };
   const value = kind.from[unit]?.(Number(digits.replace(',', '.')));
   if (value === undefined || !Number.isFinite(value)) return { wrong: whyNot(written, kind) };
   if (value < kind.least - 1e-9 || value > kind.most + 1e-9) return { wrong: outside(kind, unit) };
-  return { value, unit, unitTaken: written === '' };
+  const limit = limitOf(before);
+  return { value, unit, unitTaken: written === '', ...(limit ? { limit } : {}) };
+}
+
+function limitOf(before: string): Amount['limit'] {
+  if (/at most|up to|below|[<≤]/i.test(before)) return 'high';
+  return /at least|above|[>≥]/i.test(before) ? 'low' : undefined;
 }
 
 /** True where something was read. */

@@ -1,0 +1,131 @@
+import { type AheadDocument, convert, type SeriesId } from '@shoreglass/engine';
+import { type FormEvent, useState } from 'react';
+import { capital, nameOf } from '../../../outlook/turning-words.ts';
+import { dayOfRun } from '../../../outlook/today.ts';
+import { AmountField } from '../amount/amount-field.tsx';
+import { type AmountId, type AmountKind, AMOUNTS } from '../amount/amount-kind.ts';
+import { isAmount, readAmount } from '../amount/read-amount.ts';
+import { useUnits } from '../amount/remembered-units.ts';
+import desk from '../desk.module.css';
+import { OutlookGate } from '../outlook-gate.tsx';
+import type { SheetProps } from '../sheet-props.ts';
+import { standingOf } from './against-outlook.ts';
+import { KeptReadings } from './kept-readings.tsx';
+import styles from './readings-part.module.css';
+import { isoDate, localDate, type ReadingEntry, useReadings, useReadingsDesk } from './readings-store.ts';
+
+/** What can be read, in the order of a test kit, and the series each belongs to. */
+const READABLE: readonly { readonly amount: AmountId; readonly series: SeriesId }[] = [
+  { amount: 'pH', series: 'pH' },
+  { amount: 'KH', series: 'KH' },
+  { amount: 'GH', series: 'GH' },
+  { amount: 'conductivity', series: 'conductivity' },
+  { amount: 'temperature', series: 'waterTemperature' },
+  { amount: 'totalAmmonia', series: 'totalAmmonia' },
+  { amount: 'nitrite', series: 'nitrite' },
+  { amount: 'nitrate', series: 'nitrate' },
+  { amount: 'phosphate', series: 'phosphate' },
+  { amount: 'oxygen', series: 'oxygen' },
+];
+
+/** From the unit a field is read in to that of the series. */
+const IN_SERIES_UNIT: Partial<Record<AmountId, (value: number) => number>> = {
+  KH: (value) => convert(value, 'meq/L', '°dKH'),
+  GH: (value) => convert(value, 'mmol/L', '°dGH'),
+};
+
+type Texts = Readonly<Partial<Record<AmountId, string>>>;
+
+/** Today's water: readings in any unit, against the bands and against what was computed for the day. */
+export function ReadingsPart(props: SheetProps) {
+  return <OutlookGate {...props}>{(document) => <Readings document={document} />}</OutlookGate>;
+}
+
+function Readings({ document }: { readonly document: AheadDocument }) {
+  const { id, startDate } = document.enclosure;
+  const [today] = useState(() => isoDate(new Date()));
+  const [on, setOn] = useState(today);
+  const [texts, setTexts] = useState<Texts>({});
+  const [said, setSaid] = useState('');
+  const units = useUnits((state) => state.units);
+  const entries = useReadings(id);
+  const { keep, remove } = useReadingsDesk();
+  const day = on === '' ? undefined : dayOfRun(startDate, document.run.days, localDate(on));
+  const values = valuesOf(texts, units);
+  const count = Object.keys(values).length;
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (count === 0 || on === '') return setSaid('Nothing to keep yet: write at least one reading.');
+    keep(id, { on, values });
+    setTexts({});
+    setSaid(count === 1 ? 'One reading is kept.' : `${count} readings are kept.`);
+  };
+  return (
+    <div className={desk.columns}>
+      <form className={desk.block} onSubmit={submit} noValidate>
+        <h2>What did you read?</h2>
+        <label className={styles.date}>
+          <span>Read on</span>
+          <input
+            type="date"
+            value={on}
+            max={today}
+            onChange={({ target }) => setOn(target.value)}
+            className={desk.input}
+          />
+        </label>
+        {READABLE.map(({ amount, series }) => (
+          <AmountField
+            key={amount}
+            id={amount}
+            label={capital(nameOf(document, series))}
+            text={texts[amount] ?? ''}
+            onText={(text) => setTexts((before) => ({ ...before, [amount]: text }))}
+          >
+            <StandingWords document={document} series={series} value={values[series]} day={day} />
+          </AmountField>
+        ))}
+        <div className={desk.bar}>
+          <button type="submit" className={desk.primary}>
+            {count === 0 ? 'Keep' : count === 1 ? 'Keep this one' : `Keep these ${count}`}
+          </button>
+          <p role="status">{said}</p>
+        </div>
+      </form>
+      <KeptReadings document={document} entries={entries} onRemove={(date) => remove(id, date)} />
+    </div>
+  );
+}
+
+interface StandingWordsProps {
+  readonly document: AheadDocument;
+  readonly series: SeriesId;
+  readonly value: number | undefined;
+  readonly day: number | undefined;
+}
+
+function StandingWords({ document, series, value, day }: StandingWordsProps) {
+  const standing = value === undefined ? undefined : standingOf(document, series, { value, day });
+  if (!standing) return null;
+  return (
+    <p>
+      <span className={standing.alarm ? styles.alarm : undefined}>{standing.band}</span> {standing.outlook}
+    </p>
+  );
+}
+
+function valuesOf(texts: Texts, units: Readonly<Record<string, string>>): ReadingEntry['values'] {
+  return Object.fromEntries(
+    READABLE.flatMap(({ amount, series }) => {
+      const kind: AmountKind = AMOUNTS[amount];
+      const unit = units[amount];
+      const read = readAmount(
+        texts[amount] ?? '',
+        kind,
+        unit !== undefined && unit in kind.from ? unit : kind.usual,
+      );
+      if (!isAmount(read)) return [];
+      return [[series, IN_SERIES_UNIT[amount]?.(read.value) ?? read.value]];
+    }),
+  );
+}

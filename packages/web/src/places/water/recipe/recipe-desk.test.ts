@@ -1,0 +1,99 @@
+import {
+  editEnclosure,
+  openEnclosure,
+  shelfCarbonates,
+  shelfSalts,
+  shelfWaters,
+  targetsOfBands,
+} from '@shoreglass/contract';
+import { compareRecipes, convert, type RecipeRequest, solveRecipe } from '@shoreglass/engine';
+import { library } from '@shoreglass/library';
+import { describe, expect, test } from 'vitest';
+import type { Shelf } from '../../../worker/messages.ts';
+import { firstDesk, requestOf } from './recipe-desk.ts';
+import { recipeEdits } from './recipe-edits.ts';
+import { recipeText } from './recipe-text.ts';
+import { recipeInShort } from './recipe-words.ts';
+
+const TEXT = library.enclosure('beck-bank');
+const { plan } = openEnclosure(TEXT, 'beck-bank.yaml');
+const shelf: Shelf = {
+  waters: shelfWaters({}),
+  salts: shelfSalts(),
+  carbonates: shelfCarbonates(),
+  fill: ['hard-tap', 'rain'],
+  topOff: ['rain'],
+  own: [],
+  suited: targetsOfBands(plan?.bands ?? []),
+  pieces: [],
+  actions: 0,
+};
+const desk = firstDesk(shelf, 48.2);
+const request = requestOf({ desk, waters: shelf.waters, shelf, units: {}, room: undefined }) as RecipeRequest;
+
+describe('the desk', () => {
+  test('begins with the waters of the fill, pure water, and what suits those who live there', () => {
+    expect(desk.waters).toEqual(['hard-tap', 'rain', 'distilled']);
+    expect(desk.volume).toBe('48 L');
+    expect(request.volume).toBeCloseTo(0.048, 9);
+    expect(request.targets.map(({ quantity }) => quantity)).toEqual(['GH', 'KH']);
+  });
+
+  test('reads targets in any unit, limits as limits', () => {
+    const targets = { GH: '107 ppm', KH: '1.43 meq/L', sodium: '10', calcium: '>= 20 mg/L' };
+    const asked = requestOf({
+      desk: { ...desk, targets },
+      waters: shelf.waters,
+      shelf,
+      units: {},
+      room: undefined,
+    }) as RecipeRequest;
+    const [GH, KH, calcium, sodium] = asked.targets;
+    expect(convert(GH?.aim ?? 0, 'mmol/L', '°dGH')).toBeCloseTo(5.995, 2);
+    expect(KH?.aim).toBeCloseTo(1.43, 9);
+    expect(calcium).toMatchObject({ quantity: 'calcium', low: 20 / 40.078 });
+    expect(sodium).toMatchObject({ quantity: 'sodium', high: 10 / 22.99 });
+  });
+
+  test('says what is missing', () => {
+    const ask = (part: Partial<typeof desk>) =>
+      requestOf({ desk: { ...desk, ...part }, waters: shelf.waters, shelf, units: {}, room: undefined });
+    expect(ask({ volume: '' })).toHaveProperty('waits');
+    expect(ask({ waters: [] })).toHaveProperty('waits');
+    expect(ask({ targets: { GH: '' } })).toHaveProperty('waits');
+  });
+});
+
+describe('the recipe', () => {
+  const choices = compareRecipes(request);
+
+  test('as text names every salt in grams, and the steps in order', () => {
+    for (const choice of choices) {
+      const text = recipeText({ enclosure: 'Beck bank', on: '2026-11-25', choice, units: {} });
+      for (const { name } of choice.recipe.salts) expect(text).toContain(name);
+      expect(text).toMatch(/^Beck bank: 48.0 L of water/);
+      expect(text).toContain('HOW\n  1. ');
+      expect(text).not.toMatch(/NaN|undefined/);
+      expect(recipeInShort(choice.recipe)).not.toBe('');
+    }
+  });
+
+  test('put into the file reads back as the same water, and the file stays sound', () => {
+    const recipe = solveRecipe(request);
+    const { id, edits } = recipeEdits({
+      recipe,
+      waters: request.waters,
+      shelf,
+      on: '2026-11-25',
+      use: 'fill',
+    });
+    const text = edits.reduce((so, { path, value }) => editEnclosure(so, path, value), TEXT);
+    const opened = openEnclosure(text, 'beck-bank.yaml');
+    expect(opened.findings.filter(({ severity }) => severity === 'blocking')).toEqual([]);
+    expect(opened.document?.content.water.fill).toBe(id);
+    for (const [ion, amount] of Object.entries(recipe.water.composition))
+      expect(opened.plan?.water.fill[ion as 'calcium'], ion).toBeCloseTo(amount, 3);
+    expect(text).toContain('# a sponge from a running tank');
+    expect(text).toMatch(/Recipe of 2026-11-25 for 48.0 L/);
+  });
+});

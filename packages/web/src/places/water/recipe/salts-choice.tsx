@@ -1,0 +1,37 @@
+import type { Shelf } from '../../../worker/messages.ts';
+import desk from '../desk.module.css';
+import type { RecipeDesk } from './recipe-desk.ts';
+
+interface SaltsChoiceProps {
+  readonly laid: RecipeDesk;
+  readonly shelf: Shelf;
+  readonly onChange: (part: Partial<RecipeDesk>) => void;
+}
+
+/** The salts one has or would buy; a recipe uses none that is not ticked. */
+export function SaltsChoice({ laid, shelf, onChange }: SaltsChoiceProps) {
+  const toggle = (id: string) =>
+    onChange({
+      salts: laid.salts.includes(id) ? laid.salts.filter((each) => each !== id) : [...laid.salts, id],
+    });
+  return (
+    <section aria-labelledby="salts" className={desk.block}>
+      <h2 id="salts">Salts on the shelf</h2>
+      <ul>
+        {shelf.salts.map(({ id, name, formula, use }) => (
+          <li key={id}>
+            <label className={desk.check}>
+              <input type="checkbox" checked={laid.salts.includes(id)} onChange={() => toggle(id)} />
+              <span>
+                {name}
+                <small>
+                  {formula}. {use}
+                </small>
+              </span>
+            </label>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,62 @@
+import type { Shelf } from '../../../worker/messages.ts';
+import { AmountField } from '../amount/amount-field.tsx';
+import desk from '../desk.module.css';
+import { type RecipeDesk, suitedTargets, TARGETS } from './recipe-desk.ts';
+
+interface TargetsProps {
+  readonly laid: RecipeDesk;
+  readonly shelf: Shelf;
+  /** Water the enclosure holds when filled [L]. */
+  readonly volume: number | undefined;
+  readonly onChange: (part: Partial<RecipeDesk>) => void;
+}
+
+const LABELS: Readonly<Record<string, string>> = {
+  GH: 'General hardness, GH',
+  KH: 'Carbonate hardness, KH',
+  calcium: 'Calcium',
+  magnesium: 'Magnesium',
+  sodium: 'Sodium, at most',
+  conductivity: 'Conductivity, at most',
+};
+
+/** What the water is to be, and how much of it. */
+export function Targets({ laid, shelf, volume, onChange }: TargetsProps) {
+  const write = (id: string, text: string) => onChange({ targets: { ...laid.targets, [id]: text } });
+  const conflicts = shelf.suited.flatMap(({ conflict }) => (conflict === undefined ? [] : [conflict]));
+  return (
+    <section aria-labelledby="wanted" className={desk.block}>
+      <h2 id="wanted">The water you want</h2>
+      {TARGETS.map(({ id }) => (
+        <AmountField
+          key={id}
+          id={id}
+          label={LABELS[id] ?? id}
+          text={laid.targets[id] ?? ''}
+          onText={(text) => write(id, text)}
+          placeholder="any"
+        />
+      ))}
+      <AmountField
+        id="volume"
+        label="How much of it"
+        text={laid.volume}
+        onText={(text) => onChange({ volume: text })}
+      >
+        {volume !== undefined && <p>{`The enclosure holds ${volume.toFixed(1)}\u00a0L when filled.`}</p>}
+      </AmountField>
+      {conflicts.map((conflict) => (
+        <p key={conflict}>{conflict}</p>
+      ))}
+      <p>
+        <button
+          type="button"
+          className={desk.quiet}
+          onClick={() => onChange({ targets: { ...laid.targets, ...suitedTargets(shelf) } })}
+        >
+          Take GH and KH from those who live here
+        </button>
+      </p>
+    </section>
+  );
+}
