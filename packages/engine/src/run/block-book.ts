@@ -1,3 +1,4 @@
+import { FOOD_COUNT } from '../life/foods.ts';
 import { DEATH_CAUSES } from '../life/living-population.ts';
 import { CARE_TERMS, WATER_TERMS } from './terms.ts';
 
@@ -7,8 +8,8 @@ export const BLOCK_DAYS = 10;
 /**
  * What was moved by whom, summed over blocks of ten days. Per block, in one row:
  * extents of the reactions, changes of each state by each kind of care, the states at the block's end,
- * water moved by each water term [m3], the water volume at the block's end [m3], and per population its births
- * and its deaths by cause.
+ * water moved by each water term [m3], the water volume at the block's end [m3], per population its births
+ * and its deaths by cause, and per population what it ate of each food and of each population [mol C].
  */
 export interface BookShape {
   readonly reactions: number;
@@ -19,10 +20,17 @@ export interface BookShape {
   readonly waterOffset: number;
   readonly volumeOffset: number;
   readonly populationOffset: number;
+  readonly mealOffset: number;
+  readonly populations: number;
 }
 
 /** Entries a population takes: young released, then deaths by cause. */
 export const POPULATION_ENTRIES = 1 + DEATH_CAUSES.length;
+
+/** Entries a population's meals take: foods in the order of FOODS, then populations. `derived`. */
+export function mealEntries(populations: number): number {
+  return FOOD_COUNT + populations;
+}
 
 /** The layout of a row [counts]. `derived`: plain concatenation in the order of the interface. */
 export function bookShape(reactions: number, states: number, populations: number): BookShape {
@@ -31,6 +39,7 @@ export function bookShape(reactions: number, states: number, populations: number
   const waterOffset = stateOffset + states;
   const volumeOffset = waterOffset + WATER_TERMS.length;
   const populationOffset = volumeOffset + 1;
+  const mealOffset = populationOffset + populations * POPULATION_ENTRIES;
   return {
     reactions,
     states,
@@ -39,7 +48,9 @@ export function bookShape(reactions: number, states: number, populations: number
     waterOffset,
     volumeOffset,
     populationOffset,
-    rowLength: populationOffset + populations * POPULATION_ENTRIES,
+    mealOffset,
+    populations,
+    rowLength: mealOffset + populations * mealEntries(populations),
   };
 }
 

@@ -1,4 +1,12 @@
-import { BLOCK_DAYS, type BookShape, blockCount, bookShape, POPULATION_ENTRIES } from './block-book.ts';
+import { FOOD_COUNT } from '../life/foods.ts';
+import {
+  BLOCK_DAYS,
+  type BookShape,
+  blockCount,
+  bookShape,
+  mealEntries,
+  POPULATION_ENTRIES,
+} from './block-book.ts';
 import { CARE_TERMS, type CareTerm, WATER_TERMS, type WaterTerm } from './terms.ts';
 import { STATE_COUNT, type World } from './world.ts';
 
@@ -22,6 +30,21 @@ function bookAnimals({ life }: World, entries: Float64Array): void {
     entries[at] = entries[at]! + born;
     for (let cause = 0; cause < deaths.length; cause += 1) {
       entries[at + 1 + cause] = entries[at + 1 + cause]! + deaths[cause]!;
+    }
+  }
+}
+
+/** Adds what each population ate today, by food and by population. */
+function bookMeals({ life }: World, entries: Float64Array): void {
+  const count = life.populations.length;
+  const length = mealEntries(count);
+  for (let p = 0; p < count; p += 1) {
+    const { eatenByFood } = life.day(p);
+    for (let k = 0; k < FOOD_COUNT; k += 1)
+      entries[p * length + k] = entries[p * length + k]! + eatenByFood[k]!;
+    for (let q = 0; q < count; q += 1) {
+      const at = p * length + FOOD_COUNT + q;
+      entries[at] = entries[at]! + life.caught(p, q);
     }
   }
 }
@@ -53,6 +76,7 @@ export function createBook(days: number, reactions: number, populations: number)
     },
     endDay(day, world) {
       bookAnimals(world, row.subarray(shape.populationOffset));
+      bookMeals(world, row.subarray(shape.mealOffset));
       if ((day + 1) % BLOCK_DAYS !== 0 && day + 1 !== days) return;
       for (let i = 0; i < STATE_COUNT; i += 1) row[shape.stateOffset + i] = world.values[i]!;
       row[shape.volumeOffset] = world.volume;
