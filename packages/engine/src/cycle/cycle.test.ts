@@ -79,6 +79,8 @@ const TAP: Entries = {
   potassium: 0.05,
   chloride: 0.5,
   sulfate: 0.3,
+  // of its alkalinity, 1.45 meq/L, near pH 8
+  dissolvedInorganicCarbon: 1.47,
 };
 const SOFT: Entries = {
   calcium: 0.1,
@@ -119,7 +121,7 @@ function keep(tank: Tank): { days: Day[]; closure: Record<string, number> } {
   for (const [id, perLitre] of Object.entries(tank.water)) values[V[id as VariableId]] = perLitre * VOLUME;
   for (const [id, amount] of Object.entries(tank.contents ?? {})) values[V[id as VariableId]] = amount;
   values[V.oxygen] = 0.26 * VOLUME;
-  values[V.dissolvedInorganicCarbon] = 0.1 * VOLUME;
+  values[V.dissolvedInorganicCarbon] = (tank.water.dissolvedInorganicCarbon ?? 0.1) * VOLUME;
   const extents = new Float64Array(system.reactions.length);
   const integrator = createIntegrator(system, STATE_IDS.length);
   const added = Object.fromEntries(ELEMENTS.map((element) => [element, total(element, values)]));
@@ -191,16 +193,18 @@ describe('a new tank of forty litres over 120 days', () => {
     expect(days.at(-1)!.nitrate).toBeGreaterThan(5);
   });
 
-  it('keeps oxygen between 6 and 10 mg/L', () => {
+  it('keeps oxygen between 6 and 11 mg/L', () => {
+    // estimate: 70 to 130 % of the 8.4 mg/L of saturation, the upper end by an ungrazed lawn of algae late in the light
     for (const { oxygenLow, oxygenHigh } of fed.days) {
       expect(oxygenLow).toBeGreaterThan(6);
-      expect(oxygenHigh).toBeLessThan(10);
+      expect(oxygenHigh).toBeLessThan(11);
     }
   });
 
   it('spends alkalinity on nitrification: 1 meq per mmol of nitrogen that ends as nitrate', () => {
-    // organic nitrogen to ammonium +1, ammonium to nitrate -2 (water balance identity)
-    const { days } = fed;
+    // organic nitrogen to ammonium +1, ammonium to nitrate -2 (water balance identity); algae and denitrification,
+    // which give alkalinity back, kept out by darkness and bare glass
+    const { days } = keep({ water: TAP, contents: NEW_FILTER, feed: 0.1, light: 0 });
     const from = days[59]!;
     const to = days.at(-1)!;
     const perNitrogen = (from.alkalinity - to.alkalinity) / ((to.nitrate - from.nitrate) / 14.007);

@@ -20,6 +20,7 @@ export const emersedPlants = producer<FloatingPlantParameters>({
   parameters: {
     maximumGrowth: { unit: '1/d', min: 0.002, max: 0.3, meaning: 'highest growth at 20 degC' },
     growthTheta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor of growth per degree' },
+    heatLimit: { unit: '°C', min: 20, max: 45, meaning: 'temperature at which heat halves growth' },
     lightHalf: { unit: 'µmol/m²/s', min: 10, max: 500, meaning: 'light at half the highest growth' },
     nitrogenHalf: { unit: 'mg N/L', min: 0.02, max: 5, meaning: 'ammonium and nitrate at half the rate' },
     phosphorusHalf: { unit: 'mg P/L', min: 0.002, max: 1, meaning: 'phosphate at half the highest growth' },

@@ -12,6 +12,7 @@ const DAY = 86400;
 const ALGAE = {
   maximumGrowth: 0.7,
   growthTheta: 1.066,
+  heatLimit: 45,
   lightHalf: 50,
   nitrogenHalf: 0.02,
   phosphorusHalf: 0.002,
@@ -107,6 +108,7 @@ describe('submerged plants', () => {
 const FLOATING = {
   maximumGrowth: 0.36,
   growthTheta: 1.06,
+  heatLimit: 45,
   lightHalf: 80,
   nitrogenHalf: 1,
   phosphorusHalf: 0.1,

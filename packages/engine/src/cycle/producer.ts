@@ -6,12 +6,13 @@ import type { ElementId } from '../variables/elements.ts';
 import type { VariableId } from '../variables/variables.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
-import { thetaResponse } from './temperature-response.ts';
+import { heatLimited, thetaResponse } from './temperature-response.ts';
 
 /** Parameters of growth, respiration and loss that algae and plants have in common. */
 export interface ProducerParameters {
   readonly maximumGrowth: number;
   readonly growthTheta: number;
+  readonly heatLimit: number;
   readonly lightHalf: number;
   readonly nitrogenHalf: number;
   readonly phosphorusHalf: number;
@@ -107,7 +108,7 @@ function growthOf<P extends ProducerParameters>(
   const rate = parameters.maximumGrowth / SECONDS_PER_DAY;
   const nitrogenHalf = parameters.nitrogenHalf / MOLAR_MASS.nitrogen;
   const phosphorusHalf = parameters.phosphorusHalf / MOLAR_MASS.phosphorus;
-  const warmth = thetaResponse(parameters.growthTheta, 20);
+  const warmth = heatLimited(thetaResponse(parameters.growthTheta, 20), parameters.heatLimit);
   const room = roomLeft(group, parameters, setting);
   const carbon = carbonLimit(group, parameters, setting);
   return (values, nitrogen, water) => {
@@ -213,8 +214,8 @@ function running<P extends ProducerParameters>(
 
 /**
  * The process of a group of producers: growth on ammonium and on nitrate, respiration, and loss to detritus.
- * growth = mu20 theta^(T - 20) I/(K_I + I) min(N/(K_N + N), P/(K_P + P), C/(K_C + C)) (1 - filled) B,
- * with filled = B/(B_full A) or the share of a surface that it and its rivals fill, split between ammonium and
+ * growth = mu20 theta^(T - 20) h(T) I/(K_I + I) min(N/(K_N + N), P/(K_P + P), C/(K_C + C)) (1 - filled) B,
+ * with h the fall in heat (`heatLimited`) and filled = B/(B_full A) or the share of a surface that it and its rivals fill, split between ammonium and
  * nitrate by `ammoniumShare`; respiration = r20 theta_r^(T - 20) O2/(K + O2) B; loss = l20 theta_r^(T - 20) B.
  * Growth releases the oxygen that building from carbon dioxide and the nitrogen at hand gives; respiration returns
  * carbon, ammonium and phosphate in the composition of the pool. Those with leaves in the air exchange carbon dioxide

@@ -18,6 +18,7 @@ export const submergedPlants = producer<Required<ProducerParameters>>({
   parameters: {
     maximumGrowth: { unit: '1/d', min: 0.005, max: 1, meaning: 'highest growth at 20 degC' },
     growthTheta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor of growth per degree' },
+    heatLimit: { unit: '°C', min: 20, max: 45, meaning: 'temperature at which heat halves growth' },
     lightHalf: { unit: 'µmol/m²/s', min: 5, max: 200, meaning: 'light at half the highest growth' },
     nitrogenHalf: { unit: 'mg N/L', min: 0.005, max: 2, meaning: 'ammonium and nitrate at half the rate' },
     phosphorusHalf: {

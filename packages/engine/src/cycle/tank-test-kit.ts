@@ -1,3 +1,4 @@
+import { DISSOLVED_IDS, type WaterComposition } from '../plan/water-composition.ts';
 import { compose, type ParameterTable, type ReactionSystem } from '../process/compose.ts';
 import { listedDerivation } from '../process/contract.ts';
 import { valuesWith } from '../process/process-test-kit.ts';
@@ -5,6 +6,7 @@ import { netElement } from '../process/stoichiometry.ts';
 import { createIntegrator } from '../run/integrator.ts';
 import { ELEMENTS, type ElementId } from '../variables/elements.ts';
 import { STATE_IDS, VARIABLE_INDEX as V, type VariableId, variableSpec } from '../variables/variables.ts';
+import { equilibrateWithAir } from '../water/equilibrate-with-air.ts';
 import { waterChemistry } from '../water/water-chemistry.ts';
 import { CYCLE_DERIVATIONS, CYCLE_PROCESSES } from './processes.ts';
 
@@ -51,6 +53,8 @@ export const FORTY_LITRES: Entries = {
   roomCarbonDioxide: 600,
   airPressure: 101325,
   surfaceRenewal: 0.5,
+  feedPace: 1,
+  litterPace: 1,
 };
 
 /** Middling tap water of 1.6 meq/L of alkalinity [mol/m3]. */
@@ -63,7 +67,16 @@ export const TAP_WATER: Entries = {
   sulfate: 0.1,
 };
 
-const AIRED: Entries = { oxygen: 0.26, dissolvedInorganicCarbon: 0.1 };
+/** Oxygen and inorganic carbon of a water in balance with the air of its room [mol/m3]. */
+function aired(water: Entries, setting: Entries): Entries {
+  const composition = Object.fromEntries(DISSOLVED_IDS.map((id) => [id, water[id] ?? 0]));
+  const { oxygen, dissolvedInorganicCarbon } = equilibrateWithAir(
+    composition as unknown as WaterComposition,
+    setting.waterTemperature!,
+    { carbonDioxide: setting.roomCarbonDioxide!, pressure: setting.airPressure! },
+  );
+  return { oxygen, dissolvedInorganicCarbon };
+}
 
 function total(element: ElementId, values: Float64Array, magnitude: (x: number) => number): number {
   return STATE_IDS.reduce(
@@ -79,9 +92,10 @@ export function fillTank({ parameters, setting, water, contents, without = [] }:
     [listedDerivation(waterChemistry), ...CYCLE_DERIVATIONS],
     parameters,
   );
-  const values = valuesWith({ ...FORTY_LITRES, ...setting });
+  const drivers = { ...FORTY_LITRES, ...setting };
+  const values = valuesWith(drivers);
   const volume = values[V.waterVolume]!;
-  for (const [id, amount] of Object.entries({ ...AIRED, ...water }))
+  for (const [id, amount] of Object.entries({ ...aired(water, drivers), ...water }))
     values[V[id as VariableId]] = amount * volume;
   for (const [id, amount] of Object.entries(contents ?? {})) values[V[id as VariableId]] = amount;
   const extents = new Float64Array(system.reactions.length);

@@ -46,3 +46,18 @@ export function arrheniusResponse(activationEnergy: number, reference: number): 
   const inverseReference = 1 / (reference + ICE_POINT);
   return rememberingLast((temperature) => exp(slope * (inverseReference - 1 / (temperature + ICE_POINT))));
 }
+
+/** Steepness of the fall towards the heat limit [1/K]. @source assumed: from full growth to a tenth within 8 degrees */
+const HEAT_STEEPNESS = 0.6;
+
+/**
+ * The same response times what heat leaves of it: 1 / (1 + exp(s (T - T_half))), s = 0.6 per degree.
+ * @param response any function of temperature [1]
+ * @param half T_half [degC], where heat halves it
+ * @source assumed: logistic fall beyond the optimum
+ */
+export function heatLimited(response: TemperatureResponse, half: number): TemperatureResponse {
+  return rememberingLast(
+    (temperature) => response(temperature) / (1 + exp(HEAT_STEEPNESS * (temperature - half))),
+  );
+}

@@ -31,7 +31,7 @@ function perArea(amount: number, area: number): number {
 /**
  * Light on all that grow by it [umol/m2/s], means over depth and over their own thickness: the one place where they
  * take light from each other.
- * Floating: I0 M(mat), mat = k_f F / A_water; what passes the mat is I1 = I0 e^(-mat).
+ * Floating: I0, as their crowding holds what shade within the mat does; below it I1 = I0 e^(-k_f F / A_water).
  * tau = (k_w + k_c DOC + k_s S) z + k_p P / A_water, S suspended algae per water volume; film = k_a B / A_submerged.
  * Suspended algae: I1 M(tau); attached algae: I1 g M(tau) M(film); submerged plants: I1 M(tau) e^(-film); M is the
  * mean transmission, g the share of the light in the water that meets the surfaces, most of which stand upright or in
@@ -135,7 +135,7 @@ export const underwaterLight: Derivation<UnderwaterLightParameters> = {
         values[onAlgae] = inWater * parameters.incidentShare * (film > 1e-9 ? -thinned / film : 1);
         values[onPlants] = inWater * (1 + thinned);
         values[onSuspended] = inWater;
-        values[onFloating] = light * meanTransmission(mat);
+        values[onFloating] = light;
         values[onEmersed] = light * meanTransmission(leaves);
       },
     };
