@@ -1,5 +1,6 @@
 import type { Kind } from './harness/check.ts';
 import { faunaRearings } from './kinds/fauna-rearings.ts';
+import { floraExperiments } from './kinds/flora-experiments.ts';
 import { integratorCases } from './kinds/integrator-cases.ts';
 import { physicsChecks } from './kinds/physics-checks.ts';
 import { positivityChecks } from './kinds/positivity-checks.ts';
@@ -10,6 +11,7 @@ export const KINDS: readonly Kind[] = [
   integratorCases,
   positivityChecks,
   faunaRearings,
+  floraExperiments,
   waterCases,
   physicsChecks,
 ];
@@ -19,6 +21,7 @@ export const REFERENCES: readonly string[] = [
   'water/water-reference.json',
   'physics/physics-checks.json',
   'fauna/fauna-checks.json',
+  'flora/flora-checks.json',
   'integrators/integrators.json',
   'integrators/positivity-checks.json',
 ];
