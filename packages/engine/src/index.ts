@@ -12,6 +12,20 @@ export * from './climate/room-drivers.ts';
 export * from './climate/saturation.ts';
 export * from './cycle/exchange-equilibrium.ts';
 export * from './cycle/carbonate-surface.ts';
+export { carryingCapacity, type FedAdults, type FoodCapacity } from './community/carrying-capacity.ts';
+export * from './community/conflicts.ts';
+export * from './community/feeding-plan.ts';
+export * from './community/food-flows.ts';
+export {
+  CONFLICT_KINDS,
+  type Conflict,
+  type ConflictKind,
+  type Inhabitant,
+  type PlaceFacts,
+  type RiskKind,
+  type Sourced,
+} from './community/inhabitant.ts';
+export * from './community/what-if-added.ts';
 export * from './cycle/fall-aeration.ts';
 export { molarYield } from './cycle/film-oxidation.ts';
 export * from './cycle/grazing.ts';
@@ -102,6 +116,7 @@ export * from './water/recipe/compare-recipes.ts';
 export * from './water/recipe/recipe.ts';
 export { recipeWater, type Surroundings } from './water/recipe/recipe-water.ts';
 export * from './water/recipe/request.ts';
+export { shortName } from './water/recipe/short-name.ts';
 export { solveRecipe } from './water/recipe/solve-recipe.ts';
 export * from './water/salts.ts';
 export * from './water/speciate.ts';

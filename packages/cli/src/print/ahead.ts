@@ -2,6 +2,7 @@ import type { AheadDocument, QuantileSeries, TurningPoint } from '@shoreglass/en
 import { sparkline } from '@shoreglass/figures';
 import colours from 'picocolors';
 import { calendarDay } from './dates.ts';
+import { wrapped } from './wrapped.ts';
 
 const INDENT = '  ';
 const SPARK_WIDTH = 36;
@@ -24,18 +25,6 @@ const CHARTED = [
 ] as const;
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
-
-function wrapped(text: string, width: number, indent: string): string {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    if (line && line.length + 1 + word.length > width - indent.length) {
-      lines.push(line);
-      line = word;
-    } else line = line ? `${line} ${word}` : word;
-  }
-  return [...lines, line].map((part) => indent + part).join('\n');
-}
 
 function horizonLines({ handsOffHorizon: horizon, run, series }: AheadDocument): string[] {
   const [first] = horizon.limitedBy;

@@ -4,6 +4,8 @@ import {
   bundledEnclosures,
   type Checked,
   checkEnclosure,
+  type EnclosureContent,
+  type EnclosureDocument,
   loadBundledEnclosure,
   MAX_ENCLOSURE_BYTES,
   problemLine,
@@ -12,7 +14,8 @@ import {
 import type { Plan } from '@shoreglass/engine';
 import { BadInput, Blocked } from '../exit-codes.ts';
 
-function textOf(path: string): string {
+/** Text of a file of the user's. @throws BadInput when it is not there, no file, or too long */
+export function textOf(path: string): string {
   if (!existsSync(path)) {
     throw new BadInput(
       `There is no file ${path}. Give the path of an enclosure file, or an example: ${bundledEnclosures().join(', ')}.`,
@@ -37,25 +40,45 @@ function besides(path: string): (name: string) => string | undefined {
   };
 }
 
+interface Read {
+  readonly document: EnclosureDocument;
+  readonly checked: Checked;
+}
+
+function readFile(file: string): Read {
+  if (!existsSync(file) && bundledEnclosures().includes(file)) {
+    const { document } = loadBundledEnclosure(file);
+    return { document, checked: checkEnclosure(document) };
+  }
+  const { document, problems } = readEnclosure(textOf(file), basename(file));
+  if (!document) throw new BadInput(problems.map(problemLine).join('\n'));
+  return { document, checked: checkEnclosure(document, { readBeside: besides(file) }) };
+}
+
 /**
  * Reads and checks an enclosure file, or an example by name.
  * @throws BadInput with one line per problem when the file cannot be read as an enclosure
  */
 export function readAndCheck(file: string): Checked {
-  if (!existsSync(file) && bundledEnclosures().includes(file))
-    return checkEnclosure(loadBundledEnclosure(file).document);
-  const { document, problems } = readEnclosure(textOf(file), basename(file));
-  if (!document) throw new BadInput(problems.map(problemLine).join('\n'));
-  return checkEnclosure(document, { readBeside: besides(file) });
+  return readFile(file).checked;
 }
 
 /**
- * The plan of an enclosure file or example.
+ * The plan of an enclosure file or example, with what the file says.
  * @throws BadInput as `readAndCheck`; Blocked with one line per blocking problem
  */
-export function readPlan(file: string): Plan {
-  const { plan, findings } = readAndCheck(file);
-  if (plan) return plan;
+export function readPlanAndContent(file: string): {
+  readonly plan: Plan;
+  readonly content: EnclosureContent;
+} {
+  const { document, checked } = readFile(file);
+  const { plan, findings } = checked;
+  if (plan) return { plan, content: document.content };
   const blocking = findings.filter(({ severity }) => severity === 'blocking');
   throw new Blocked(blocking.map(problemLine).join('\n'));
+}
+
+/** The plan alone. @throws as `readPlanAndContent` */
+export function readPlan(file: string): Plan {
+  return readPlanAndContent(file).plan;
 }

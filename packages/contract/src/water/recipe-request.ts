@@ -125,6 +125,8 @@ export interface RequestShelf {
   readonly library?: Library;
   /** Waters beside those of the library, found first: those of an enclosure file. */
   readonly waters?: readonly ShelfWater[];
+  /** What is wanted of quantities the request says nothing of: those of who lives there. */
+  readonly targets?: readonly RecipeTarget[];
 }
 
 const unknown = (
@@ -180,6 +182,15 @@ function resolved(read: Read, { library = bundled, waters: extra = [] }: Request
   return { waters, salts: [...new Map(salts.map((salt) => [salt.id, salt])).values()], kept, faults };
 }
 
+/** What is written, and for the rest what the shelf brings along. */
+function wanted(read: Read, { targets = [] }: RequestShelf): RecipeTarget[] {
+  const written = Object.values(read.targets).filter((each) => each !== undefined);
+  return [
+    ...written,
+    ...targets.filter(({ quantity }) => written.every((each) => each.quantity !== quantity)),
+  ];
+}
+
 /** Temperature, CO2 and pressure where nothing is said [degC; umol/mol; Pa]. @source assumed: a living room */
 export const USUAL_AIR = { temperature: 20, carbonDioxide: 500, pressure: 101_325 } as const;
 
@@ -200,7 +211,7 @@ export function readRecipeRequest(written: unknown, shelf: RequestShelf = {}): R
     volume: read.volume,
     waters,
     salts,
-    targets: Object.values(read.targets).filter((each) => each !== undefined),
+    targets: wanted(read, shelf),
     ...(kept ? { kept } : {}),
     temperature: read.temperature ?? USUAL_AIR.temperature,
     air: {

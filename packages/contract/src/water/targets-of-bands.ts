@@ -26,10 +26,14 @@ type DecidedSeries = keyof typeof DECIDED;
 /** Quantities a recipe aims at; the others it only keeps below or above. */
 const AIMED: readonly RecipeQuantity[] = ['GH', 'KH'];
 
-/** Middle of a band, geometric, since hardness is felt in ratios; a fifth inside where only one end is known. */
-function middle(low: number | undefined, high: number | undefined): number | undefined {
-  if (low !== undefined && high !== undefined) return Math.sqrt(Math.max(low, high / 16) * high);
-  return low === undefined ? undefined : 1.2 * low;
+/**
+ * Where in a band to aim: half again above what is needed, but not beyond the geometric middle: evaporation and
+ * feeding raise hardness, and less is to be weighed. @source assumed
+ */
+function aimWithin(low: number | undefined, high: number | undefined): number | undefined {
+  if (low === undefined) return undefined;
+  if (high === undefined) return 1.5 * low;
+  return low > 0 ? Math.min(1.5 * low, Math.sqrt(low * high)) : high / 4;
 }
 
 function ends(bands: readonly Band[], series: DecidedSeries) {
@@ -57,7 +61,7 @@ function targetOf(bands: readonly Band[], series: DecidedSeries): BandTarget[] {
         conflict: `${needy?.owner} needs ${series} of at least ${needy?.low} ${unit}, ${frail?.owner} bears ${frail?.high} ${unit} at most: no water suits both, and the recipe aims between.`,
       },
     ];
-  const aim = AIMED.includes(quantity) ? middle(low, high) : undefined;
+  const aim = AIMED.includes(quantity) ? aimWithin(low, high) : undefined;
   const target: RecipeTarget = {
     quantity,
     ...(low === undefined ? {} : { low }),

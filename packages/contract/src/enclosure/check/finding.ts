@@ -22,7 +22,7 @@ export interface Remark {
   readonly source?: string;
 }
 
-export function located(remark: Remark, document: EnclosureDocument): Finding {
+export function located(remark: Remark, document: Pick<EnclosureDocument, 'fileName' | 'placeOf'>): Finding {
   const { path, ...rest } = remark;
   return { ...rest, file: document.fileName, ...document.placeOf(path), path: pathText(path) };
 }

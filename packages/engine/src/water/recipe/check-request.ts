@@ -23,6 +23,8 @@ const problem = (path: RequestProblem['path'], message: string, mend: string): R
   mend,
 });
 
+const litres = (volume: number): string => `${Number((1000 * volume).toPrecision(6))} L`;
+
 function compositionProblems(name: string, water: Partial<WaterComposition>, path: RequestProblem['path']) {
   for (const id of DISSOLVED_IDS) {
     const amount = water[id] ?? 0;
@@ -89,7 +91,7 @@ function volumeProblems({ volume, kept, waters }: RecipeRequest): RequestProblem
     return [
       problem(
         ['volume'],
-        `a volume of ${1000 * volume} L cannot be mixed`,
+        `a volume of ${litres(volume)} cannot be mixed`,
         `Give more than 0 and at most ${LARGEST * 1000} L.`,
       ),
     ];
@@ -97,7 +99,7 @@ function volumeProblems({ volume, kept, waters }: RecipeRequest): RequestProblem
     return [
       problem(
         ['kept', 'volume'],
-        `${1000 * kept.volume} L of ${kept.name} are to stay in a volume of ${1000 * volume} L`,
+        `${litres(kept.volume)} of ${kept.name} are to stay in a volume of ${litres(volume)}`,
         'What stays is at most the whole; give the whole volume as it is afterwards.',
       ),
     ];

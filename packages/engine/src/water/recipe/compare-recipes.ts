@@ -3,12 +3,14 @@ import { requestProblems } from './check-request.ts';
 import { contributionTo } from './contribution.ts';
 import { EVEN } from './fit-doses.ts';
 import type { Recipe, RecipeChoice } from './recipe.ts';
+import { LEAST_CALCIUM } from './recipe-remarks.ts';
 import type { RecipeRequest } from './request.ts';
 import { solveRecipe } from './solve-recipe.ts';
 
 /** Price on salts that makes a recipe use the waters' own minerals first. */
-const SPARING = { salts: 0.05, sodium: 0.06 };
+const SPARING = { salts: 0.05, sodium: 0.06, potassium: 0.08 };
 
+const lacksCalcium = ({ water }: Recipe) => water.composition.calcium < LEAST_CALCIUM * water.GH;
 const metCount = ({ targets }: Recipe) => targets.filter(({ met }) => met).length;
 
 /** Leaves out one salt after the other, the one least missed first, as long as as many targets are met. */
@@ -19,6 +21,7 @@ function fewestSalts(request: RecipeRequest, start: Recipe): Recipe {
     const leaner = used
       .map((dropped) => solveRecipe({ ...request, salts: used.filter((salt) => salt !== dropped) }))
       .filter((recipe) => metCount(recipe) >= metCount(start))
+      .filter((recipe) => lacksCalcium(start) || !lacksCalcium(recipe))
       .sort((a, b) => a.misfit - b.misfit)[0];
     if (!leaner) return best;
     best = leaner;
@@ -80,7 +83,7 @@ function ways(
       id: 'least-weighing',
       name: 'least weighing',
       about: "Uses the waters' own minerals first; follows every change of the tap or the rain.",
-      solve: () => solved(request, SPARING),
+      solve: () => (request.waters.length > 1 ? solved(request, SPARING) : undefined),
     },
     {
       id: 'purest-water',

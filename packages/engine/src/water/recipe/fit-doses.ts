@@ -10,10 +10,12 @@ import type { RecipeRequest, RecipeTarget } from './request.ts';
 export interface Preference {
   /** Per mol/m3 of every salt, in scales of a target. */
   readonly salts: number;
-  /** On the same, for salts that bring sodium, where no target speaks of sodium. */
+  /** The same for salts that bring sodium or potassium, where no target speaks of it. */
   readonly sodium: number;
+  readonly potassium: number;
 }
-export const EVEN: Preference = { salts: 1e-3, sodium: 4e-3 };
+/** Potassium dearer than sodium: small waters hold little of it, and invertebrates bear less of it. */
+export const EVEN: Preference = { salts: 1e-3, sodium: 1.5e-3, potassium: 3e-3 };
 
 export interface Fit {
   readonly doses: Doses;
@@ -89,13 +91,22 @@ function solveOnce(request: RecipeRequest, model: MixModel, factor: number, like
       part * base,
     );
   }
-  const limitsSodium = targets.some(({ quantity }) => quantity === 'sodium');
   salts.forEach((_, k) => {
-    const sodium = !limitsSodium && (model.salts[k]!.sodium ?? 0) > 0;
-    const price = sodium ? like.sodium : like.salts;
+    const price = priceOf(model.salts[k]!, targets, like);
     rows.add([...waters.map(() => 0), ...salts.map((_, j) => (j === k ? price : 0))], 0, 1);
   });
   return tidy(rows.solve(), request);
+}
+
+/** Price of a salt by the dearest ion it brings that no target speaks of. */
+function priceOf(
+  ions: MixModel['salts'][number],
+  targets: readonly RecipeTarget[],
+  { salts, sodium, potassium }: Preference,
+): number {
+  const open = (ion: 'sodium' | 'potassium') =>
+    (ions[ion] ?? 0) > 0 && targets.every(({ quantity }) => quantity !== ion);
+  return Math.max(salts, open('sodium') ? sodium : 0, open('potassium') ? potassium : 0);
 }
 
 function tidy(x: Float64Array, { waters, salts }: RecipeRequest): Doses {

@@ -65,6 +65,17 @@ export function finished({ fresh, kept, waters, salts }: MixModel, doses: Doses)
   ) as unknown as WaterComposition;
 }
 
+/**
+ * What is mixed new by itself [mol/m3], all salts in it: c = sum of shares + sum of salts / f.
+ * @source derived: mass balance, as `finished`
+ */
+export function mixedNew(model: MixModel, doses: Doses): WaterComposition {
+  return finished(
+    { ...model, fresh: 1, kept: {} },
+    { shares: doses.shares, salts: doses.salts.map((amount) => amount / model.fresh) },
+  );
+}
+
 /** What each unknown brings to a quantity, waters first, and what is there without any. */
 export function row(model: MixModel, quantity: RecipeQuantity) {
   return {

@@ -1,6 +1,7 @@
 import { readSalt } from '../salts.ts';
 import type { MixingStep, Recipe, SaltDose } from './recipe.ts';
 import type { RecipeRequest, RecipeSalt } from './request.ts';
+import { shortName } from './short-name.ts';
 
 /** A recipe before its steps and remarks are written. */
 export type Made = Omit<Recipe, 'steps' | 'remarks'>;
@@ -12,19 +13,22 @@ const litres = (volume: number): string => {
 const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 
+/** Less than this is not worth a pot of its own [m3]. */
+const LEAST_POT = 5e-4;
+
 type Dosed = SaltDose & { readonly salt: RecipeSalt };
 
 const isBicarbonate = ({ formula }: SaltDose) => /HCO3/.test(formula);
 const isCarbonate = ({ formula }: SaltDose) => /(^|[^H])CO3|\(?OH\)?/.test(formula) && !/HCO3/.test(formula);
 const ids = (salts: readonly Dosed[]) => salts.map(({ id }) => id);
-const names = (salts: readonly Dosed[]) => listed(salts.map(({ name }) => name));
+const names = (salts: readonly Dosed[]) => listed(salts.map(({ name }) => shortName(name)));
 
 function pourStep({ waters, mixed }: Made, { kept }: RecipeRequest): MixingStep[] {
   if (waters.length === 0) return [];
-  const poured = listed(waters.map(({ name, volume }) => `${litres(volume)} of ${name}`));
+  const poured = listed(waters.map(({ name, volume }) => `${litres(volume)} of ${shortName(name)}`));
   return [
     {
-      text: `${waters.length > 1 ? 'Mix' : 'Pour'} ${poured} in a clean vessel; keep a few litres back for dissolving.`,
+      text: `${waters.length > 1 ? 'Mix' : 'Pour'} ${poured} into a clean vessel; keep some of it back for dissolving.`,
       why: kept
         ? `${litres(mixed)} are made new; salts dissolved outside the enclosure reach no animal undiluted.`
         : 'Salts dissolve in plenty of water, and a mistake shows before an animal meets it.',
@@ -33,24 +37,24 @@ function pourStep({ waters, mixed }: Made, { kept }: RecipeRequest): MixingStep[
   ];
 }
 
-function slowStep(salts: readonly Dosed[]): MixingStep[] {
+function slowStep(salts: readonly Dosed[], pot: string): MixingStep[] {
   if (salts.length === 0) return [];
   const water = salts.reduce((sum, { leastWater }) => sum + leastWater, 0);
   return [
     {
-      text: `First ${names(salts)}: stir into at least ${litres(Math.max(2 * water, 0.1))} of the mix and go on for hours, until no grain is left; an air stone overnight does it.`,
+      text: `First ${names(salts)}: stir into at least ${litres(Math.max(2 * water, LEAST_POT))} of ${pot} and go on for hours, until no grain is left; an air stone overnight does it.`,
       why: 'It dissolves slowly and little of it at a time, fastest in water that holds no other calcium or sulfate yet.',
       salts: ids(salts),
     },
   ];
 }
 
-function quickStep(salts: readonly Dosed[]): MixingStep[] {
+function quickStep(salts: readonly Dosed[], pot: string): MixingStep[] {
   if (salts.length === 0) return [];
   const warms = salts.some(({ formula }) => /^CaCl2/.test(formula));
   return [
     {
-      text: `Then ${names(salts)}: ${salts.length > 1 ? 'each by itself in a glass of the mix, poured in one after the other' : 'stirred into a glass of the mix and poured in'}${warms ? '; calcium chloride into the water, never water onto it, since it grows hot' : ''}.`,
+      text: `Then ${names(salts)}: ${salts.length > 1 ? `each by itself in a glass of ${pot}, poured in one after the other` : `stirred into a glass of ${pot} and poured in`}${warms ? '; calcium chloride into the water, never water onto it, since it grows hot' : ''}.`,
       why:
         salts.length > 1
           ? 'Calcium of one glass and sulfate of the other would fall out as gypsum if they met undiluted.'
@@ -60,11 +64,11 @@ function quickStep(salts: readonly Dosed[]): MixingStep[] {
   ];
 }
 
-function lastSteps(bicarbonates: readonly Dosed[], carbonates: readonly Dosed[]): MixingStep[] {
+function lastSteps(bicarbonates: readonly Dosed[], carbonates: readonly Dosed[], pot: string): MixingStep[] {
   const steps: MixingStep[] = [];
   if (bicarbonates.length > 0)
     steps.push({
-      text: `Last ${names(bicarbonates)}: dissolve in a litre or so of the mix without heating, and pour slowly into the stirred whole.`,
+      text: `Last ${names(bicarbonates)}: dissolve in a litre or so of ${pot} without heating, and pour slowly into the stirred whole.`,
       why: 'Calcium and bicarbonate in one concentrate fall out as lime; heat drives CO2 out and makes it worse.',
       salts: ids(bicarbonates),
     });
@@ -77,11 +81,11 @@ function lastSteps(bicarbonates: readonly Dosed[], carbonates: readonly Dosed[])
   return steps;
 }
 
-function readyStep({ water, volume }: Made, { kept }: RecipeRequest): MixingStep {
+function readyStep({ water, mixWater, volume }: Made, { kept }: RecipeRequest): MixingStep {
   const conductivity = Math.round(water.conductivity);
   return {
     text: kept
-      ? `Air the mix for a day at the enclosure's temperature, then pour it in slowly over hours. The whole ${litres(volume)} should then read about ${conductivity} µS/cm.`
+      ? `${mixWater ? `Air the mix for a day at the enclosure's temperature; it should read about ${Math.round(mixWater.conductivity)} µS/cm at 25 °C. Pour` : 'Pour'} it in slowly over hours, in parts over days where hardness changes much. The whole ${litres(volume)} should then read about ${conductivity} µS/cm.`
       : `Air it for a day, then measure GH, KH and conductivity: about ${conductivity} µS/cm at 25 °C.`,
     why: 'Only in balance with the air does the pH settle, and the meter tells a wrong spoon before the animals do.',
     salts: [],
@@ -103,16 +107,20 @@ export function mixingSteps(request: RecipeRequest, made: Made): MixingStep[] {
   );
   const bicarbonates = dosed.filter(isBicarbonate);
   const others = dosed.filter((dose) => !carbonates.includes(dose) && !bicarbonates.includes(dose));
-  const calciumFirst = others
+  const calciumLast = others
     .filter(({ salt }) => salt.dissolving === 'quick')
     .sort(
       (a, b) => Number('calcium' in readSalt(a.formula).ions) - Number('calcium' in readSalt(b.formula).ions),
     );
+  const pot = made.mixed > 0 ? 'the mix' : 'the water, taken out,';
   return [
     ...pourStep(made, request),
-    ...slowStep(others.filter(({ salt }) => salt.dissolving === 'slow')),
-    ...quickStep(calciumFirst),
-    ...lastSteps(bicarbonates, carbonates),
+    ...slowStep(
+      others.filter(({ salt }) => salt.dissolving === 'slow'),
+      pot,
+    ),
+    ...quickStep(calciumLast, pot),
+    ...lastSteps(bicarbonates, carbonates, pot),
     readyStep(made, request),
   ];
 }

@@ -106,6 +106,8 @@ export interface Recipe {
   readonly waters: readonly WaterPart[];
   readonly salts: readonly SaltDose[];
   readonly water: RecipeWater;
+  /** What is mixed new by itself, before it meets what stays; absent where nothing is mixed. */
+  readonly mixWater?: RecipeWater;
   /** The water when the salts are measured in level spoons instead of weighed. */
   readonly waterBySpoon: RecipeWater;
   readonly targets: readonly TargetResult[];

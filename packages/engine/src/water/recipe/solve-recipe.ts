@@ -2,7 +2,7 @@ import { requestProblems } from './check-request.ts';
 import { EVEN, type Fit, fitDoses, type Preference } from './fit-doses.ts';
 import { spoonMeasure, waterParts } from './measures.ts';
 import { isMet } from './miss.ts';
-import { finished, mixModel, moles, weighed } from './mix-model.ts';
+import { finished, mixedNew, mixModel, moles, weighed } from './mix-model.ts';
 import { mixingSteps } from './mixing-steps.ts';
 import type { Recipe, RecipeWater, SaltDose, TargetResult } from './recipe.ts';
 import { recipeRemarks } from './recipe-remarks.ts';
@@ -86,6 +86,7 @@ export function solveRecipe(asked: RecipeRequest, like: Preference = EVEN): Reci
     waters: waterParts(request.waters, fit.doses.shares, mixed),
     salts,
     water: fit.water,
+    ...(mixed > 0 ? { mixWater: recipeWater(mixedNew(mixModel(request), fit.doses), request) } : {}),
     waterBySpoon: bySpoon,
     targets,
     misfit: fit.misfit,

@@ -3,6 +3,7 @@ import { isMet } from './miss.ts';
 import { mixModel, row } from './mix-model.ts';
 import { quantityIn } from './recipe-water.ts';
 import type { RecipeQuantity, RecipeRequest, RecipeTarget } from './request.ts';
+import { shortName } from './short-name.ts';
 
 /** What of the trade's shelf brings a quantity. */
 const BRINGERS: Readonly<Record<RecipeQuantity, string>> = {
@@ -65,7 +66,7 @@ function alongWith(request: RecipeRequest, wanted: RecipeQuantity, against: Reci
     ),
   ];
   return names.length > 0
-    ? `What brings ${NAMES[wanted]} here (${listed(names)}) brings ${NAMES[against]} as well.`
+    ? `What brings ${NAMES[wanted]} here (${listed(names.map(shortName))}) brings ${NAMES[against]} as well.`
     : '';
 }
 
