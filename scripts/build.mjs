@@ -25,7 +25,11 @@ async function buildCommandLine(vite) {
       outDir: 'dist',
       emptyOutDir: true,
       rolldownOptions: {
-        input: { main: 'src/main.ts', 'member-worker': 'src/run/member-worker.ts' },
+        input: {
+          main: 'src/main.ts',
+          'member-worker': 'src/run/member-worker.ts',
+          'trial-worker': 'src/run/trial-worker.ts',
+        },
         output: { entryFileNames: '[name].js' },
       },
     },

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { enclosureSchema } from './enclosure/schema/enclosure.ts';
 import { aheadDocumentSchema } from './outlook/ahead-document.ts';
+import { waterDocumentSchema } from './outlook/water-document.ts';
 
 function schemaText(schema: z.ZodType, title: string, io: 'input' | 'output'): string {
   const { $schema, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12', io });
@@ -12,5 +13,6 @@ export function jsonSchemas(): Readonly<Record<string, string>> {
   return {
     'enclosure.schema.json': schemaText(enclosureSchema, 'Enclosure file', 'input'),
     'ahead.schema.json': schemaText(aheadDocumentSchema, 'Outlook document', 'output'),
+    'water.schema.json': schemaText(waterDocumentSchema, 'Water document', 'output'),
   };
 }

@@ -1,7 +1,15 @@
 const WIDTH = 24;
 
+export interface ProgressLine {
+  /** Runs done; the total too where it has changed. */
+  to(done: number, total?: number): void;
+  end(): void;
+}
+
 /** One line on standard error that fills up; on anything but a terminal, a line at the start and at the end. */
-export function progressLine(title: string, total: number): { to: (done: number) => void; end: () => void } {
+export function progressLine(title: string, expected: number): ProgressLine {
+  let total = expected;
+  let finished = 0;
   const { stderr } = process;
   const started = performance.now();
   if (!stderr.isTTY) stderr.write(`${title}, ${total} runs ...\n`);
@@ -12,10 +20,14 @@ export function progressLine(title: string, total: number): { to: (done: number)
   };
   draw(0);
   return {
-    to: draw,
+    to(done, of = total) {
+      total = of;
+      finished = done;
+      draw(done);
+    },
     end() {
       const seconds = ((performance.now() - started) / 1000).toFixed(1);
-      stderr.write(stderr.isTTY ? `  ${seconds} s\n` : `${total} runs in ${seconds} s\n`);
+      stderr.write(stderr.isTTY ? `  ${seconds} s\n` : `${finished} runs in ${seconds} s\n`);
     },
   };
 }

@@ -1,25 +1,15 @@
-import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { MemberBatch } from '@shoreglass/engine';
 import type { Answer, Order, WorkerTask } from './messages.ts';
+import { startWorker, threadCount } from './start-worker.ts';
 
 const BATCH = 10;
-const MOST_WORKERS = 8;
 
 function ordersFor(members: number): Order[] {
   const orders: Order[] = [];
   for (let from = 0; from < members; from += BATCH)
     orders.push({ from, to: Math.min(from + BATCH, members) });
   return orders;
-}
-
-/** The worker beside this file: built, or the TypeScript source when run from source. */
-function startWorker(task: WorkerTask): Worker {
-  const built = import.meta.url.endsWith('.js');
-  if (built) return new Worker(new URL('./member-worker.js', import.meta.url), { workerData: task });
-  const source = new URL('./member-worker.ts', import.meta.url).href;
-  const code = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source)}); })`;
-  return new Worker(code, { eval: true, workerData: task });
 }
 
 /** Has one worker fetch orders until none is left. */
@@ -46,8 +36,9 @@ function work(worker: Worker, orders: Order[], done: (batch: MemberBatch) => voi
  */
 export async function allMembers(task: WorkerTask, progress: (done: number) => void): Promise<MemberBatch[]> {
   const orders = ordersFor(task.options.members);
-  const count = Math.min(orders.length, MOST_WORKERS, Math.max(1, availableParallelism()));
-  const workers = Array.from({ length: count }, () => startWorker(task));
+  const workers = Array.from({ length: threadCount(orders.length) }, () =>
+    startWorker('member-worker', task),
+  );
   const batches: MemberBatch[] = [];
   let finished = 0;
   try {

@@ -15,7 +15,7 @@ const subject = z
 
 const kind = z.enum(['falls below', 'rises above', 'returns', 'first young', 'dies out']);
 
-const quantileSeries = z
+export const quantileSeries = z
   .strictObject({
     name: z.string(),
     unit: z.string(),
@@ -37,7 +37,7 @@ const quantileSeries = z
   })
   .describe('One quantity over the run, as quantiles over the members.');
 
-const turningPoint = z
+export const turningPoint = z
   .strictObject({
     id: z.string(),
     subject,
@@ -73,7 +73,7 @@ const handsOffHorizon = z
     'Days until the first band is left for three days running; the length of the run where it is not.',
   );
 
-const budget = z
+export const budget = z
   .strictObject({
     id: z.enum(['alkalinity', 'nitrogen', 'ammonia', 'phosphorus', 'hardness', 'oxygen']),
     name: z.string(),

@@ -40,8 +40,10 @@ export interface Search {
 const LADDER = [0.1, 0.4, 1.6, 6.4, 25.6] as const;
 /** Below the ladder's first rung the search goes down to this part of it. */
 const LOWEST_PART = 1 / 16;
-/** Halvings of the logarithm of the mass between two rungs: four times becomes 1.2 times. */
-const HALVINGS = 3;
+/** Two masses this close are told apart no further. @source assumed */
+const CLOSE_ENOUGH = 1.25;
+/** Steps from a mass found at another grain. @source assumed */
+const GUESS_STEP = 1.4;
 /** Steps above the least mass that holds the lower limits, where some members want a little more. */
 const HEADROOM = [1.25, 1.6] as const;
 
@@ -89,77 +91,127 @@ class Trials {
   }
 }
 
-/** Whether the lower limits hold in enough members; false when only the expected run was made. */
-function holdsOften({ runs }: Tried, { probability }: SearchSetting): boolean {
-  const members = runs.filter(({ member }) => member !== 'expected');
-  return members.length > 0 && shareThat(members, holdsLow).share >= probability;
+/** Members run before a mass may be given up. */
+const CHUNK = 8;
+
+/** Whether so many failures are too many for the share asked, whatever the members not yet run do. */
+function isHopeless(runs: readonly Judged[], { members, probability }: SearchSetting): boolean {
+  const failed = runs.filter((run) => run.member !== 'expected' && !holdsLow(run)).length;
+  return failed > members.length * (1 - probability) + 1e-9;
+}
+
+/** Whether the lower limits hold in enough members at a mass, run in chunks and given up once that is hopeless. */
+function* holdsAt(trials: Trials, mass: number, setting: SearchSetting): Part<boolean> {
+  for (let from = 0; from < setting.members.length; from += CHUNK) {
+    const [tried] = yield* trials.at([mass], setting.members.slice(0, from + CHUNK));
+    if (isHopeless(tried!.runs, setting)) return false;
+  }
+  return true;
 }
 
 function shareHeld({ runs }: Tried): number {
   return runs.some(({ member }) => member !== 'expected') ? shareThat(runs, holdsAll).share : -1;
 }
 
-/** Climbs the ladder from where the expected run holds, or its top, until enough members do. */
+/** A mass that holds the lower limits and one that does not, or was not found to. */
+interface Bracket {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Climbs the ladder from where the expected run holds, or its top, until enough members do; -1 when none does. */
 function* climb(trials: Trials, ladder: readonly number[], setting: SearchSetting): Part<number> {
   const expected = yield* trials.at(ladder, ['expected']);
   const first = expected.findIndex(({ runs }) => runs.every(holdsLow));
-  let rung = first < 0 ? ladder.length - 1 : first;
-  while (rung < ladder.length) {
-    const [tried] = yield* trials.at([ladder[rung]!], setting.members);
-    if (holdsOften(tried!, setting)) return rung;
-    rung += 1;
-  }
+  for (let rung = first < 0 ? ladder.length - 1 : first; rung < ladder.length; rung += 1)
+    if (yield* holdsAt(trials, ladder[rung]!, setting)) return rung;
   return -1;
 }
 
-/** Goes down the ladder while the rung below holds too: the expected run is no bound for the members. */
-function* descend(
-  trials: Trials,
-  ladder: readonly number[],
-  from: number,
-  setting: SearchSetting,
-): Part<number> {
-  let rung = from;
-  while (rung > 0) {
-    const [below] = yield* trials.at([ladder[rung - 1]!], setting.members);
-    if (!holdsOften(below!, setting)) return rung;
-    rung -= 1;
-  }
-  return rung;
+/** A bracket from the ladder; the expected run is no bound for the members, so it goes down too while they hold. */
+function* onLadder(trials: Trials, setting: SearchSetting): Part<Bracket | undefined> {
+  const ladder = LADDER.map((perWater) => perWater * setting.water);
+  let rung = yield* climb(trials, ladder, setting);
+  if (rung < 0) return undefined;
+  while (rung > 0 && (yield* holdsAt(trials, ladder[rung - 1]!, setting))) rung -= 1;
+  const high = ladder[rung]!;
+  return { low: rung > 0 ? ladder[rung - 1]! : high * LOWEST_PART, high };
 }
 
-function* halve(trials: Trials, bracket: readonly [number, number], setting: SearchSetting): Part<Tried> {
-  let [low, high] = bracket;
-  for (let step = 0; step < HALVINGS; step += 1) {
-    const middle = Math.sqrt(low * high);
-    const [tried] = yield* trials.at([middle], setting.members);
-    if (holdsOften(tried!, setting)) high = middle;
-    else low = middle;
+/** A bracket around a mass that is likely right, stepping up or down from it; undefined past the ladder's ends. */
+function* around(trials: Trials, guess: number, setting: SearchSetting): Part<Bracket | undefined> {
+  const least = LADDER[0] * LOWEST_PART * setting.water;
+  const most = LADDER.at(-1)! * setting.water;
+  let mass = guess;
+  if (yield* holdsAt(trials, mass, setting)) {
+    while (mass / GUESS_STEP >= least) {
+      if (!(yield* holdsAt(trials, mass / GUESS_STEP, setting)))
+        return { low: mass / GUESS_STEP, high: mass };
+      mass /= GUESS_STEP;
+    }
+    return { low: mass / GUESS_STEP, high: mass };
   }
-  const [found] = yield* trials.at([weighable(high)], setting.members);
-  return found!;
+  while (mass * GUESS_STEP <= most) {
+    if (yield* holdsAt(trials, mass * GUESS_STEP, setting)) return { low: mass, high: mass * GUESS_STEP };
+    mass *= GUESS_STEP;
+  }
+  return undefined;
+}
+
+function* halve(trials: Trials, { low, high }: Bracket, setting: SearchSetting): Part<number> {
+  let [under, over] = [low, high];
+  while (over / under > CLOSE_ENOUGH) {
+    const middle = Math.sqrt(under * over);
+    if (yield* holdsAt(trials, middle, setting)) over = middle;
+    else under = middle;
+  }
+  return over;
 }
 
 /**
  * Searches the least mass of one offer and grain that holds the lower limits in enough members, by a ladder of masses
- * four times apart and halving between two rungs, all with the same members; then looks a little above it.
+ * four times apart, or around a guess, and halving between the two masses found, all with the same members; then looks
+ * a little above it.
+ * @param guess a mass that is likely right [kg], from another grain
  * @source derived: bracketing and bisection on the logarithm of the mass with common random numbers
  */
-export function* searchMass(offer: BufferOffer, grain: number, setting: SearchSetting): Part<Search> {
+export function* searchMass(
+  { offer, grain, guess }: { readonly offer: BufferOffer; readonly grain: number; readonly guess?: number },
+  setting: SearchSetting,
+): Part<Search> {
   const trials = new Trials(offer, grain, setting);
-  const ladder = LADDER.map((perWater) => perWater * setting.water);
-  const climbed = yield* climb(trials, ladder, setting);
-  if (climbed < 0) return summary(trials, offer, grain);
-  const rung = yield* descend(trials, ladder, climbed, setting);
-  const high = ladder[rung]!;
-  const low = rung > 0 ? ladder[rung - 1]! : high * LOWEST_PART;
-  let holds = yield* halve(trials, [low, high], setting);
-  if (!holdsOften(holds, setting)) [holds] = (yield* trials.at([high], setting.members)) as [Tried];
+  const guessed = guess === undefined ? undefined : yield* around(trials, guess, setting);
+  const bracket = guessed ?? (yield* onLadder(trials, setting));
+  if (!bracket) return summary(trials, offer, grain);
+  const over = yield* halve(trials, bracket, setting);
+  const mass = (yield* holdsAt(trials, weighable(over), setting)) ? weighable(over) : over;
+  let [holds] = (yield* trials.at([mass], setting.members)) as [Tried];
+  const least = holds;
   for (const more of HEADROOM) {
     if (shareHeld(holds) >= setting.probability) break;
-    yield* trials.at([weighable(holds.mass * more)], setting.members);
+    [holds] = (yield* trials.at([weighable(least.mass * more)], setting.members)) as [Tried];
   }
-  return { ...summary(trials, offer, grain), holds };
+  return { ...summary(trials, offer, grain), holds: least };
+}
+
+/**
+ * Searches all grains of an offer: the middle one by the ladder, the others from what it came to, since the surface
+ * that dissolves goes with mass over grain.
+ * @source derived
+ */
+export function* searchOffer(offer: BufferOffer, setting: SearchSetting): Part<Search[]> {
+  const { grains } = offer;
+  const middle = grains[Math.floor(grains.length / 2)]!;
+  const first = yield* searchMass({ offer, grain: middle }, setting);
+  const others = yield* together(
+    grains
+      .filter((grain) => grain !== middle)
+      .map((grain) => {
+        const guess = first.holds && (first.holds.mass * grain) / middle;
+        return searchMass({ offer, grain, ...(guess !== undefined && { guess }) }, setting);
+      }),
+  );
+  return grains.map((grain) => (grain === middle ? first : others.find((search) => search.grain === grain)!));
 }
 
 function summary(trials: Trials, offer: BufferOffer, grain: number): Omit<Search, 'holds'> {

@@ -71,7 +71,8 @@ export function optionSentence(
   obstacle?: Obstacle,
 ): string {
   const { name, grain, verdict, mass, inBand, left } = option;
-  const what = `${name} of ${grainText(grain)} grain`;
+  // The library's names tell the usual sizes after a comma; here the grain is told.
+  const what = `${name.split(',')[0]} of ${grainText(grain)} grain`;
   if (verdict === 'found') {
     return `${massText(mass)} of ${what} keeps pH and carbonate hardness in band for ${days} days in ${sharesText(inBand)}; ${percent(left)} of it is left then.${portionsText(option)}`;
   }

@@ -30,7 +30,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 function interval({ largest }: EffectCourse, digits: number): string {
   const sign = largest.q50 < 0 ? -1 : 1;
   const ends = [sign * largest.q05, sign * largest.q95].sort((a, b) => a - b);
-  return ends.map((end) => end.toFixed(digits)).join(' to ');
+  return ends.map((end) => end.toFixed(digits).replace('-', '−')).join(' to ');
 }
 
 function clause(course: EffectCourse): string {

@@ -24,14 +24,14 @@ import {
   type Part,
   type Search,
   type SearchSetting,
-  searchMass,
+  searchOffer,
   together,
 } from './buffer-search.ts';
 import { answerSentences, optionSentence } from './buffer-sentences.ts';
 import type { Inquiry, TrialMember, TrialOrder } from './trial.ts';
 
 const SEARCH_MEMBERS = 24;
-const CONFIRM_MEMBERS = 120;
+const CONFIRM_MEMBERS = 100;
 /** Members that confirm are others than those that searched, so that the share found is no flattery. */
 const FIRST_TO_CONFIRM = 1000;
 /** When confirming falls short: how much more is tried, ever larger steps. */
@@ -182,9 +182,7 @@ function* wholeSearch(plan: Plan, question: BufferQuestion, judge: Judge): Part<
   const water = geometry.volumeAt(plan.water.level);
   const setting: SearchSetting = { days, seed, probability, judge, members: searching, water, without };
   const context: Context = { plan, question, judge, setting, confirm };
-  const searches = yield* together(
-    question.offers.flatMap((offer) => offer.grains.map((grain) => searchMass(offer, grain, setting))),
-  );
+  const searches = (yield* together(question.offers.map((offer) => searchOffer(offer, setting)))).flat();
   const options = yield* best(
     searches.map((search) => optionOf(search, context)),
     context,
@@ -205,7 +203,7 @@ function* wholeSearch(plan: Plan, question: BufferQuestion, judge: Judge): Part<
 function likelyRuns({ offers, members }: BufferQuestion): number {
   const searches = offers.reduce((sum, { grains }) => sum + grains.length, 0);
   const search = members?.search ?? SEARCH_MEMBERS;
-  return search * (1 + 6 * searches) + 5 * searches + (members?.confirm ?? CONFIRM_MEMBERS) + 3;
+  return 3 * search * (offers.length + searches) + (members?.confirm ?? CONFIRM_MEMBERS);
 }
 
 /**
