@@ -8,6 +8,7 @@ import { exchangersOf, placeExchangers } from './place-exchangers.ts';
 import { placeLitter } from './place-litter.ts';
 import { PLANT_POOLS, type PlantPool, plantedBiomass, type RootedInWater } from './plant-cover.ts';
 import { pour } from './pour.ts';
+import { wetShare } from './wet-share.ts';
 import { setConstantDrivers, setWaterDrivers, type World } from './world.ts';
 
 /** Parameters of the start that members vary: factors on what the plan states. */
@@ -31,9 +32,11 @@ function addTo(world: World, id: keyof typeof V, amount: number): void {
 function placeHardscape(world: World): void {
   const { values, kinds } = world;
   const { leachableFactor } = checkedParameters(START, world.draw.parameters);
-  for (const { contents, grain = 0, pace = 1 } of world.setting.plan.hardscape) {
-    addTo(world, 'woodLeachable', (contents.woodLeachable ?? 0) * leachableFactor);
-    addTo(world, 'woodLeachableSlow', (contents.woodLeachableSlow ?? 0) * leachableFactor);
+  const { hardscape, water } = world.setting.plan;
+  for (const { contents, course, grain = 0, pace = 1 } of hardscape) {
+    const wet = wetShare(course, water.level);
+    addTo(world, 'woodLeachable', wet * (contents.woodLeachable ?? 0) * leachableFactor);
+    addTo(world, 'woodLeachableSlow', wet * (contents.woodLeachableSlow ?? 0) * leachableFactor);
     if (contents.litterCarbon) {
       const {
         litterCarbon: carbon,
@@ -44,8 +47,8 @@ function placeHardscape(world: World): void {
       placeLitter(values, { carbon, nitrogen, phosphorus, leachable, pace }, kinds.litter);
     }
     if (grain <= 0) continue;
-    placeCarbonate(values, { mineral: 'calcite', amount: contents.carbonateSolid ?? 0, grain });
-    placeCarbonate(values, { mineral: 'aragonite', amount: contents.aragoniteSolid ?? 0, grain });
+    placeCarbonate(values, { mineral: 'calcite', amount: wet * (contents.carbonateSolid ?? 0), grain });
+    placeCarbonate(values, { mineral: 'aragonite', amount: wet * (contents.aragoniteSolid ?? 0), grain });
   }
 }
 
