@@ -63,5 +63,5 @@ export const CYCLE_NOT_MODELLED: readonly string[] = [
   'Wood feeds no fungi: it leaches and stays.',
   'Nothing produces hydrogen sulfide or methane where oxygen runs out.',
   'Light does not bleach coloured water.',
-  'Water too warm for bacteria, algae or plants speeds them up further instead of harming them.',
+  'Water too warm for bacteria speeds them up further instead of harming them.',
 ];

@@ -8968,14 +8968,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "green algae and diatoms of films thrive to 28 to 32 degC; recalled"
     },
     "lightHalf": {
-     "value": 50,
+     "value": 32,
      "unit": "µmol/m²/s",
      "distribution": "lognormal",
      "spread": 1.5,
-     "min": 25,
-     "max": 150,
+     "min": 15,
+     "max": 120,
      "basis": "memory",
-     "source": "30 to 150; films of dim places lie at the low end"
+     "source": "films acclimate to their light: 20 to 60 in dim places, to 150 in bright ones; recalled. Common practice, no source: glass under 30 µmol/m2/s still turns green in weeks"
     },
     "nitrogenHalf": {
      "value": 0.02,
@@ -9018,11 +9018,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "default of QUAL2K, 25 µg N/L; recalled"
     },
     "respirationRate": {
-     "value": 0.05,
+     "value": 0.06,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.5,
-     "min": 0.02,
+     "min": 0.025,
      "max": 0.2,
      "basis": "memory",
      "source": "0.03 to 0.2, Bowie et al. 1985; recalled; films of dim places lie at the low end"
