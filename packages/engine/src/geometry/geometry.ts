@@ -48,7 +48,7 @@ export interface Geometry {
 /**
  * Returns the geometry of a plan, in closed form where its ground is straight across the width: A(z) = open area + pore area is straight between the heights at which a
  * ground, a layer or a piece of hardscape begins or ends, so V(z) is its exact integral and z(V) the root of a
- * quadratic. Zones drawn in plan are summed over a height field instead, and A(z) is straight between 512 heights.
+ * quadratic. Zones drawn in plan are summed over a height field instead, and A(z) is straight between 256 heights.
  * @param plan box, zones and hardscape
  * @param rows lines of the height field across the width
  * @throws RangeError when the box or a zone cannot be drawn, or hardscape fills the open water at some height; the
@@ -75,6 +75,23 @@ export function geometryOf(plan: Pick<Plan, 'box' | 'zones' | 'hardscape'>, rows
 export function bandsIn(profile: Profile, hardscape: Plan['hardscape']): HardscapeBand[] {
   const open = columnOf(knotsAt(profile.heights, profile.height), profile.open);
   return hardscapeBands(hardscape, open, profile.floor);
+}
+
+/**
+ * Returns what hardscape displaces of the water above the ground [m3, >= 0].
+ * @param plan box, zones and hardscape that can be drawn
+ * @param geometry of the same plan
+ * @param level of the water [m]
+ * @source derived
+ */
+export function displacedVolume(
+  plan: Pick<Plan, 'box' | 'zones'>,
+  geometry: Geometry,
+  level: number,
+): number {
+  const profile = profileOf(plan);
+  const open = columnOf(knotsAt(profile.heights, profile.height), profile.open);
+  return Math.max(0, open.integralTo(level) - geometry.openVolumeAt(level));
 }
 
 function geometryFrom(section: Profile, columns: Columns): Geometry {

@@ -3,22 +3,6 @@ import type { Corner } from '../plan/plan.ts';
 /** A point counts as lying on an edge or corner when it is nearer than this [m]. */
 const ON_EDGE = 1e-9;
 
-/** tan of half the angle at the point between the rays to two corners: (|a||b| - a b)/(a x b). */
-function halfTangent(a: Ray, b: Ray): number {
-  const cross = a.x * b.y - a.y * b.x;
-  return (a.distance * b.distance - (a.x * b.x + a.y * b.y)) / cross;
-}
-
-interface Ray {
-  readonly x: number;
-  readonly y: number;
-  readonly distance: number;
-  readonly ground: number;
-}
-
-const between = (from: Ray, to: Ray): number =>
-  (from.ground * to.distance + to.ground * from.distance) / (from.distance + to.distance);
-
 /**
  * Returns the height of the ground of an outlined zone at a point of its plan [m]: the mean value coordinates of the
  * corners, w_i = (tan(a_i-1/2) + tan(a_i/2))/r_i, straight along edges, exact for any plane, smooth inside.
@@ -28,33 +12,41 @@ const between = (from: Ray, to: Ray): number =>
  * @source floater-2003
  */
 export function groundAt(outline: readonly Corner[], x: number, y: number): number {
-  const rays = outline.map((corner): Ray => {
-    const dx = corner.x - x;
-    const dy = corner.y - y;
-    return { x: dx, y: dy, distance: Math.sqrt(dx * dx + dy * dy), ground: corner.ground };
-  });
+  let before = outline[outline.length - 1]!;
+  let bx = before.x - x;
+  let by = before.y - y;
+  let bd = Math.sqrt(bx * bx + by * by);
+  if (bd < ON_EDGE) return before.ground;
   let weights = 0;
   let heights = 0;
-  let before = rays[rays.length - 1]!;
-  if (before.distance < ON_EDGE) return before.ground;
   let tangentBefore = 0;
   let first = 0;
-  for (const [i, ray] of rays.entries()) {
-    if (ray.distance < ON_EDGE) return ray.ground;
-    const cross = before.x * ray.y - before.y * ray.x;
-    const dot = before.x * ray.x + before.y * ray.y;
-    if (Math.abs(cross) < ON_EDGE * (before.distance + ray.distance) && dot < 0) return between(before, ray);
-    const tangent = cross === 0 ? 0 : halfTangent(before, ray);
+  // Each corner's weight needs the angles to both its neighbours: it is booked one corner later.
+  for (let i = 0; i < outline.length; i++) {
+    const corner = outline[i]!;
+    const cx = corner.x - x;
+    const cy = corner.y - y;
+    const cd = Math.sqrt(cx * cx + cy * cy);
+    if (cd < ON_EDGE) return corner.ground;
+    const cross = bx * cy - by * cx;
+    const dot = bx * cx + by * cy;
+    if (dot < 0 && Math.abs(cross) < ON_EDGE * (bd + cd))
+      return (before.ground * cd + corner.ground * bd) / (bd + cd);
+    // tan of half the angle between the two rays: (|a||b| - a b)/(a x b)
+    const tangent = cross === 0 ? 0 : (bd * cd - dot) / cross;
     if (i === 0) first = tangent;
     else {
-      const weight = (tangentBefore + tangent) / before.distance;
+      const weight = (tangentBefore + tangent) / bd;
       weights += weight;
       heights += weight * before.ground;
     }
     tangentBefore = tangent;
-    before = ray;
+    before = corner;
+    bx = cx;
+    by = cy;
+    bd = cd;
   }
-  const last = (tangentBefore + first) / before.distance;
+  const last = (tangentBefore + first) / bd;
   return (heights + last * before.ground) / (weights + last);
 }
 

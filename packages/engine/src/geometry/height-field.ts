@@ -34,7 +34,7 @@ export interface HeightField {
 }
 
 /** Lines across the width at which the ground is sampled. @source derived: see `FieldFigures.convergence` */
-export const FIELD_ROWS = 64;
+export const FIELD_ROWS = 48;
 /** How far from an edge its two sides are looked up [m]. */
 const BESIDE = 1e-6;
 
@@ -165,6 +165,15 @@ function footingsOf(zones: readonly PlanZone[], { length, width }: Plan['box'], 
   return footings;
 }
 
+interface Kept {
+  readonly box: Plan['box'];
+  readonly rows: number;
+  readonly field: HeightField;
+}
+
+/** The last field of each list of zones: checking, drawing and running a plan ask for the same one. */
+const kept = new WeakMap<Plan['zones'], Kept>();
+
 /**
  * Returns the ground of a plan as patches, upright faces and footings of the glass. Along the length borders are met
  * exactly, across the width by `rows` lines, so that areas and volumes converge with the square of their distance.
@@ -172,14 +181,17 @@ function footingsOf(zones: readonly PlanZone[], { length, width }: Plan['box'], 
  * @param rows lines across the width
  * @source derived
  */
-export function heightField(plan: Pick<Plan, 'box' | 'zones'>, rows = FIELD_ROWS): HeightField {
-  const zones = planZones(plan);
-  const { box } = plan;
-  return {
-    zones,
+export function heightField({ box, zones }: Pick<Plan, 'box' | 'zones'>, rows = FIELD_ROWS): HeightField {
+  const last = kept.get(zones);
+  if (last && last.rows === rows && last.box === box) return last.field;
+  const sorted = planZones({ box, zones });
+  const field = {
+    zones: sorted,
     rows,
-    patches: patchesOf(zones, box, rows),
-    faces: facesOf(zones, box, rows),
-    footings: footingsOf(zones, box, rows),
+    patches: patchesOf(sorted, box, rows),
+    faces: facesOf(sorted, box, rows),
+    footings: footingsOf(sorted, box, rows),
   };
+  if (rows === FIELD_ROWS) kept.set(zones, { box, rows, field });
+  return field;
 }

@@ -1,45 +1,67 @@
 /**
- * A sum of areas that each open between two heights, as a table over heights that is straight between its nodes. Each
- * entry is averaged over one spacing to either side, which keeps area and first moment: volumes above are exact.
+ * How something that opens between two heights is shared out over evenly spaced heights: averaged over one spacing to
+ * either side, which keeps area and first moment, so that volumes above are exact.
  */
-export class HeightTable {
+export class HeightSpread {
   readonly nodes: number;
   readonly spacing: number;
-  private readonly values: Float64Array;
-  private readonly jumps: Float64Array;
-  private isSummed = false;
+  /** The nodes from `first` on take `parts[0]`, `parts[1]`, … of it; those from `whole` on all of it. */
+  first = 0;
+  whole = 0;
+  readonly parts: Float64Array;
 
   /** @param top greatest height [m]; `nodes` spaces from 0 to it */
   constructor(top: number, nodes: number) {
     this.nodes = nodes;
     this.spacing = top / nodes;
-    this.values = new Float64Array(nodes + 1);
-    this.jumps = new Float64Array(nodes + 2);
+    this.parts = new Float64Array(nodes + 2);
   }
 
-  /** Adds an amount that is 0 below `from` (at least 0), whole above `to`, straight in between. */
-  add(amount: number, from: number, to: number): void {
-    const { spacing: h, nodes } = this;
+  /** Sets the spread to 0 below `from` (at least 0), all of it above `to`, straight in between [m]. */
+  set(from: number, to: number): void {
+    const { spacing: h, nodes, parts } = this;
     const low = Math.max(0, from);
     const high = Math.max(low, to);
-    const first = Math.max(0, Math.ceil(low / h - 1));
-    const whole = Math.max(0, Math.ceil(high / h + 1));
     const span = high - low;
-    for (let k = first; k < Math.min(whole, nodes + 1); k++) {
+    this.first = Math.min(nodes + 1, Math.max(0, Math.ceil(low / h - 1)));
+    this.whole = Math.min(nodes + 1, Math.max(0, Math.ceil(high / h + 1)));
+    for (let k = this.first; k < this.whole; k++) {
       const z = k * h;
       const part =
         span > 1e-3 * h ? (rampSum(z - low, h) - rampSum(z - high, h)) / span : smoothStep(z - low, h);
       // What the averaging would put below height 0 belongs above it: the first node has half the weight of others.
-      this.values[k] = this.values[k]! + amount * (k === 0 ? 2 * part : part);
+      parts[k - this.first] = k === 0 ? 2 * part : part;
     }
-    if (whole <= nodes) this.jumps[whole] = this.jumps[whole]! + amount;
+  }
+}
+
+/** A sum of areas that each open between two heights, as a table over heights that is straight between its nodes. */
+export class HeightTable {
+  private readonly spread: HeightSpread;
+  private readonly values: Float64Array;
+  private readonly jumps: Float64Array;
+  private isSummed = false;
+
+  constructor(spread: HeightSpread) {
+    this.spread = spread;
+    this.values = new Float64Array(spread.nodes + 1);
+    this.jumps = new Float64Array(spread.nodes + 2);
+  }
+
+  /** Adds an amount as the spread is set now. */
+  add(amount: number): void {
+    const { spread, values, jumps } = this;
+    const { first, whole, parts } = spread;
+    for (let k = first; k < whole; k++) values[k] = values[k]! + amount * parts[k - first]!;
+    jumps[whole] = jumps[whole]! + amount;
     this.isSummed = false;
   }
 
   /** Value at a height; beyond the table its end values. */
   at(z: number): number {
     if (!this.isSummed) this.sum();
-    const { values, spacing, nodes } = this;
+    const { values } = this;
+    const { nodes, spacing } = this.spread;
     const position = z / spacing;
     if (position <= 0) return values[0]!;
     if (position >= nodes) return values[nodes]!;
@@ -49,7 +71,7 @@ export class HeightTable {
 
   private sum(): void {
     let below = 0;
-    for (let k = 0; k <= this.nodes; k++) {
+    for (let k = 0; k <= this.spread.nodes; k++) {
       below += this.jumps[k]!;
       this.values[k] = this.values[k]! + below;
       this.jumps[k] = 0;
@@ -69,6 +91,7 @@ function smoothStep(u: number, h: number): number {
 function rampSum(u: number, h: number): number {
   if (u <= -h) return 0;
   if (u >= h) return u;
-  const cubed = (x: number): number => (x * x * x) / (6 * h * h);
-  return u < 0 ? cubed(u + h) : u + cubed(h - u);
+  const rest = u < 0 ? u + h : h - u;
+  const bent = (rest * rest * rest) / (6 * h * h);
+  return u < 0 ? bent : u + bent;
 }

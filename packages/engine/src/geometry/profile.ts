@@ -1,6 +1,6 @@
 import type { Plan, Zone } from '../plan/plan.ts';
 import { FIELD_ROWS, type HeightField, heightField } from './height-field.ts';
-import { HeightTable } from './height-table.ts';
+import { HeightSpread, HeightTable } from './height-table.ts';
 import { type Section, sectionOf } from './section.ts';
 import { paneDensity, rawOpenArea, sectionHeights, stepDensity, wetGround } from './section-columns.ts';
 import { strataOf } from './zone-section.ts';
@@ -26,8 +26,11 @@ export interface Profile {
   ground(z: number): number;
 }
 
+/** The profile of each field. */
+const kept = new WeakMap<HeightField, Profile>();
+
 /** Nodes of the tables by height. */
-const NODES = 512;
+const NODES = 256;
 
 /** True when the ground of a plan is a section carried across the width, which has closed forms. */
 export function isStraightAcross({ zones }: Pick<Plan, 'zones'>): boolean {
@@ -68,33 +71,50 @@ interface Roof {
   readonly table: ZoneTable;
 }
 
-function profileOfField(field: HeightField, { length, width, height }: Plan['box']): Profile {
-  const table = () => new HeightTable(height, NODES);
-  const open = table();
-  const ground = table();
-  const panes = table();
-  const steps = table();
+interface FieldTables {
+  readonly byZone: readonly ZoneTable[];
+  readonly open: HeightTable;
+  readonly ground: HeightTable;
+  readonly panes: HeightTable;
+  readonly steps: HeightTable;
+  readonly floor: number;
+}
+
+function tablesOf(field: HeightField, height: number): FieldTables {
+  const spread = new HeightSpread(height, NODES);
+  const table = () => new HeightTable(spread);
+  const [open, ground, panes, steps] = [table(), table(), table(), table()] as const;
   const byZone = new Map<number, ZoneTable>();
   let floor = height;
   for (const { owner, area, low, high, slopedArea } of field.patches) {
     floor = Math.min(floor, Math.max(0, low));
-    open.add(area, low, high);
-    ground.add(slopedArea, low, high);
+    spread.set(low, high);
+    open.add(area);
+    ground.add(slopedArea);
     if (!owner) continue;
     let own = byZone.get(owner.index);
     if (!own) {
       own = { zone: owner.zone, open: table(), area: 0 };
       byZone.set(owner.index, own);
     }
-    own.open.add(area, low, high);
+    own.open.add(area);
     own.area += area;
   }
-  for (const { length: part, ground: z } of field.footings) panes.add(part, z, z);
-  for (const { length: part, low, high } of field.faces) {
-    steps.add(part, low, low);
-    steps.add(-part, high, high);
+  for (const { length, ground: z } of field.footings) {
+    spread.set(z, z);
+    panes.add(length);
   }
-  const tables = [...byZone.values()];
+  for (const { length, low, high } of field.faces) {
+    spread.set(low, low);
+    steps.add(length);
+    spread.set(high, high);
+    steps.add(-length);
+  }
+  return { byZone: [...byZone.values()], open, ground, panes, steps, floor };
+}
+
+function profileOfField(field: HeightField, { length, width, height }: Plan['box']): Profile {
+  const { byZone: tables, open, ground, panes, steps, floor } = tablesOf(field, height);
   const roofs = tables.flatMap((own): Roof[] => (own.zone.roof ? [{ ...own.zone.roof, table: own }] : []));
   const inGround = (property: 'porosity' | 'filmSurface') => {
     const strata = tables.map(({ zone }) => strataOf(zone));
@@ -149,8 +169,12 @@ function profileOfField(field: HeightField, { length, width, height }: Plan['box
  * @throws RangeError when the box or a zone cannot be drawn.
  * @source derived
  */
-export function profileOf(plan: Pick<Plan, 'box' | 'zones'>, rows = FIELD_ROWS): Profile {
-  return isStraightAcross(plan)
-    ? profileOfSection(sectionOf(plan))
-    : profileOfField(heightField(plan, rows), plan.box);
+export function profileOf({ box, zones }: Pick<Plan, 'box' | 'zones'>, rows = FIELD_ROWS): Profile {
+  if (isStraightAcross({ zones })) return profileOfSection(sectionOf({ box, zones }));
+  const field = heightField({ box, zones }, rows);
+  const last = kept.get(field);
+  if (last) return last;
+  const profile = profileOfField(field, box);
+  kept.set(field, profile);
+  return profile;
 }

@@ -1,5 +1,5 @@
-import { fieldGrid } from '../geometry/field-grid.ts';
-import type { ShapeGround } from './shape-ground.ts';
+import type { FieldGrid } from '../geometry/field-grid.ts';
+import type { Plan } from '../plan/plan.ts';
 import type { EscapeFigures } from './shape-sheet.ts';
 
 /** Steepest ground on which small animals climb out [m/m]. @source assumed: 45 degrees */
@@ -12,13 +12,14 @@ const STAIRCASE = 4 / Math.PI;
 /**
  * Returns the ways out of the water [m]: length of the shoreline by counting sides between wet and dry cells, over
  * 4/pi for their staircase, and the part of it with ground no steeper than 45 degrees or a ledge of at most 1.5 cm.
- * @param ground of a plan that can be drawn
+ * @param plan that can be drawn
+ * @param grid its ground
  * @validity lengths within about a cell, 1 cm
  * @source derived: Cauchy and Crofton
  */
-export function escapeFigures({ plan }: ShapeGround): EscapeFigures {
+export function escapeFigures(plan: Plan, grid: FieldGrid): EscapeFigures {
   const { level } = plan.water;
-  const { columns, rows, cellLength, cellWidth, ground } = fieldGrid(plan);
+  const { columns, rows, cellLength, cellWidth, ground } = grid;
   let shoreline = 0;
   let climbable = 0;
   const meet = (a: number, b: number, side: number, distance: number): void => {

@@ -1,5 +1,5 @@
-import { fieldGrid } from '../geometry/field-grid.ts';
-import { geometryOf } from '../geometry/geometry.ts';
+import { type FieldGrid, fieldGrid } from '../geometry/field-grid.ts';
+import { displacedVolume, geometryOf } from '../geometry/geometry.ts';
 import { FIELD_ROWS } from '../geometry/height-field.ts';
 import { lowestOpening } from '../geometry/lowest-opening.ts';
 import { isStraightAcross } from '../geometry/profile.ts';
@@ -12,10 +12,10 @@ import type { FieldFigures, GeometryFigures } from './shape-sheet.ts';
 const MARGIN = { below: 0.03, above: 0.05 } as const;
 const CURVE_POINTS = 40;
 
-function fieldFigures({ plan, geometry }: ShapeGround, level: number): FieldFigures {
+function fieldFigures({ plan, geometry }: ShapeGround, level: number, grid: FieldGrid): FieldFigures {
   const volume = geometry.volumeAt(level);
   const coarse = isStraightAcross(plan) ? volume : geometryOf(plan, FIELD_ROWS / 2).volumeAt(level);
-  return { ...fieldGrid(plan), convergence: volume > 0 ? Math.abs(coarse / volume - 1) : 0 };
+  return { ...grid, convergence: volume > 0 ? Math.abs(coarse / volume - 1) : 0 };
 }
 
 function curveOf({ geometry }: ShapeGround, top: number): GeometryFigures['curve'] {
@@ -40,6 +40,7 @@ export function geometryFigures(ground: ShapeGround): GeometryFigures {
   const { plan, geometry, field } = ground;
   const { level } = plan.water;
   const opening = lowestOpening(plan.box);
+  const grid = fieldGrid(plan);
   let wallArea = 0;
   for (const { length, low, high } of field.faces)
     wallArea += length * Math.max(0, high - Math.max(low, level));
@@ -47,7 +48,6 @@ export function geometryFigures(ground: ShapeGround): GeometryFigures {
   for (const [i, zone] of plan.zones.entries())
     for (const { layer, volume, underWater } of layerVolumes(zone, ground.patches[i]!, level))
       if (layer.kind === 'substrate' || layer.kind === 'litter') soilVolume += volume - underWater;
-  const below = geometryOf({ ...plan, hardscape: [] }).openVolumeAt(level);
   return {
     level,
     waterVolume: geometry.volumeAt(level),
@@ -62,13 +62,13 @@ export function geometryFigures(ground: ShapeGround): GeometryFigures {
     filmArea: geometry.filmSurfaceAt(level),
     groundVolume: geometry.groundVolume,
     soilVolume,
-    displaced: below - geometry.openVolumeAt(level),
+    displaced: displacedVolume(plan, geometry, level),
     airVolume: geometry.airVolumeAt(level),
     lowestOpening: opening,
     freeboard: opening.height - level,
     curve: curveOf(ground, opening.height),
-    field: fieldFigures(ground, level),
-    escapes: escapeFigures(ground),
+    field: fieldFigures(ground, level, grid),
+    escapes: escapeFigures(plan, grid),
     gaps: gapFigures(plan),
   };
 }

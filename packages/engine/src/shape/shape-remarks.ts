@@ -131,15 +131,24 @@ function loadRemarks({ masses, structure }: Figures): ShapeRemark[] {
         'Set it along a wall across the joists, on a stand that spreads the load, and ask somebody who can judge the floor.',
       ),
     );
-  const weak = structure.panes.filter(({ full }) => full && full.stress > structure.allowedStress);
+  const { allowedStress, panes } = structure;
+  const weak = panes.filter(({ planned }) => planned && planned.stress > allowedStress);
   for (const pane of weak)
     found.push(
       warning(
         'box.glassThickness',
-        `the ${pane.pane} pane would bear ${(pane.full!.stress / 1e6).toFixed(1)} MPa when full, above the ${(structure.allowedStress / 1e6).toFixed(0)} MPa taken as working stress of annealed glass`,
-        pane.stock === undefined
-          ? 'Have it worked out by an engineer.'
-          : `Take ${Math.round(pane.stock * 1000)} mm, a rim or braces, or a lower box, and ask a glazier.`,
+        `the ${pane.pane} pane bears ${(pane.planned!.stress / 1e6).toFixed(1)} MPa as planned, above the ${(allowedStress / 1e6).toFixed(0)} MPa taken as working stress of annealed glass`,
+        'Take thicker glass, a rim or braces, or less water, and ask a glazier.',
+      ),
+    );
+  const least = Math.min(...panes.map(({ fillTo, height }) => fillTo ?? height));
+  const height = panes[0]?.height ?? 0;
+  if (weak.length === 0 && least < height - 1e-6)
+    found.push(
+      note(
+        'box.glassThickness',
+        `the glass reaches its working stress of ${(allowedStress / 1e6).toFixed(0)} MPa with ${centimetres(Math.floor(least * 100) / 100)} of water, not full to its rim at ${centimetres(height)}`,
+        'Never fill it deeper, not even to look for leaks; or take thicker glass, a rim or braces.',
       ),
     );
   for (const { name, force } of masses.uplift)

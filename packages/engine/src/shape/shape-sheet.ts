@@ -166,10 +166,12 @@ export interface PaneFigures {
   readonly pane: PaneName;
   readonly length: number;
   readonly height: number;
-  /** At the planned level and full to the rim, with the top edge as drawn; and full with the other top edge. */
+  /** At the planned level, or the ground against it where that is higher; full to the rim; and full with the other top edge. */
   readonly planned?: PaneCase;
   readonly full?: PaneCase;
   readonly otherEdge?: PaneCase;
+  /** Greatest depth at which the allowed stress is kept [m]. */
+  readonly fillTo?: number;
   /** Least thickness for the allowed stress when full, and the next stock thickness [m]. */
   readonly least?: number;
   readonly stock?: number;

@@ -7,6 +7,7 @@ const REFUSE = 7e6;
 const ASK_BELOW = 1.5;
 
 const mm = (metres: number): string => `${(metres * 1000).toFixed(1)} mm`;
+const cm = (metres: number): string => `${(metres * 100).toFixed(0)} cm`;
 const MPa = (pascal: number): string => `${(pascal / 1e6).toFixed(1)} MPa`;
 
 function worstOf(panes: readonly PaneFigures[]): PaneFigures | undefined {
@@ -19,30 +20,29 @@ function worstOf(panes: readonly PaneFigures[]): PaneFigures | undefined {
 }
 
 function stressSentences(pane: PaneFigures, thickness: number): string[] {
-  const { full, planned, least, stock } = pane;
+  const { full, planned, least, stock, fillTo } = pane;
   const sentences = [
-    `The ${pane.pane} pane bears most: full to the rim ${MPa(full!.stress)} and ${mm(full!.deflection)} of bend${
-      planned ? `, at the planned level ${MPa(planned.stress)} and ${mm(planned.deflection)}` : ''
-    }.`,
-    `Strength over that stress: ${full!.factor.toFixed(1)} when full, for annealed float glass, ten years of load and one pane in a thousand breaking.`,
+    ...(planned
+      ? [
+          `The ${pane.pane} pane bears most: ${MPa(planned.stress)} and ${mm(planned.deflection)} of bend with ${cm(planned.depth)} of water or ground against it, ${MPa(full!.stress)} and ${mm(full!.deflection)} full to the rim.`,
+        ]
+      : []),
+    `Strength over stress: ${planned ? `${planned.factor.toFixed(1)} as planned, ` : ''}${full!.factor.toFixed(1)} full, for annealed float glass, ten years of load and one pane in a thousand breaking.`,
   ];
-  if (stock !== undefined && thickness < stock - 1e-6)
+  if (fillTo !== undefined && fillTo < pane.height - 1e-6)
     sentences.push(
-      `For the working stress taken here it would need ${mm(least!)}, ${Math.round(stock * 1000)} mm on sale; it has ${mm(thickness)}.`,
+      `The working stress taken here is reached with ${cm(fillTo)}: do not fill it deeper, not even to look for leaks. Full to the rim it would need ${mm(least!)}${stock === undefined ? ', more than ordinary stock' : `, ${Math.round(stock * 1000)} mm on sale`}; it has ${mm(thickness)}.`,
     );
-  if (stock === undefined)
+  const stress = planned?.stress ?? full!.stress;
+  if (stress > REFUSE)
     sentences.push(
-      `For the working stress taken here it would need ${mm(least!)}, more than ordinary stock: an engineer's work.`,
+      'Do not build it so: the figure is above 7 MPa. Choose thicker glass, a rim or braces, or less water.',
     );
-  if (full!.stress > REFUSE)
-    sentences.push(
-      'Do not build it so: the figure is above 7 MPa. Choose thicker glass, a rim or braces, or a lower box.',
-    );
-  else if (full!.stress > WARN || full!.factor < ASK_BELOW)
+  else if (stress > WARN || (planned ?? full!).factor < ASK_BELOW)
     sentences.push(
       'Ask a glazier or structural engineer before building: little is left for chips, poor joints and knocks.',
     );
-  if (full!.deflection > thickness / 2)
+  if ((planned ?? full!).deflection > thickness / 2)
     sentences.push('The bend is more than half the thickness, where these formulas no longer hold well.');
   return sentences;
 }
@@ -65,6 +65,7 @@ export function structureAdvice(
     ...(worst ? stressSentences(worst, thickness) : []),
     ...outside,
     `Taken as ${topEdge === 'free' ? 'rimless' : 'rimmed'}: ${topEdge === 'free' ? 'the upper edge is free' : 'a rim or braces hold the upper edge along its whole length'}; sides and base held by sound joints, the base resting flat on its whole area.`,
+    'Ground against a pane is counted as water of its height; wet gravel below the water can press by half more.',
     'A first estimate for an ideal pane: no chips, uneven stand, lifting or knocks. It is no permission to build; a professional decides where people, homes or animals are at risk.',
   ];
 }

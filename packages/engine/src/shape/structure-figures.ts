@@ -1,4 +1,5 @@
 import { WATER_DENSITY } from '../climate/moisture-pools.ts';
+import { zoneAt } from '../geometry/plan-zones.ts';
 import type { PaneName, Plan } from '../plan/plan.ts';
 import { FOAM_YIELD } from '../structure/expanding-foam.ts';
 import { EDGE_STRENGTH, lastingStrength, SURFACE_STRENGTH } from '../structure/glass-strength.ts';
@@ -24,6 +25,9 @@ const BREAKAGE = 0.001;
 const STOCK = [0.004, 0.005, 0.006, 0.008, 0.01, 0.012, 0.015, 0.019, 0.025] as const;
 const shortfall = (thickness: number): number =>
   thickness < 0.0075 ? 0.0002 : thickness < 0.0125 ? 0.0003 : thickness < 0.02 ? 0.0005 : 0.001;
+
+/** Places along a pane at which the ground is looked at. */
+const SAMPLES = 12;
 
 const DAY = 86400;
 /** Thickness of the bead between panes, and leg of the inner fillet [m]. @source sealant-sheets; fillet common practice */
@@ -51,8 +55,39 @@ function caseOf(pane: PaneUnderWater, thickness: number): PaneCase {
   };
 }
 
-function paneFigures(pane: PaneName, plan: Plan): PaneFigures {
-  const { box, water } = plan;
+/** Greatest depth at which a pane keeps to a stress: root by bisection, for stress rises with depth. */
+function depthFor(pane: PaneUnderWater, thickness: number, stress: number): number {
+  if (paneStress(pane, thickness) <= stress) return pane.height;
+  let low = 0;
+  let high = pane.height;
+  for (let i = 0; i < 40; i++) {
+    const waterDepth = 0.5 * (low + high);
+    if (paneStress({ ...pane, waterDepth }, thickness) > stress) high = waterDepth;
+    else low = waterDepth;
+  }
+  return low;
+}
+
+/** Highest ground against a pane [m], counted as if it were water. */
+function groundAgainst(pane: PaneName, { plan, field }: ShapeGround): number {
+  const { length, width } = plan.box;
+  const near = (x: number, y: number): number => {
+    const insideX = Math.min(length - 1e-6, Math.max(1e-6, x));
+    const insideY = Math.min(width - 1e-6, Math.max(1e-6, y));
+    return zoneAt(field.zones, insideX, insideY)?.groundAt(insideX, insideY) ?? 0;
+  };
+  const along = pane === 'front' || pane === 'back';
+  const edge = pane === 'front' || pane === 'left' ? 0 : along ? width : length;
+  let highest = 0;
+  for (let i = 0; i < SAMPLES; i++) {
+    const s = ((i + 0.5) * (along ? length : width)) / SAMPLES;
+    highest = Math.max(highest, along ? near(s, edge) : near(edge, s));
+  }
+  return highest;
+}
+
+function paneFigures(pane: PaneName, ground: ShapeGround): PaneFigures {
+  const { box, water } = ground.plan;
   const length = pane === 'front' || pane === 'back' ? box.length : box.width;
   const { height, glassThickness: thickness, topEdge = 'free' } = box;
   const ratio = length / height;
@@ -71,15 +106,17 @@ function paneFigures(pane: PaneName, plan: Plan): PaneFigures {
     density: WATER_DENSITY,
   });
   const full = under(height, topEdge);
+  const planned = Math.min(height, Math.max(water.level, groundAgainst(pane, ground)));
   const least = leastThickness(full, ALLOWED_STRESS[topEdge]);
   const stock = STOCK.find((one) => one - shortfall(one) >= least);
   return {
     pane,
     length,
     height,
-    ...(water.level > 0 ? { planned: caseOf(under(Math.min(water.level, height), topEdge), thickness) } : {}),
+    ...(planned > 0 ? { planned: caseOf(under(planned, topEdge), thickness) } : {}),
     full: caseOf(full, thickness),
     otherEdge: caseOf(under(height, topEdge === 'free' ? 'braced' : 'free'), thickness),
+    fillTo: depthFor(full, thickness, ALLOWED_STRESS[topEdge]),
     least,
     ...(stock === undefined ? {} : { stock }),
   };
@@ -125,7 +162,7 @@ const PANES: readonly PaneName[] = ['front', 'back', 'left', 'right'];
 export function structureFigures(ground: ShapeGround): StructureFigures {
   const { plan } = ground;
   const topEdge = plan.box.topEdge ?? 'free';
-  const panes = PANES.map((pane) => paneFigures(pane, plan));
+  const panes = PANES.map((pane) => paneFigures(pane, ground));
   const foam = foamFigures(ground);
   return {
     topEdge,
