@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { DISSOLVED_IDS, type WaterComposition } from '../plan/water-composition.ts';
 import { equilibrateWithAir } from './equilibrate-with-air.ts';
-import { alkalinityOf, generalHardness, titratedAlkalinity } from './hardness.ts';
+import { alkalinityOf, generalHardness, testedAlkalinity, titratedAlkalinity } from './hardness.ts';
 import { HUMIC_ACID, oliverExponent, oliverSlope, siteDensityPerCarbon } from './organic-acids.ts';
 import { speciate } from './speciate.ts';
 
@@ -11,6 +11,17 @@ describe('hardness and alkalinity', () => {
     expect(
       alkalinityOf({ calcium: 1, ammonium: 0.1, nitrate: 0.1, sulfate: 0.5, phosphate: 0.2 }),
     ).toBeCloseTo(0.8, 12);
+  });
+
+  it('as a drop test finds it is the same before and after blending', () => {
+    const brown = { calcium: 0.5, dissolvedOrganicCarbon: 2 };
+    const clear = { sodium: 1.5, chloride: 0.3 };
+    const half = { calcium: 0.25, dissolvedOrganicCarbon: 1, sodium: 0.75, chloride: 0.15 };
+    expect(testedAlkalinity(half)).toBeCloseTo((testedAlkalinity(brown) + testedAlkalinity(clear)) / 2, 12);
+    expect(testedAlkalinity(clear)).toBeCloseTo(1.2, 12);
+    expect(Math.max(0, testedAlkalinity(brown))).toBe(
+      titratedAlkalinity(alkalinityOf(brown), 2 * HUMIC_ACID.siteDensity),
+    );
   });
 
   it('is found in full by a titration of clear water, and never below nothing', () => {
