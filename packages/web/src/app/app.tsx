@@ -5,6 +5,7 @@ import { CautionsPlace } from '../places/cautions/cautions-place.tsx';
 import { EnclosuresPlace } from '../places/enclosures/enclosures-place.tsx';
 import { NewTextPlace } from '../places/enclosures/new-text-place.tsx';
 import { TextPlace } from '../places/enclosures/text-place.tsx';
+import { ShapePlace } from '../places/shape/shape-place.tsx';
 import { WaterPlace } from '../places/water/water-place.tsx';
 import { lastOpened } from './last-opened.ts';
 import { NowherePlace } from './nowhere-place.tsx';
@@ -17,6 +18,7 @@ export function App() {
         <Route path="/">
           <Redirect to={lastOpened() ? `/ahead/${lastOpened()}` : '/enclosures'} replace />
         </Route>
+        <Route path="/shape/:id">{({ id }) => <ShapePlace key={id} id={id} />}</Route>
         <Route path="/ahead/:id">{({ id }) => <AheadPlace key={id} id={id} />}</Route>
         <Route path="/water/:id/:part?">
           {({ id, part }) => <WaterPlace key={id} id={id} part={part} />}

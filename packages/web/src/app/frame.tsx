@@ -45,6 +45,7 @@ function Places() {
     ...(opened === undefined
       ? []
       : [
+          { name: 'Shape', href: `/shape/${opened}`, within: '/shape' },
           { name: 'Ahead', href: `/ahead/${opened}`, within: '/ahead' },
           { name: 'Water', href: `/water/${opened}`, within: '/water' },
         ]),

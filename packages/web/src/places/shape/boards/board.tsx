@@ -1,0 +1,242 @@
+import type { LengthUnit, Scene } from '@shoreglass/figures';
+import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
+import { SceneView } from '../../../drawing/scene-view.tsx';
+import { STEPS, valueText } from '../desk/lengths.ts';
+import type { Place } from '../desk/moves.ts';
+import type { Axis, Handle } from '../handles/handle.ts';
+import { type Neighbour, neighboursOf, type Snapped, snapped } from '../handles/snapping.ts';
+import styles from './board.module.css';
+import type { BoardActions } from './board-actions.ts';
+
+/** How metres lie on a drawing: the axes it shows, and the map to pixels and back. */
+export interface BoardMap {
+  readonly across: Extract<Axis, 'x'>;
+  readonly up: Extract<Axis, 'y' | 'z'>;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly pixelsPerMetre: number;
+}
+
+export interface Mark {
+  readonly handle: Handle;
+  /** [m] */
+  readonly across: number;
+  readonly up: number;
+}
+
+interface BoardProps extends BoardActions {
+  readonly name: string;
+  readonly scene: Scene;
+  readonly map: BoardMap;
+  readonly marks: readonly Mark[];
+}
+
+/** A neighbour this near in the drawing attracts what is dragged [px]. */
+const ATTRACTION = 7;
+
+interface Held {
+  readonly handle: Handle;
+  /** Pointer less mark where it was taken hold of [px]. */
+  readonly offset: readonly [number, number];
+  readonly moved: boolean;
+  readonly place?: Place;
+  readonly guides: readonly (Neighbour & { readonly axis: Axis })[];
+}
+
+/** A drawing whose handles can be dragged, stepped with the arrow keys and typed into. */
+export function Board(props: BoardProps) {
+  const { name, scene, map, marks, selected, unit } = props;
+  const surface = useRef<HTMLFieldSetElement>(null);
+  const [held, setHeld] = useState<Held>();
+  const x = (metres: number) => map.left + metres * map.pixelsPerMetre;
+  const y = (metres: number) => map.bottom - metres * map.pixelsPerMetre;
+
+  const take = (event: PointerEvent<HTMLButtonElement>, mark: Mark) => {
+    if (event.button !== 0) return;
+    event.preventDefault();
+    const nearest = nearestMark(event, mark);
+    const button = surface.current?.querySelector<HTMLElement>(
+      `[data-handle="${CSS.escape(nearest.handle.id)}"]`,
+    );
+    button?.focus({ preventScroll: true });
+    surface.current?.setPointerCapture(event.pointerId);
+    props.onSelect(nearest.handle);
+    const [px, py] = pixelOf(event);
+    setHeld({
+      handle: nearest.handle,
+      offset: [px - x(nearest.across), py - y(nearest.up)],
+      moved: false,
+      guides: [],
+    });
+  };
+
+  /** Where marks stand close together, the one nearest to the pointer is taken. */
+  const nearestMark = (event: PointerEvent, fallback: Mark): Mark => {
+    const [px, py] = pixelOf(event);
+    const distance = (mark: Mark) => Math.hypot(px - x(mark.across), py - y(mark.up));
+    return marks.reduce((best, mark) => (distance(mark) < distance(best) - 0.5 ? mark : best), fallback);
+  };
+
+  const pixelOf = (event: PointerEvent): readonly [number, number] => {
+    const { left, top } = (surface.current as HTMLElement).getBoundingClientRect();
+    return [event.clientX - left, event.clientY - top];
+  };
+
+  const drag = (event: PointerEvent<HTMLFieldSetElement>) => {
+    if (!held || !event.currentTarget.hasPointerCapture(event.pointerId)) return;
+    const [px, py] = pixelOf(event);
+    const wanted: readonly [Axis, number][] = [
+      [map.across, (px - held.offset[0] - map.left) / map.pixelsPerMetre],
+      [map.up, (map.bottom - (py - held.offset[1])) / map.pixelsPerMetre],
+    ];
+    const found = wanted
+      .filter(([axis]) => held.handle.measures.some(({ drag: along }) => along?.axis === axis))
+      .map(([axis, position]) => ({ axis, ...snappedOn(axis, position, event.altKey || !props.snap) }));
+    const place = Object.fromEntries(found.map(({ axis, at }) => [axis, at])) as Place;
+    const guides = found.flatMap(({ axis, on }) => (on ? [{ axis, ...on }] : []));
+    setHeld({ ...held, moved: true, place, guides });
+    props.onDrag(held.handle, place);
+  };
+
+  const snappedOn = (axis: Axis, position: number, free: boolean): Snapped => {
+    const room = (map.right - map.left) / map.pixelsPerMetre;
+    const high = (map.bottom - map.top) / map.pixelsPerMetre;
+    const { coarse, fine } = STEPS[unit];
+    return snapped(position, {
+      step: coarse / 2,
+      fine,
+      reach: Math.min(ATTRACTION / map.pixelsPerMetre, coarse),
+      neighbours: held ? neighboursOf(props.handles, held.handle, axis, axis === 'x' ? room : high) : [],
+      free,
+    });
+  };
+
+  const drop = (place: Place | undefined) => {
+    if (!held) return;
+    setHeld(undefined);
+    if (held.moved) props.onDrop(held.handle, place);
+  };
+
+  const press = (event: KeyboardEvent, handle: Handle) => {
+    if (event.key === 'Escape' && held) return drop(undefined);
+    if (event.key === 'Enter') {
+      event.preventDefault();
+      return props.onType(handle);
+    }
+    const way = WAYS[event.key];
+    if (!way || event.ctrlKey || event.metaKey) return;
+    const axis = way[0] === 'across' ? map.across : map.up;
+    if (!handle.measures.some(({ drag: along }) => along?.axis === axis)) return;
+    event.preventDefault();
+    const { coarse, fine } = STEPS[unit];
+    props.onStep(handle, axis, way[1] * (event.shiftKey ? fine : coarse));
+  };
+
+  return (
+    <fieldset
+      ref={surface}
+      aria-label={`${name}: what can be moved`}
+      className={styles.board}
+      data-held={held !== undefined}
+      onPointerMove={drag}
+      onPointerUp={() => drop(held?.place)}
+      onPointerCancel={() => drop(undefined)}
+    >
+      <SceneView scene={scene} />
+      {held?.guides.map(({ axis, at, name: neighbour }) => (
+        <Guide key={axis} axis={axis} at={axis === map.across ? x(at) : y(at)} name={neighbour} map={map} />
+      ))}
+      {marks.map((mark) => (
+        <button
+          key={mark.handle.id}
+          type="button"
+          data-handle={mark.handle.id}
+          data-group={mark.handle.group}
+          data-selected={mark.handle.id === selected?.id}
+          data-concerned={props.concerned.has(mark.handle.id)}
+          className={styles.handle}
+          style={{ left: x(mark.across), top: y(mark.up) }}
+          aria-label={spoken(mark.handle, unit)}
+          onPointerDown={(event) => take(event, mark)}
+          onFocus={() => props.onSelect(mark.handle)}
+          onKeyDown={(event) => press(event, mark.handle)}
+          onClick={(event) => {
+            // A screen reader presses without a pointer; it wants the fields.
+            if (event.detail === 0) props.onType(mark.handle);
+          }}
+        >
+          <span className={styles.mark} aria-hidden="true" />
+        </button>
+      ))}
+      {selected && <Tag mark={marks.find(({ handle }) => handle.id === selected.id)} map={map} unit={unit} />}
+    </fieldset>
+  );
+}
+
+const WAYS: Readonly<Record<string, readonly ['across' | 'up', 1 | -1]>> = {
+  ArrowRight: ['across', 1],
+  ArrowLeft: ['across', -1],
+  ArrowUp: ['up', 1],
+  ArrowDown: ['up', -1],
+};
+
+/** A handle with its values, as it is spoken: "Water level: above the base 16.5 cm". */
+function spoken({ name, measures }: Handle, unit: LengthUnit): string {
+  const values = measures.map(
+    (measure) => `${measure.name.toLowerCase()} ${valueText(measure.value, measure.dimension, unit)}`,
+  );
+  return `${name}: ${values.join(', ')}`;
+}
+
+interface GuideProps {
+  readonly axis: Axis;
+  /** [px] */
+  readonly at: number;
+  readonly name: string;
+  readonly map: BoardMap;
+}
+
+/** The line on which what is dragged lies with its neighbour. */
+function Guide({ axis, at, name, map }: GuideProps) {
+  const upright = axis === map.across;
+  const style = upright
+    ? { left: at, top: map.top, height: map.bottom - map.top }
+    : { top: at, left: map.left, width: map.right - map.left };
+  return (
+    <div className={styles.guide} data-upright={upright} style={style} aria-hidden="true">
+      <span>{name}</span>
+    </div>
+  );
+}
+
+interface TagProps {
+  readonly mark: Mark | undefined;
+  readonly map: BoardMap;
+  readonly unit: LengthUnit;
+}
+
+/** What is held, and what it measures in this drawing. */
+function Tag({ mark, map, unit }: TagProps) {
+  if (!mark) return null;
+  const { handle } = mark;
+  const values = handle.measures
+    .filter(({ drag }) => drag?.axis === map.across || drag?.axis === map.up)
+    .map(({ value, dimension }) => valueText(value, dimension, unit));
+  const px = map.left + mark.across * map.pixelsPerMetre;
+  const py = map.bottom - mark.up * map.pixelsPerMetre;
+  const toLeft = px > (map.left + map.right) / 2;
+  const below = py < map.top + 46;
+  return (
+    <div
+      className={styles.tag}
+      data-left={toLeft}
+      data-below={below}
+      style={{ left: px, top: py }}
+      aria-hidden="true"
+    >
+      {values.length > 0 ? values.join(' · ') : handle.name}
+    </div>
+  );
+}

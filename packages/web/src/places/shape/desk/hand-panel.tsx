@@ -1,0 +1,182 @@
+import type { Finding } from '@shoreglass/contract';
+import type { LengthUnit } from '@shoreglass/figures';
+import { type RefObject, useState } from 'react';
+import { capital } from '../../../outlook/turning-words.ts';
+import { GROUPS } from '../handles/all-handles.ts';
+import type { Handle, Measure } from '../handles/handle.ts';
+import styles from './hand-panel.module.css';
+import { fieldText, readTyped, STEPS, valueText } from './lengths.ts';
+import { setMeasure, stepMeasure } from './moves.ts';
+import type { Command, Refusal } from './shape-desk-store.ts';
+
+export interface PartDeed {
+  readonly words: string;
+  readonly command: Command;
+}
+
+interface HandPanelProps {
+  readonly handles: readonly Handle[];
+  readonly selected: Handle | undefined;
+  readonly unit: LengthUnit;
+  readonly refusal: Refusal | undefined;
+  /** Findings by the measure they concern, as handle id and measure id. */
+  readonly findingsAt: ReadonlyMap<string, readonly Pick<Finding, 'message' | 'mend'>[]>;
+  readonly firstField: RefObject<HTMLInputElement | null>;
+  readonly deeds: readonly PartDeed[];
+  readonly onSelect: (id: string) => void;
+  readonly onCommand: (command: Command) => void;
+}
+
+/** What is in the hand: its measures to type and to step, what was found about it, and what can be done with it. */
+export function HandPanel(props: HandPanelProps) {
+  const { handles, selected, refusal, deeds } = props;
+  return (
+    <section aria-label="In the hand" className={styles.panel}>
+      <label className={styles.part}>
+        <span>In the hand</span>
+        <select value={selected?.id ?? ''} onChange={(event) => props.onSelect(event.target.value)}>
+          <option value="">nothing yet</option>
+          {GROUPS.map(({ group, name }) => {
+            const members = handles.filter((handle) => handle.group === group);
+            if (members.length === 0) return null;
+            return (
+              <optgroup key={group} label={name}>
+                {members.map((handle) => (
+                  <option key={handle.id} value={handle.id}>
+                    {handle.name}
+                  </option>
+                ))}
+              </optgroup>
+            );
+          })}
+        </select>
+      </label>
+      {!selected && (
+        <p className={styles.hint}>
+          Take hold of a mark in a drawing, or choose a part here and type its measures.
+        </p>
+      )}
+      {selected?.measures.map((measure, index) => (
+        <MeasureField
+          key={`${selected.id} ${measure.id}`}
+          {...props}
+          handle={selected}
+          measure={measure}
+          {...(index === 0 ? { field: props.firstField } : {})}
+        />
+      ))}
+      <div role="alert" className={styles.refusal}>
+        {refusal?.findings.map(({ message, mend }) => (
+          <p key={message}>
+            <strong>Not done: {message}.</strong> {mend}
+          </p>
+        ))}
+      </div>
+      {deeds.length > 0 && (
+        <div className={styles.deeds}>
+          {deeds.map(({ words, command }) => (
+            <button key={words} type="button" onClick={() => props.onCommand(command)}>
+              {words}
+            </button>
+          ))}
+        </div>
+      )}
+    </section>
+  );
+}
+
+interface MeasureFieldProps extends HandPanelProps {
+  readonly handle: Handle;
+  readonly measure: Measure;
+  readonly field?: RefObject<HTMLInputElement | null>;
+}
+
+function MeasureField({ handle, measure, unit, findingsAt, field, onCommand }: MeasureFieldProps) {
+  const [typed, setTyped] = useState<string>();
+  const [wrong, setWrong] = useState<string>();
+  const { number, unit: own } = fieldText(measure.value, measure.dimension, unit);
+  const id = `measure-${measure.id}`;
+  const found = findingsAt.get(`${handle.id} ${measure.id}`) ?? [];
+
+  const take = () => {
+    if (typed === undefined || typed.trim() === number) return setTyped(undefined);
+    const value = readTyped(typed, measure.dimension, unit);
+    const trouble = typeof value === 'number' ? outside(value, measure, unit) : value.wrong;
+    setWrong(trouble);
+    if (trouble !== undefined || typeof value !== 'number') return;
+    setTyped(undefined);
+    onCommand(setMeasure(handle, measure, value, { unit }));
+  };
+  const step = (by: number) => {
+    setTyped(undefined);
+    setWrong(undefined);
+    onCommand(stepMeasure(handle, measure, by, unit));
+  };
+  const size = stepOf(measure, unit);
+  return (
+    <div className={styles.measure} data-wrong={wrong !== undefined}>
+      <label htmlFor={id}>{measure.name}</label>
+      <button
+        type="button"
+        className={styles.step}
+        aria-label={`${measure.name} less`}
+        onClick={() => step(-size)}
+      >
+        −
+      </button>
+      <span className={styles.entry}>
+        <input
+          id={id}
+          ref={field}
+          value={typed ?? number}
+          inputMode="decimal"
+          autoComplete="off"
+          aria-describedby={`${id}-about`}
+          aria-invalid={wrong !== undefined}
+          onChange={(event) => setTyped(event.target.value)}
+          onFocus={(event) => event.target.select()}
+          onBlur={take}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') take();
+            if (event.key === 'Escape') {
+              setTyped(undefined);
+              setWrong(undefined);
+            }
+          }}
+        />
+        <span>{own}</span>
+      </span>
+      <button
+        type="button"
+        className={styles.step}
+        aria-label={`${measure.name} more`}
+        onClick={() => step(size)}
+      >
+        +
+      </button>
+      <div id={`${id}-about`} className={styles.about}>
+        {wrong !== undefined && <p className={styles.wrong}>{wrong}</p>}
+        {found.map(({ message, mend }) => (
+          <p key={message}>
+            {capital(message)}. {mend}
+          </p>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+/** The step of the buttons: fine for what is thin. */
+function stepOf({ dimension, value }: Measure, unit: LengthUnit): number {
+  if (dimension === 'share') return 0.01;
+  if (dimension === 'mass') return value >= 1 ? 0.1 : 0.01;
+  const { coarse, fine } = STEPS[unit];
+  return value < 0.02 ? fine : coarse / 2;
+}
+
+function outside(value: number, measure: Measure, unit: LengthUnit): string | undefined {
+  const tolerance = 1e-9 + 1e-6 * Math.abs(measure.high);
+  if (value >= measure.low - tolerance && value <= measure.high + tolerance) return undefined;
+  const text = (limit: number) => valueText(limit, measure.dimension, unit);
+  return `Between ${text(measure.low)} and ${text(measure.high)} it fits; ${text(value)} does not.`;
+}
