@@ -75,6 +75,22 @@ describe('check', () => {
   });
 });
 
+describe('mix', () => {
+  const asked = ['mix', '--from', 'rain,hard-tap', '--gh', '6 °dGH', '--kh', '4 °dKH', '--volume', '40 L'];
+  test('says what to take, in which order and what to mind', () => {
+    const { status, stdout } = shoreglass(...asked, '--max-sodium', '10 mg/L');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/Take[\s\S]*rain[\s\S]*In this order[\s\S]*To mind[\s\S]*chloramine/);
+  });
+  test('--json prints one document with all ways', () => {
+    const { status, stdout } = shoreglass(...asked, '--json');
+    expect(status).toBe(0);
+    const { recipes } = JSON.parse(stdout);
+    expect(recipes[0]).toMatchObject({ id: 'closest', litres: 40 });
+    expect(recipes[0].targets[0]).toMatchObject({ quantity: 'GH', unit: '°dGH', met: true });
+  });
+});
+
 describe('bad input ends with 2 and says the mend', () => {
   test.each([
     [['ahead', 'no-such-file.yaml'], /no file .*no-such-file\.yaml/],
@@ -82,6 +98,8 @@ describe('bad input ends with 2 and says the mend', () => {
     [['ahead', 'beck-bank', '--days', 'abc'], /whole number from 1 to 1500/],
     [['ahead', 'beck-bank', '--members', '1000000000'], /whole number from 2 to 2000/],
     [['ahead', 'beck-bank', '--seed', '-1'], /seed/],
+    [['mix', '--gh', '6 dGH', '--volume', '0 L'], /--volume: is outside/],
+    [['mix', '--gh', '6 dGH', '--volume', '4 L', '--from', 'rian'], /Did you mean 'rain'/],
     [['ahead'], /missing required argument/],
     [['aheda'], /unknown command/],
     [['demo', '--colour'], /unknown option/],
@@ -113,9 +131,12 @@ describe('bad input ends with 2 and says the mend', () => {
 });
 
 describe('help', () => {
-  test.each([[], ['check'], ['ahead'], ['demo'], ['serve']])('%s --help ends with 0', (...command) => {
-    const { status, stdout } = shoreglass(...command.filter(Boolean), '--help');
-    expect(status).toBe(0);
-    expect(stdout).toMatch(/Usage: shoreglass/);
-  });
+  test.each([[], ['check'], ['ahead'], ['mix'], ['demo'], ['serve']])(
+    '%s --help ends with 0',
+    (...command) => {
+      const { status, stdout } = shoreglass(...command.filter(Boolean), '--help');
+      expect(status).toBe(0);
+      expect(stdout).toMatch(/Usage: shoreglass/);
+    },
+  );
 });
