@@ -85,6 +85,15 @@ interface Evidence {
   readonly conflict?: readonly [BufferLimit, BufferLimit];
 }
 
+/** One option of each material and obstacle: the others would say the same. */
+function oncePerObstacle(options: readonly BufferOption[]): BufferOption[] {
+  const told = new Set<string>();
+  return options.filter(({ material, because = '' }) => {
+    const key = `${material} ${because}`;
+    return told.has(key) ? false : Boolean(told.add(key));
+  });
+}
+
 /** The answer as a whole in one to three sentences. `derived`. */
 export function answerSentences(answer: BufferAnswer, { conflict }: Evidence): string[] {
   const { verdict, without, days, probability, options, best } = answer;
@@ -102,6 +111,6 @@ export function answerSentences(answer: BufferAnswer, { conflict }: Evidence): s
   return [
     `No buffer on offer holds the band in ${percent(probability)} of runs for ${days} days.`,
     bare,
-    ...options.map(({ sentence }) => sentence),
+    ...oncePerObstacle(options).map(({ sentence }) => sentence),
   ];
 }
