@@ -31,7 +31,8 @@ export function changeLimits({
 }: Pick<Plan, 'changeLimits' | 'populations'>): ChangeLimit[] {
   return COMMON_CHANGE_LIMITS.map((common) => {
     const stated = own.filter(({ quantity }) => quantity === common.quantity);
-    const everyone = new Set(populations.map(({ species }) => species)).size;
+    const inWater = populations.filter(({ traits }) => (traits.habitat ?? 'water') !== 'land');
+    const everyone = new Set(inWater.map(({ species }) => species)).size;
     const candidates = stated.length > 0 && stated.length >= everyone ? stated : [...stated, common];
     return candidates.reduce((least, limit) => (limit.perDay < least.perDay ? limit : least));
   });

@@ -104,7 +104,8 @@ describe('the narrowest limits', () => {
     basis: 'published',
     source: 'test',
   });
-  const species = (...ids: string[]) => ids.map((id) => ({ species: id })) as unknown as Plan['populations'];
+  const species = (...ids: string[]) =>
+    ids.map((id) => ({ species: id, traits: {} })) as unknown as Plan['populations'];
   const ofTemperature = (limits: readonly ChangeLimit[]) =>
     limits.find(({ quantity }) => quantity === 'waterTemperature')?.perDay;
   test('common practice where nothing is known', () => {

@@ -657,6 +657,15 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the literature, no particular work checked"
      }
     }
+   },
+   "fastestChange": {
+    "waterTemperature": {
+     "value": 2.5,
+     "unit": "K",
+     "basis": "page",
+     "source": "Sprague 1963, Journal of the Fisheries Research Board of Canada 20: 387-415; abstract",
+     "note": "Of Asellus intermedius: acclimation temperature could be raised by 2.5 to 5 K a day above 14 °C; the lower end."
+    }
    }
   },
   "folsomia-candida": {
@@ -1585,6 +1594,15 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the literature, no particular work checked"
      }
     }
+   },
+   "fastestChange": {
+    "waterTemperature": {
+     "value": 2.5,
+     "unit": "K",
+     "basis": "page",
+     "source": "Sprague 1963, Journal of the Fisheries Research Board of Canada 20: 387-415; abstract",
+     "note": "Of Gammarus fasciatus and G. pseudolimnaeus: acclimation temperature could be raised by 2.5 to 5 K a day above 14 °C; the lower end."
+    }
    }
   },
   "hyalella-azteca": {
@@ -2246,6 +2264,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked"
      }
+    }
+   },
+   "fastestChange": {
+    "waterTemperature": {
+     "value": 2.5,
+     "unit": "K",
+     "basis": "page",
+     "source": "Sprague 1963, Journal of the Fisheries Research Board of Canada 20: 387-415; abstract",
+     "note": "Acclimation temperature could be raised by 2.5 to 5 K a day above 14 °C; the lower end."
     }
    }
   },
@@ -8968,11 +8995,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "green algae and diatoms of films thrive to 28 to 32 degC; recalled"
     },
     "lightHalf": {
-     "value": 32,
+     "value": 28,
      "unit": "µmol/m²/s",
      "distribution": "lognormal",
      "spread": 1.5,
-     "min": 15,
+     "min": 12,
      "max": 120,
      "basis": "memory",
      "source": "films acclimate to their light: 20 to 60 in dim places, to 150 in bright ones; recalled. Common practice, no source: glass under 30 µmol/m2/s still turns green in weeks"
@@ -9028,12 +9055,12 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "0.03 to 0.2, Bowie et al. 1985; recalled; films of dim places lie at the low end"
     },
     "lossRate": {
-     "value": 0.04,
+     "value": 0.03,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 1.7,
-     "min": 0.012,
-     "max": 0.15,
+     "spread": 1.8,
+     "min": 0.008,
+     "max": 0.1,
      "basis": "assumed",
      "source": "sloughing and death of an ungrazed film; with the other values films come to rest at 2 to 25 g dry/m2 under 40 to 100 µmol/m2/s, as estimated for tanks; grazers come on top"
     },
@@ -10545,14 +10572,14 @@ export const LIBRARY_DATA: LibraryData = {
    "process": "surface-cover",
    "parameters": {
     "algalStock": {
-     "value": 1.3,
+     "value": 1.15,
      "unit": "mol C/m²",
      "distribution": "lognormal",
      "spread": 1.3,
      "min": 0.6,
      "max": 1.9,
      "basis": "published",
-     "source": "49 g dry/m2 on branches in bright fertile ponds, 29 to 41 % of it ash (Azim et al. 2002, abstract), 46 % carbon in the rest (recalled); under tank light the film rests at a fifth to a half of it, held by its own shade and losses"
+     "source": "46 g dry/m2 between 32 and 49 g on bamboo and branches in bright fertile ponds, 29 to 41 % of it ash (Azim et al. 2002; Anix et al. 2020, abstracts), 46 % carbon in the rest (recalled); under tank light the film rests at a fifth to a half of it, held by its own shade and losses"
     },
     "filmStock": {
      "value": 0.015,
@@ -10775,14 +10802,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "0.5 per leaf area, 0.02 m2 leaf per g dry at 42 % carbon; recalled"
     },
     "algalAttenuation": {
-     "value": 0.9,
+     "value": 2,
      "unit": "m²/mol C",
      "distribution": "lognormal",
-     "spread": 1.9,
-     "min": 0.2,
-     "max": 4,
+     "spread": 1.8,
+     "min": 0.5,
+     "max": 6,
      "basis": "memory",
-     "source": "0.03 m2 per g dry at 40 % carbon; recalled"
+     "source": "0.03 to 0.2 m2 per g dry at 40 % carbon: a lawn of 15 g dry/m2 dims the light on its floor to a third; estimated"
     },
     "incidentShare": {
      "value": 0.6,

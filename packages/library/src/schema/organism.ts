@@ -151,6 +151,14 @@ const risk = z.strictObject({
   source: z.string().min(3),
 });
 
+/** Fastest change of the water it is to be put through, a day; the conductivity as a share of what it was. */
+const fastestChange = z.strictObject({
+  waterTemperature: plain('K', 0.1, 30).optional(),
+  pH: plain('pH', 0.01, 5).optional(),
+  KH: plain('°dKH', 0.05, 30).optional(),
+  conductivity: plain('%', 1, 1000).optional(),
+});
+
 const known = z.strictObject({
   level: z.enum(['well', 'fairly', 'poorly']),
   note: z.string().min(10),
@@ -175,6 +183,7 @@ const organism = z
     tolerances: tolerances.optional(),
     /** Outermost ranges it survives, for the rules; traits say the same for measured species. */
     survives: tolerances.optional(),
+    fastestChange: fastestChange.optional(),
     diet: diet.optional(),
     prey: prey.optional(),
     /** As what others hunt it. */

@@ -3,6 +3,7 @@ import type { Library } from '@shoreglass/library';
 import type { EnclosureDocument } from '../read/read-enclosure.ts';
 import { bandsOf } from './bands-of.ts';
 import { actionsOf, routineOf } from './care-of.ts';
+import { changeLimitsOf } from './change-limits-of.ts';
 import { devicesOf } from './devices-of.ts';
 import { drawnOf } from './drawn-of.ts';
 import { plantingOf, populationOf } from './inhabitants.ts';
@@ -40,6 +41,7 @@ export function planOf({ id, content }: EnclosureDocument, library: Library, ser
     routines: (content.routines ?? []).map((routine) => routineOf(routine, sources)),
     actions: actionsOf(content, sources),
     bands: bandsOf(content, library),
+    changeLimits: changeLimitsOf(content, library),
     priors,
     notModelled: notModelledOf(content, library),
   };
