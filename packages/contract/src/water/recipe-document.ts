@@ -41,6 +41,9 @@ function hardnessUnits(value: number, from: 'mol/m³' | 'meq/L') {
   };
 }
 
+/** JSON has no infinity: an index without ions is null. */
+const index = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
 function waterDocument({ composition, ...water }: RecipeWater) {
   const mass = (id: Exclude<RecipeQuantity, 'GH' | 'KH' | 'conductivity'>) =>
     RECIPE_UNITS[id].shown(composition[id]);
@@ -60,8 +63,8 @@ function waterDocument({ composition, ...water }: RecipeWater) {
       nitrate: mass('nitrate'),
       bicarbonate: water.bicarbonate * MOLAR_MASS.bicarbonate,
     },
-    calciteSaturationIndex: water.calciteSaturationIndex,
-    gypsumSaturationIndex: water.gypsumSaturationIndex,
+    calciteSaturationIndex: index(water.calciteSaturationIndex),
+    gypsumSaturationIndex: index(water.gypsumSaturationIndex),
   };
 }
 
