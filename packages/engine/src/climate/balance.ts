@@ -1,4 +1,4 @@
-import type { Heater, Pump } from '../plan/plan.ts';
+import type { BalanceSetting } from './balance-setting.ts';
 import {
   AIR,
   ANSWERS,
@@ -15,13 +15,10 @@ import {
   UNKNOWNS,
   WATER,
 } from './balance-system.ts';
-import type { ClimateParameters } from './climate-parameters.ts';
-import type { Envelope } from './envelope.ts';
 import { AIR_HEAT_CAPACITY, LEWIS_FACTOR, latentHeat, quietAirConductance } from './evaporation.ts';
+import type { FrontSurroundings } from './front-pane.ts';
 import { MASS_RATIO, moistAirDensity, moistAirVolume } from './moist-air.ts';
 import { type MoistureFlows, type MoisturePools, WATER_DENSITY } from './moisture-pools.ts';
-import { topOpeningExchange } from './openings.ts';
-import type { RoomDrivers } from './room-drivers.ts';
 import { type SaturationCurve, saturationCurve } from './saturation-curve.ts';
 
 /** Latent heat at 24 degC, held constant so that heat closes [J/kg]. */
@@ -30,17 +27,6 @@ const LATENT = latentHeat(24);
 const RADIANT_SHARE = 0.6;
 /** Below the setpoint by this much the heater runs at full power [K]. @source assumed */
 const HEATER_BAND = 0.25;
-
-/** What the balance works with all run. */
-export interface BalanceSetting {
-  readonly envelope: Envelope;
-  readonly pools: MoisturePools;
-  readonly parameters: ClimateParameters;
-  readonly room: RoomDrivers;
-  readonly openCover: number;
-  readonly heater: Heater | undefined;
-  readonly pump: Pump | undefined;
-}
 
 /** Per unknown, the tangent to the saturated humidity ratio: its value at 0 degC and its slope [1/K]. */
 const TANGENT = 2;
@@ -73,9 +59,18 @@ export class HeatAndVapour {
   private readonly answers = new Float64Array(ANSWERS);
   private readonly curve: SaturationCurve;
   private readonly tangent = new Float64Array(UNKNOWNS * TANGENT);
+  private readonly loose = new Float64Array(TANGENT);
   private readonly coefficient = new Float64Array(3);
   private readonly startCoefficient = new Float64Array(3);
-  private readonly flows: MoistureFlows = { fromWater: 0, fromLand: 0, toRoom: 0, condensing: 0, fog: 0 };
+  private readonly flows: MoistureFlows = {
+    fromWater: 0,
+    fromLand: 0,
+    toRoom: 0,
+    condensing: 0,
+    fog: 0,
+    foggedFromPool: 0,
+    foggedIn: 0,
+  };
   private hour = 0;
   private lampHeat = 0;
   private heaterPower = 0;
@@ -102,6 +97,30 @@ export class HeatAndVapour {
     const ratio = this.end[RATIO]!;
     const saturated = this.saturatedRatio(AIR);
     return (ratio * (MASS_RATIO + saturated)) / ((MASS_RATIO + ratio) * saturated);
+  }
+
+  /** Saturated humidity ratio at any temperature [kg/kg]. */
+  saturatedRatioAt(temperature: number): number {
+    this.curve.tangent(temperature, this.loose, 0);
+    return this.loose[0]! + this.loose[1]! * temperature;
+  }
+
+  /** What the front pane meets at the end of the last step. */
+  aroundFront(hour: number): FrontSurroundings {
+    const { envelope: e, room, air } = this.setting;
+    const radiating = e.waterToGlass + e.groundToGlass;
+    const radiant =
+      radiating > 0
+        ? (e.waterToGlass * this.end[WATER]! + e.groundToGlass * this.end[GROUND]!) / radiating
+        : this.end[AIR]!;
+    return {
+      air: this.end[AIR]!,
+      ratio: this.end[RATIO]!,
+      radiation: radiating / e.glassArea,
+      radiant,
+      room: room.temperature[hour]!,
+      stirred: air.stirred,
+    };
   }
 
   /** Fills the air of the box with vapour at the present humidity ratio; for the start of a run. */
@@ -131,6 +150,7 @@ export class HeatAndVapour {
     this.heaterHeat = 0;
     this.weighAir();
     this.end[RATIO] = this.pools.vapour / this.dryAir;
+    this.setting.air.set(hour % 24, this.relativeHumidity(), this.end[WATER]!, this.end[GROUND]!);
   }
 
   private weighAir(): void {
@@ -212,12 +232,12 @@ export class HeatAndVapour {
 
   /** Dry air exchanged with the room: buoyancy and draught through the open cover, leakage [kg/s]. */
   private airExchange(): number {
-    const { envelope, parameters, room, openCover } = this.setting;
+    const { envelope, parameters, room, paths, air } = this.setting;
     const outsideDensity = room.density[this.hour]!;
     const insideDensity = moistAirDensity(this.end[AIR]!, this.end[RATIO]!, this.pressure);
-    const buoyant = topOpeningExchange(openCover, insideDensity, outsideDensity);
+    const buoyant = paths.exchange(insideDensity, outsideDensity);
     const leaking = (parameters.leakage / 3600) * envelope.airVolume;
-    const flow = buoyant + parameters.draught * openCover + leaking;
+    const flow = buoyant + parameters.draught * paths.area + leaking + air.roomFlow;
     return (flow * outsideDensity) / (1 + room.humidityRatio[this.hour]!);
   }
 
@@ -229,7 +249,7 @@ export class HeatAndVapour {
 
   private assemble(dt: number): void {
     const { terms, coefficient, tangent, start, setting, hour } = this;
-    const { envelope: e, parameters, room, pump } = setting;
+    const { envelope: e, parameters, room, pump, air: devices } = setting;
     const kw = coefficient[FROM_WATER]!;
     const kg = coefficient[FROM_LAND]!;
     const exchange = coefficient[EXCHANGE]!;
@@ -266,13 +286,30 @@ export class HeatAndVapour {
     terms[TERM.groundToRatio] = LATENT * kg;
     terms[TERM.ratioByWater] = waterSlope;
     terms[TERM.ratioByGround] = groundSlope;
-    terms[TERM.knownAir] = air * start[AIR]! + exchangeHeat * roomTemperature + this.lampHeat - radiant;
+    // Droplets of a fogger take their heat of evaporation from the air; those too many fall again as fog.
+    const fogged = LATENT * devices.fogRate;
+    terms[TERM.knownAir] =
+      air * start[AIR]! + exchangeHeat * roomTemperature + this.lampHeat - radiant + devices.fanHeat - fogged;
     terms[TERM.knownRatio] =
-      vapour * start[RATIO]! + waterBase + groundBase + LATENT * exchange * room.humidityRatio[hour]!;
+      vapour * start[RATIO]! +
+      waterBase +
+      groundBase +
+      LATENT * exchange * room.humidityRatio[hour]! +
+      fogged;
     terms[TERM.knownWater] =
-      water * start[WATER]! + e.waterToRoom * roomTemperature + onWater + (pump?.power ?? 0) - waterBase;
+      water * start[WATER]! +
+      e.waterToRoom * roomTemperature +
+      onWater +
+      (pump?.power ?? 0) -
+      waterBase +
+      devices.matToWater;
     terms[TERM.knownGround] =
-      ground * start[GROUND]! + e.groundToRoom * roomTemperature + radiant - onWater - groundBase;
+      ground * start[GROUND]! +
+      e.groundToRoom * roomTemperature +
+      radiant -
+      onWater -
+      groundBase +
+      devices.matToGround;
     terms[TERM.knownGlass] = glass * start[GLASS]! + e.glassToRoom * roomTemperature;
   }
 
@@ -337,13 +374,17 @@ export class HeatAndVapour {
     flows.fromWater = coefficient[FROM_WATER]! * (this.saturatedRatio(WATER) - ratio);
     flows.fromLand = coefficient[FROM_LAND]! * (this.saturatedRatio(GROUND) - ratio);
     flows.toRoom = coefficient[EXCHANGE]! * (ratio - setting.room.humidityRatio[hour]!);
+    const { fogRate, fogFromPool } = setting.air;
+    flows.foggedFromPool = fogFromPool ? fogRate : 0;
+    flows.foggedIn = fogFromPool ? 0 : fogRate;
   }
 
   private bookHeat(dt: number): void {
     const { coefficient, end, setting, hour } = this;
-    const { envelope: e, room, pump } = setting;
+    const { envelope: e, room, pump, air } = setting;
     const roomTemperature = room.temperature[hour]!;
-    const gained = this.lampHeat + (pump?.power ?? 0) + this.heaterPower;
+    const gained =
+      this.lampHeat + (pump?.power ?? 0) + this.heaterPower + air.fanHeat + air.matToWater + air.matToGround;
     const conducted =
       e.waterToRoom * (end[WATER]! - roomTemperature) +
       e.groundToRoom * (end[GROUND]! - roomTemperature) +

@@ -1,10 +1,13 @@
 import type { Geometry } from '../geometry/geometry.ts';
 import type { Plan } from '../plan/plan.ts';
+import { airDevices } from './air-devices.ts';
+import { airPaths } from './air-paths.ts';
 import { HeatAndVapour } from './balance.ts';
 import { AIR, GLASS, GROUND, RATIO, WATER } from './balance-system.ts';
 import { climateParameters } from './climate-parameters.ts';
 import { type DeviceHours, deviceHours } from './device-hours.ts';
 import { createEnvelope } from './envelope.ts';
+import { FrontPane } from './front-pane.ts';
 import { MoisturePools, WATER_DENSITY } from './moisture-pools.ts';
 import type { RoomDrivers } from './room-drivers.ts';
 
@@ -17,6 +20,8 @@ export interface ClimateState {
   groundTemperature: number;
   /** Inner face of the glass that touches air, the front glass among it. */
   glassTemperature: number;
+  /** Inner face of the front glass: as the other glass, unless a second pane or stirred air sets it apart. */
+  frontTemperature: number;
   /** Condensate on the glass [m3]. */
   film: number;
   /** Moisture in the upper ground and plants above the water [m3]. */
@@ -70,6 +75,7 @@ class HourlyClimate implements Climate {
     waterTemperature: 0,
     groundTemperature: 0,
     glassTemperature: 0,
+    frontTemperature: 0,
     film: 0,
     landWater: 0,
   };
@@ -88,13 +94,16 @@ class HourlyClimate implements Climate {
   private readonly refresh: (volume: number) => void;
   private readonly devices: DeviceHours;
   private readonly rhythm: Rhythm;
+  private readonly front: FrontPane | undefined;
 
   constructor(
     balance: HeatAndVapour,
     refresh: (volume: number) => void,
     devices: DeviceHours,
     rhythm: Rhythm,
+    front: FrontPane | undefined,
   ) {
+    this.front = front;
     this.balance = balance;
     this.refresh = refresh;
     this.devices = devices;
@@ -114,8 +123,13 @@ class HourlyClimate implements Climate {
     balance.beginHour(hour, devices.lampPower[hour % 24]!);
     pools.fall(mist);
     const dt = 3600 / rhythm.stepsPerHour;
-    for (let i = 0; i < rhythm.stepsPerHour; i++) balance.advance(dt, waterVolume * WATER_DENSITY);
+    let frontFogged = 0;
+    for (let i = 0; i < rhythm.stepsPerHour; i++) {
+      balance.advance(dt, waterVolume * WATER_DENSITY);
+      if (this.front) frontFogged += this.front.advance(balance.aroundFront(hour), dt) / rhythm.stepsPerHour;
+    }
     this.book(mist);
+    if (this.front) this.fogged = frontFogged;
     this.report();
   }
 
@@ -127,7 +141,7 @@ class HourlyClimate implements Climate {
     this.wicked = pools.wicked / WATER_DENSITY;
     this.poolChange = (pools.returned - pools.evaporated - pools.wicked) / WATER_DENSITY;
     this.lostToRoom = pools.lost / WATER_DENSITY;
-    this.misted = mist / WATER_DENSITY;
+    this.misted = (mist + pools.brought) / WATER_DENSITY;
     this.fogged = pools.foggedTime / 3600;
     this.heaterPower = balance.heaterHeat / 3600;
     this.heatIn = balance.heatIn;
@@ -141,6 +155,7 @@ class HourlyClimate implements Climate {
     state.waterTemperature = balance.value(WATER);
     state.groundTemperature = balance.value(GROUND);
     state.glassTemperature = balance.value(GLASS);
+    state.frontTemperature = this.front ? this.front.temperature : balance.value(GLASS);
     state.film = balance.pools.film / WATER_DENSITY;
     state.landWater = balance.pools.land / WATER_DENSITY;
     this.relativeHumidity = balance.relativeHumidity();
@@ -189,11 +204,17 @@ export function createClimate(
     pools,
     parameters: checked,
     room,
-    openCover: geometry.baseArea * box.coverOpenFraction,
+    paths: airPaths(box, geometry.baseArea * box.coverOpenFraction),
+    air: airDevices(devices, () => envelope.openShare),
     heater: devices.heater,
     pump: devices.pump,
   });
   balance.fillAir();
+  const isApart = box.secondPane !== undefined || devices.fans?.some(({ moves }) => moves === 'inside');
+  const coefficients = { inner: checked.innerFilmCoefficient, outer: checked.outerFilmCoefficient };
+  const front = isApart
+    ? new FrontPane(box, coefficients, pools, (temperature) => balance.saturatedRatioAt(temperature))
+    : undefined;
   const rhythm = { hours: room.hours, stepsPerHour: room.stepsPerHour ?? 1 };
-  return new HourlyClimate(balance, refresh, deviceHours(devices), rhythm);
+  return new HourlyClimate(balance, refresh, deviceHours(devices), rhythm, front);
 }

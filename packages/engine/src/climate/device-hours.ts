@@ -8,8 +8,14 @@ export interface DeviceHours {
   readonly mist: Float64Array;
 }
 
-/** Part of the hour from `hour` to `hour + 1` in which a lamp lit from `onAt` for `hours` is on [0..1]. */
-function litPart(onAt: number, hours: number, hour: number): number {
+/**
+ * Returns the part of the hour from `hour` to `hour + 1` in which something on from `onAt` for `hours` is on [0..1].
+ * @param onAt hour of the day at which it turns on
+ * @param hours how long
+ * @param hour of the day
+ * @source derived
+ */
+export function litPart(onAt: number, hours: number, hour: number): number {
   const overlap = (start: number) => Math.max(0, Math.min(hour + 1, start + hours) - Math.max(hour, start));
   return overlap(onAt) + overlap(onAt - 24);
 }

@@ -1,6 +1,7 @@
 import type { Geometry } from '../geometry/geometry.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { ClimateParameters } from './climate-parameters.ts';
+import { gapResistance } from './gap-resistance.ts';
 import { GLASS_CONDUCTIVITY, paneTransmittance, radiationCoefficient } from './panes.ts';
 
 /** Heat capacities by volume of water and of moist ground without its pore water [J/(m3 K)] (memory). */
@@ -62,6 +63,12 @@ export function createEnvelope(
   const waterPane = paneTransmittance({ ...glass, inside: WATER_SIDE });
   const groundPane = paneTransmittance({ ...glass, inside: GROUND_SIDE });
   const glassOutwards = 1 / (glass.thickness / glass.conductivity + 1 / outside);
+  const { secondPane } = box;
+  // What a second pane keeps in on the dry part of the front, per area.
+  const keptByFront = secondPane
+    ? glassOutwards -
+      1 / (1 / glassOutwards + gapResistance(secondPane.gap) + secondPane.thickness / glass.conductivity)
+    : 0;
   const coverArea = baseArea * (1 - box.coverOpenFraction);
   const openCover = baseArea * box.coverOpenFraction;
   const allPanes = 2 * (box.length + box.width) * box.height;
@@ -109,7 +116,8 @@ export function createEnvelope(
       const groundPanes = Math.max(0, allPanes - waterPanes - airPanes);
       envelope.waterToRoom = waterPane * waterPanes + waterBase + fromWater * throughCover;
       envelope.groundToRoom = groundPane * groundPanes + groundBase + fromGround * throughCover;
-      envelope.glassToRoom = glassOutwards * glassArea;
+      const dryFront = secondPane ? box.length * Math.max(0, box.height - level) : 0;
+      envelope.glassToRoom = glassOutwards * glassArea - keptByFront * Math.min(dryFront, glassArea);
       envelope.waterToGlass = fromWater * (1 - throughCover);
       envelope.groundToGlass = fromGround * (1 - throughCover);
       envelope.airToGlass = innerFilmCoefficient * glassArea;

@@ -15,6 +15,9 @@ export interface MoistureFlows {
   condensing: number;
   /** Droplets forming in air that would exceed saturation; they fall. */
   fog: number;
+  /** Made into vapour by a fogger, from the pool and from elsewhere. */
+  foggedFromPool: number;
+  foggedIn: number;
 }
 
 /** Water held outside the pool [kg], and what crossed its borders in the hour [kg]. Every move takes and gives alike. */
@@ -26,6 +29,8 @@ export class MoisturePools {
   returned = 0;
   wicked = 0;
   lost = 0;
+  /** Brought in by a fogger from its own reservoir. */
+  brought = 0;
   /** Time with a visible film [s]. */
   foggedTime = 0;
   private readonly envelope: Envelope;
@@ -38,6 +43,11 @@ export class MoisturePools {
     this.wickingRate = parameters.wicking / 86400;
   }
 
+  /** Condensate on glass from which it looks fogged, and from which it drips [kg/m2]. */
+  get limits(): Pick<ClimateParameters, 'fogThreshold' | 'dripLimit'> {
+    return this.parameters;
+  }
+
   /** Moisture the land holds when wet [kg]. */
   landCapacity(): number {
     return this.parameters.landStore * this.envelope.landArea;
@@ -48,6 +58,7 @@ export class MoisturePools {
     this.returned = 0;
     this.wicked = 0;
     this.lost = 0;
+    this.brought = 0;
     this.foggedTime = 0;
   }
 
@@ -65,8 +76,11 @@ export class MoisturePools {
     const fromLand = flows.fromLand * dt;
     const condensed = flows.condensing * dt;
     const fog = flows.fog * dt;
-    this.vapour += evaporated + fromLand - lost - condensed - fog;
-    this.evaporated += evaporated;
+    const ownFog = flows.foggedFromPool * dt;
+    const broughtFog = flows.foggedIn * dt;
+    this.vapour += evaporated + fromLand - lost - condensed - fog + ownFog + broughtFog;
+    this.evaporated += evaporated + ownFog;
+    this.brought += broughtFog;
     this.lost += lost;
     this.land -= fromLand;
     this.fall(fog);
@@ -110,8 +124,14 @@ export class MoisturePools {
   }
 }
 
-/** Part of a straight course from `before` to `after` that lies above `threshold` [0..1]. */
-function partAbove(before: number, after: number, threshold: number): number {
+/**
+ * Returns the part of a straight course from `before` to `after` that lies above `threshold` [0..1].
+ * @param before at its start
+ * @param after at its end
+ * @param threshold in the same unit
+ * @source derived
+ */
+export function partAbove(before: number, after: number, threshold: number): number {
   const low = Math.min(before, after);
   const high = Math.max(before, after);
   if (low >= threshold) return high > 0 ? 1 : 0;

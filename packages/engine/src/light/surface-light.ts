@@ -37,13 +37,27 @@ export function oppositeViewFactor(length: number, breadth: number, distance: nu
 }
 
 /**
+ * Returns the part of the light that the cover lets through [0..1]: its open part, less what mesh shades, and the
+ * transmission of the rest.
+ * @param box cover of the plan
+ * @source derived
+ */
+export function coverTransmission({
+  coverOpenFraction,
+  coverTransmission: closed,
+  coverMesh,
+}: Plan['box']): number {
+  return coverOpenFraction * (coverMesh?.openShare ?? 1) + (1 - coverOpenFraction) * closed;
+}
+
+/**
  * Returns the part of the photons at the plane of the cover that reaches the water plane [0..1]: the cover's open part
  * and the transmission of the rest, times what diffuse light keeps on its way down between panes, which return a fifth.
  * @validity lamps spread evenly over the cover; narrow beams lose less, lamps at one end light it unevenly
  * @source derived; panes assumed
  */
 function shareReachingWater({ box, water }: LitPlan): number {
-  const cover = box.coverOpenFraction + (1 - box.coverOpenFraction) * box.coverTransmission;
+  const cover = coverTransmission(box);
   const drop = box.height - water.level;
   if (drop <= 1e-6) return cover;
   const direct = oppositeViewFactor(box.length, box.width, drop);

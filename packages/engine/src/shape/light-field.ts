@@ -1,4 +1,4 @@
-import { oppositeViewFactor, RETURNED_BY_PANES } from '../light/surface-light.ts';
+import { coverTransmission, oppositeViewFactor, RETURNED_BY_PANES } from '../light/surface-light.ts';
 import { square } from '../numerics/small-powers.ts';
 import type { Lamp, Plan } from '../plan/plan.ts';
 
@@ -49,7 +49,7 @@ export function lampField(lamp: Lamp, box: Plan['box']): LampField {
   const panel = panelOf(lamp, box);
   const elements = elementsOf(panel);
   const isInside = panel.z < box.height;
-  const cover = isInside ? 1 : box.coverOpenFraction + (1 - box.coverOpenFraction) * box.coverTransmission;
+  const cover = isInside ? 1 : coverTransmission(box);
   const flux = lamp.photonFlux * cover;
   const perElement = flux / elements.length;
   const base = box.length * box.width;
