@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { enclosureSchema } from './enclosure/schema/enclosure.ts';
 import { aheadDocumentSchema } from './outlook/ahead-document.ts';
+import { lifeDocumentSchema } from './outlook/life-document.ts';
 import { waterDocumentSchema } from './outlook/water-document.ts';
+import { recipesDocumentSchema } from './water/recipe-document-schema.ts';
 
 function schemaText(schema: z.ZodType, title: string, io: 'input' | 'output'): string {
   const { $schema, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12', io });
@@ -13,6 +15,8 @@ export function jsonSchemas(): Readonly<Record<string, string>> {
   return {
     'enclosure.schema.json': schemaText(enclosureSchema, 'Enclosure file', 'input'),
     'ahead.schema.json': schemaText(aheadDocumentSchema, 'Outlook document', 'output'),
+    'life.schema.json': schemaText(lifeDocumentSchema, 'Life document', 'output'),
     'water.schema.json': schemaText(waterDocumentSchema, 'Water document', 'output'),
+    'recipes.schema.json': schemaText(recipesDocumentSchema, 'Recipes document', 'output'),
   };
 }

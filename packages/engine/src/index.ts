@@ -10,7 +10,6 @@ export * from './climate/panes.ts';
 export * from './climate/reference-evapotranspiration.ts';
 export * from './climate/room-drivers.ts';
 export * from './climate/saturation.ts';
-export * from './cycle/exchange-equilibrium.ts';
 export * from './cycle/carbonate-surface.ts';
 export { carryingCapacity, type FedAdults, type FoodCapacity } from './community/carrying-capacity.ts';
 export * from './community/conflicts.ts';
@@ -25,6 +24,7 @@ export {
   type RiskKind,
   type Sourced,
 } from './community/inhabitant.ts';
+export * from './community/life-document.ts';
 export * from './community/what-if-added.ts';
 export * from './cycle/fall-aeration.ts';
 export { molarYield } from './cycle/film-oxidation.ts';

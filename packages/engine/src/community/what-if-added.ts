@@ -23,14 +23,14 @@ export interface AdditionOptions {
 /** One quantity with and without the addition, at the end of the run. */
 export interface AdditionEffect {
   readonly series: string;
-  readonly without: Spread;
-  readonly with: Spread;
+  readonly without: EffectSpread;
+  readonly with: EffectSpread;
   /** Difference member by member, with less without. */
-  readonly difference: Spread;
+  readonly difference: EffectSpread;
   /** Day by day median difference. */
   readonly course: readonly number[];
 }
-export interface Spread {
+export interface EffectSpread {
   readonly q10: number;
   readonly q50: number;
   readonly q90: number;
@@ -38,7 +38,7 @@ export interface Spread {
 
 const LOOKED_AT = ['unionisedAmmonia', 'nitrate', 'oxygenLow', 'attachedAlgae', 'detritus', 'litter', 'KH'];
 
-function spreadOf(values: Float64Array): Spread {
+function spreadOf(values: Float64Array): EffectSpread {
   const [q10 = 0, q50 = 0, q90 = 0] = quantiles(values, [0.1, 0.5, 0.9]);
   return { q10, q50, q90 };
 }

@@ -291,7 +291,7 @@ function placeTraits(history: LifeHistory, end: number): Partial<Record<TraitId,
     groundPerAdult: around('groundPerAdult', groundPerAdult, 1.4),
     leaving: history.leavesByGaps ? around('leaving', 0.01, 2) : fixed(0),
     moultInterval: moults ? around('moultInterval', Math.max(6, 0.8 * history.broodInterval), 1.4) : fixed(0),
-    moultDeath: around('moultDeath', 0.01, 1.8),
+    moultDeath: around('moultDeath', 0.003, 1.8),
     crowdingDensity: around('crowdingDensity', crowdingOf(history), 1.8),
     crowdingHazard: around('crowdingHazard', 0.02, 1.6),
   };

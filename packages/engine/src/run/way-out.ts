@@ -1,5 +1,5 @@
-import type { Plan } from '../plan/plan.ts';
 import { WATER_DENSITY } from '../climate/moisture-pools.ts';
+import type { Plan } from '../plan/plan.ts';
 import type { World } from './world.ts';
 
 /**

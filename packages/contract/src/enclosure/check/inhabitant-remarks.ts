@@ -1,6 +1,8 @@
 import {
   alkalinityOf,
   type Band,
+  type ConflictKind,
+  conflictsOf,
   convert,
   generalHardness,
   type Plan,
@@ -8,6 +10,7 @@ import {
   seriesSpec,
 } from '@shoreglass/engine';
 import type { Library } from '@shoreglass/library';
+import { inhabitantsOf, placeFactsOf } from '../plan/community-of.ts';
 import type { KeyPath } from '../read/problem.ts';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import type { Remark } from './finding.ts';
@@ -33,11 +36,32 @@ const shown = (band: Pick<Band, 'series'>, value: number): string => {
   return `${value} ${unit}`.trim();
 };
 
-/** Two inhabitants of whom one needs more than the other bears. */
-function conflicts(bands: readonly Band[], where: Whereabouts): Remark[] {
+/** Who can live with whom and in this place, as remarks at the species' lines. */
+function communityRemarks(content: EnclosureContent, plan: Plan, library: Library): Remark[] {
+  const { animals = [] } = content;
+  const placeOf = (id: string | undefined, kind: ConflictKind): KeyPath => {
+    const index = animals.findIndex(({ species }) => species === id);
+    if (index < 0) return ['animals'];
+    if (kind !== 'few') return ['animals', index, 'species'];
+    return ['animals', index, (animals[index]?.adults ?? 0) > 0 ? 'adults' : 'juveniles'];
+  };
+  return conflictsOf(inhabitantsOf(content, library), placeFactsOf(plan)).map(
+    ({ who, kind, severity, sentence, mend, source }): Remark => ({
+      severity,
+      path: placeOf(who[0], kind),
+      message: sentence.replace(/\.$/, ''),
+      mend,
+      source,
+    }),
+  );
+}
+
+/** A plant that needs more than an animal bears, or the other way round. */
+function plantConflicts(bands: readonly Band[], where: Whereabouts, animals: ReadonlySet<string>): Remark[] {
   return bands.flatMap((needy) =>
     bands.flatMap((frail): Remark[] => {
       if (needy.series !== frail.series || needy.owner === frail.owner) return [];
+      if (animals.has(needy.owner) && animals.has(frail.owner)) return [];
       if (needy.low === undefined || frail.high === undefined || needy.low <= frail.high) return [];
       const { name } = seriesSpec(needy.series);
       return [
@@ -122,18 +146,10 @@ function misfits(plan: Plan, where: Whereabouts): Remark[] {
 function founderRemarks({ animals = [], settled }: EnclosureContent, library: Library): Remark[] {
   return animals.flatMap((content, index): Remark[] => {
     const { adults = 0, juveniles = 0, after = 0, species } = content;
-    const { name, leastFounders, habitat } = library.organism(species);
+    const { name, habitat } = library.organism(species);
     const path: KeyPath = ['animals', index];
     const remarks: Remark[] = [];
     const count = adults + juveniles;
-    if (count > 0 && count < leastFounders.value)
-      remarks.push({
-        severity: 'warning',
-        path: [...path, adults > 0 ? 'adults' : 'juveniles'],
-        message: `${count} founders are few for ${name}; a population has a fair chance from about ${leastFounders.value}`,
-        mend: `Start with ${leastFounders.value} or more, young and adults.`,
-        source: leastFounders.source,
-      });
     if (habitat === 'water' && count > 0 && settled?.filter !== 'matured' && after < 21)
       remarks.push({
         severity: 'warning',
@@ -171,13 +187,18 @@ function placeRemarks({ animals = [], plants = [], zones }: EnclosureContent, li
   ];
 }
 
+function animalsOf({ animals = [] }: EnclosureContent, library: Library): ReadonlySet<string> {
+  return new Set(animals.map(({ species }) => library.organism(species).scientificName));
+}
+
 /** Who does not fit whom, the water, the room or the place; and too few founders. */
 export function inhabitantRemarks(content: EnclosureContent, plan: Plan, library: Library): Remark[] {
   const where = whereaboutsOf(content, library);
   return [
     ...founderRemarks(content, library),
     ...placeRemarks(content, library),
-    ...conflicts(plan.bands, where),
+    ...communityRemarks(content, plan, library),
+    ...plantConflicts(plan.bands, where, animalsOf(content, library)),
     ...misfits(plan, where),
   ];
 }

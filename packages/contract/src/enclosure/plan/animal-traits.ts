@@ -73,7 +73,9 @@ function historyOf(animal: Organism, history: NonNullable<Organism['lifeHistory'
     ...(space?.groundPerAdult ? { groundPerAdult: space.groundPerAdult.value } : {}),
     eatsOwnKind: ways.eatsOwnKind ?? 'never',
     moults: ways.moults ?? false,
-    leavesByGaps: (ways.climbsGlass ?? false) || (ways.jumps ?? false) || (ways.flies ?? false),
+    leavesByGaps:
+      ways.needsTightLid !== false &&
+      ((ways.climbsGlass ?? false) || (ways.jumps ?? false) || (ways.flies ?? false)),
   };
 }
 

@@ -30,6 +30,18 @@ export function foundersOf({
   return founders.filter(({ count }) => count > 0);
 }
 
+/** A population of a species without animals, in a zone; the caller brings them in. */
+export function lifePopulationOf(animal: Organism, zone: string): Population {
+  return {
+    id: animal.id,
+    species: animal.scientificName,
+    name: animal.name,
+    traits: animalTraitsOf(animal).traits,
+    founders: [],
+    zone,
+  };
+}
+
 /** The population of a species; founders who move in later come by an action instead. */
 export function populationOf(content: AnimalsContent, animal: Organism): Population {
   const { traits } = animalTraitsOf(animal);

@@ -1,4 +1,4 @@
-import { type Layer, type LandStart, MOLAR_MASS, type Zone } from '@shoreglass/engine';
+import { type LandStart, type Layer, MOLAR_MASS, type Zone } from '@shoreglass/engine';
 import type { Library } from '@shoreglass/library';
 import type { Drawn } from './drawn-of.ts';
 import { litterContents } from './pieces.ts';

@@ -1,0 +1,110 @@
+import { inhabitantOf, inhabitantsOf, lifePopulationOf, placeFactsOf } from '@shoreglass/contract';
+import {
+  conflictsOf,
+  expectedRun,
+  feedingPlan,
+  type LifeAnswers,
+  lifeDocument,
+  type Plan,
+  prepareOutlook,
+  type TargetAdults,
+  whatIfAdded,
+} from '@shoreglass/engine';
+import { library, UnknownEntry } from '@shoreglass/library';
+import type { Command } from 'commander';
+import { BadInput } from '../exit-codes.ts';
+import { lifeText } from '../print/life.ts';
+import { progressLine } from '../print/progress.ts';
+import { allMembers } from '../run/members.ts';
+import { readPlanAndContent } from '../run/read-enclosure.ts';
+import { wholeNumber } from '../whole-number.ts';
+
+interface LifeOptions {
+  readonly days: number;
+  readonly members: number;
+  readonly seed: number;
+  readonly add?: Wanted;
+  readonly hold?: readonly Wanted[];
+  readonly json: boolean;
+}
+
+interface Wanted {
+  readonly species: string;
+  readonly count: number;
+}
+
+/** Reads 'species:N'. */
+function wantedOf(text: string): Wanted {
+  const [species = '', number = ''] = text.split(':');
+  const count = Number(number);
+  if (!species || !(Number.isInteger(count) && count >= 1 && count <= 10_000))
+    throw new BadInput(`'${text}' is not a species and a number; write it as hyalella-azteca:20`);
+  try {
+    library.organism(species);
+  } catch (error) {
+    if (error instanceof UnknownEntry) throw new BadInput(error.message);
+    throw error;
+  }
+  return { species, count };
+}
+
+const WIDEST = 100;
+const MEMBERS_TO_COMPARE = 16;
+
+function answersTo(plan: Plan, { add, hold, days, members, seed }: LifeOptions): LifeAnswers {
+  const zone = plan.zones[0]?.id ?? '';
+  const addition = add
+    ? {
+        species: add.species,
+        adults: add.count,
+        effects: whatIfAdded(
+          plan,
+          { population: lifePopulationOf(library.organism(add.species), zone), adults: add.count },
+          { days, members: Math.min(members, MEMBERS_TO_COMPARE), seed },
+        ),
+      }
+    : undefined;
+  const targets: TargetAdults = Object.fromEntries(
+    (hold ?? []).map(({ species, count }) => [species, count]),
+  );
+  const feeding = hold ? feedingPlan(plan, targets) : undefined;
+  return { ...(addition ? { addition } : {}), ...(feeding ? { feeding } : {}) };
+}
+
+async function showLife(file: string, options: LifeOptions): Promise<void> {
+  const { plan, content } = readPlanAndContent(file);
+  const { days, members, seed, add, json } = options;
+  const inhabitants = inhabitantsOf(content, library);
+  const joined =
+    add && !inhabitants.some(({ id }) => id === add.species)
+      ? [...inhabitants, inhabitantOf(library.organism(add.species), add.count)]
+      : inhabitants;
+  const conflicts = conflictsOf(joined, placeFactsOf(plan));
+  const prepared = prepareOutlook(plan, { days, members, seed });
+  const progress = progressLine(`${plan.name}: ${days} days`, members);
+  const expected = expectedRun(prepared);
+  const batches = await allMembers({ plan, options: { days, members, seed } }, progress.to);
+  progress.end();
+  const document = lifeDocument(prepared, { expected, batches }, conflicts, answersTo(plan, options));
+  const width = Math.min(process.stdout.columns ?? 80, WIDEST);
+  process.stdout.write(json ? `${JSON.stringify(document)}\n` : `${lifeText(document, width)}\n`);
+}
+
+/** `shoreglass life FILE`: who can live together, what they eat, how many there will be. */
+export function addLife(program: Command): void {
+  program
+    .command('life')
+    .description('tell who can live together in an enclosure, what each food carries, how many there will be')
+    .argument('<file>', 'enclosure file (YAML), or the name of an example')
+    .option('--days <days>', 'length of the outlook, 1 to 1500', wholeNumber(1, 1500), 300)
+    .option('--members <runs>', 'runs in the ensemble, 2 to 2000', wholeNumber(2, 2000), 50)
+    .option('--seed <number>', 'same seed, same answer', wholeNumber(0, 4294967295), 1)
+    .option('--add <species:N>', 'show what adding N adults on the first day does', wantedOf)
+    .option(
+      '--hold <species:N>',
+      'find how to feed so that N adults are held; may be given several times',
+      (text: string, before: readonly Wanted[] = []) => [...before, wantedOf(text)],
+    )
+    .option('--json', 'print one JSON document (docs/schema/life.schema.json) and nothing else', false)
+    .action(showLife);
+}

@@ -1,0 +1,116 @@
+import type {
+  AdditionEffect,
+  Conflict,
+  FoodCapacity,
+  FoodFlow,
+  LifeDocument,
+  PopulationOutlook,
+} from '@shoreglass/engine';
+import { seriesSpec } from '@shoreglass/engine';
+import { sparkline } from '@shoreglass/figures';
+import colours from 'picocolors';
+import { calendarDay } from './dates.ts';
+
+const SPARK_WIDTH = 30;
+
+function number(value: number): string {
+  const size = Math.abs(value);
+  if (size >= 100) return value.toFixed(0);
+  if (size >= 10) return value.toFixed(1);
+  return size >= 0.995 || value === 0 ? String(Number(value.toFixed(1))) : value.toPrecision(1);
+}
+
+function wrapped(text: string, width: number, indent: string): string {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    if (line && line.length + 1 + word.length > width - indent.length) {
+      lines.push(line);
+      line = word;
+    } else line = line ? `${line} ${word}` : word;
+  }
+  return [...lines, line].map((part) => indent + part).join('\n');
+}
+
+function conflictLines({ severity, sentence, mend, source }: Conflict, width: number): string {
+  const mark = severity === 'warning' ? '!' : '·';
+  return [
+    `  ${mark} ${wrapped(sentence, width - 2, '    ').trimStart()}`,
+    wrapped(`What helps: ${mend}`, width, '    '),
+    colours.dim(wrapped(`source: ${source}`, width, '    ')),
+  ].join('\n');
+}
+
+function populationLines({ name, total, stages, born, deaths }: PopulationOutlook): string[] {
+  const last = total.q50.length - 1;
+  const end = (series: { q50: readonly number[] } | undefined): string => number(series?.q50[last] ?? 0);
+  const causes = Object.entries(deaths)
+    .filter(([, count]) => count >= 0.5)
+    .sort((a, b) => b[1] - a[1])
+    .slice(0, 4)
+    .map(([cause, count]) => `${cause} ${number(count)}`);
+  return [
+    `  ${colours.bold(name)}  ${sparkline(total.q50, SPARK_WIDTH)}  ${number(total.q50[0] ?? 0)} to ${end(total)} ${colours.dim(`(${number(total.q05[last] ?? 0)} to ${number(total.q95[last] ?? 0)})`)}`,
+    `    on the last day ${end(stages.adult)} adults, ${end(stages.juvenile)} young, ${end(stages.brooded)} eggs; ${number(born)} young released over the run`,
+    `    deaths: ${causes.length > 0 ? causes.join(', ') : 'none'}`,
+  ];
+}
+
+function capacityLines({ foodName, production, eaters }: FoodCapacity): string[] {
+  const carried = eaters
+    .filter(({ adults }) => adults >= 0.05)
+    .map(
+      ({ name, adults, withYoung }) => `${number(adults)} ${name} (${number(withYoung)} beside their young)`,
+    );
+  if (carried.length === 0) return [];
+  return [`  ${foodName}, ${number(production)} mg C a day: ${carried.join('; ')}`];
+}
+
+function flowLines(flows: readonly FoodFlow[], document: LifeDocument): string[] {
+  return document.populations.flatMap(({ id, name }) => {
+    const own = flows.filter(({ eater }) => eater === id).sort((a, b) => b.mean - a.mean);
+    if (own.length === 0) return [`  ${name} eat nothing`];
+    return [
+      `  ${colours.bold(name)}`,
+      ...own.map(
+        ({ foodName, mean, weekly }) =>
+          `    ${foodName.padEnd(34)} ${sparkline(weekly, SPARK_WIDTH)}  ${number(mean)} mg C a week`,
+      ),
+    ];
+  });
+}
+
+function effectLines(effects: readonly AdditionEffect[]): string[] {
+  return effects.map(({ series, without, with: included, difference }) => {
+    const { name, unit } = seriesSpec(series as never);
+    const change = `${difference.q50 >= 0 ? '+' : ''}${number(difference.q50)}`;
+    return `  ${name.padEnd(40)} ${number(without.q50)} without, ${number(included.q50)} with: ${change} ${unit} ${colours.dim(`(${number(difference.q10)} to ${number(difference.q90)} in 4 runs of 5)`)}`;
+  });
+}
+
+/** The community for people, as text for a terminal `width` characters wide. */
+export function lifeText(document: LifeDocument, width: number): string {
+  const { enclosure, run, conflicts, capacity, populations, flows, addition, feeding } = document;
+  const title = (text: string): string => `\n${colours.underline(text)}`;
+  return [
+    `\n${colours.bold(enclosure.name)}, ${run.days} days from ${calendarDay(enclosure.startDate, 0)}, ${run.members} runs, seed ${run.seed}`,
+    title('What does not go together'),
+    ...(conflicts.length > 0 ? conflicts.map((each) => conflictLines(each, width)) : ['  Nothing found.']),
+    title('Numbers, median of the runs: first to last day (5 to 95 %)'),
+    ...(populations.length > 0 ? populations.flatMap(populationLines) : ['  No animals in the file.']),
+    title('What each food carries: adults, if they had nothing else and nobody beside them'),
+    ...capacity.flatMap(capacityLines),
+    title('Who eats what, expected run'),
+    ...flowLines(flows, document),
+    ...(addition
+      ? [
+          title(`With ${addition.adults} ${addition.species} added, on the last day`),
+          ...effectLines(addition.effects),
+        ]
+      : []),
+    ...(feeding
+      ? [title('How to feed'), ...feeding.sentences.map((sentence) => wrapped(sentence, width, '  '))]
+      : []),
+    '',
+  ].join('\n');
+}

@@ -1,0 +1,89 @@
+import {
+  geometryOf,
+  type Inhabitant,
+  type PlaceFacts,
+  type Plan,
+  type SeriesId,
+  type Sourced,
+} from '@shoreglass/engine';
+import type { Library, Organism, Quantity } from '@shoreglass/library';
+import type { EnclosureContent } from '../schema/enclosure.ts';
+import { animalTraitsOf } from './animal-traits.ts';
+
+const sourced = (quantity: Quantity): Sourced => ({ value: quantity.value, source: quantity.source });
+
+function rangesOf(animal: Organism): Inhabitant['ranges'] {
+  const own = Object.entries(animal.tolerances ?? {});
+  return own.flatMap(([series, span]) =>
+    span
+      ? [
+          {
+            series: series as SeriesId,
+            ...(span.low ? { low: sourced(span.low) } : {}),
+            ...(span.high ? { high: sourced(span.high) } : {}),
+          },
+        ]
+      : [],
+  );
+}
+
+/**
+ * A species of the library as the check of who can live together sees it.
+ * @param count planned, adults and young; left out when only species are compared
+ * @throws RangeError when its life history contradicts itself
+ */
+export function inhabitantOf(animal: Organism, count?: number, name?: string): Inhabitant {
+  const { floor, water, height, groundPerAdult } = animal.space ?? {};
+  return {
+    id: animal.id,
+    name: name ?? animal.name,
+    scientificName: animal.scientificName,
+    traits: animalTraitsOf(animal).traits,
+    ranges: rangesOf(animal),
+    ...(count === undefined ? {} : { count }),
+    leastFounders: sourced(animal.leastFounders),
+    ways: animal.ways ?? {},
+    space: {
+      ...(floor ? { floor: sourced(floor) } : {}),
+      ...(water ? { water: sourced(water) } : {}),
+      ...(height ? { height: sourced(height) } : {}),
+      ...(groundPerAdult ? { groundPerAdult: sourced(groundPerAdult) } : {}),
+    },
+    risks: animal.risks ?? [],
+  };
+}
+
+/** Who is planned, in the order of the file; the same species named twice counts once with both numbers. */
+export function inhabitantsOf({ animals = [] }: EnclosureContent, library: Library): Inhabitant[] {
+  const counts = new Map<string, number>();
+  for (const { species, adults = 0, juveniles = 0 } of animals)
+    counts.set(species, (counts.get(species) ?? 0) + adults + juveniles);
+  return [...counts].map(([species, count]) => {
+    const named = animals.find((each) => each.species === species)?.name;
+    return inhabitantOf(library.organism(species), count, named);
+  });
+}
+
+const SQUARE_CENTIMETRES = 1e4;
+
+/** What of a plan matters to those who live in it. */
+export function placeFactsOf(plan: Plan): PlaceFacts {
+  const { box, water, zones, routines } = plan;
+  const geometry = geometryOf(plan);
+  const land = geometry.landAreaAt(water.level);
+  const feeds = routines.flatMap((routine) => (routine.kind === 'feed' ? [routine.onLand ?? false] : []));
+  return {
+    floor: box.length * box.width * SQUARE_CENTIMETRES,
+    landFloor: land * SQUARE_CENTIMETRES,
+    water: geometry.volumeAt(water.level) * 1000,
+    height: box.height * 100,
+    openCover: box.coverMesh ? 0 : box.coverOpenFraction,
+    hasWayOut: zones.some(({ kind, groundEnd, groundStart }) =>
+      kind === 'margin' || kind === 'stream'
+        ? true
+        : Math.abs(groundEnd - groundStart) > 0 && land > 0 && kind === 'bank',
+    ),
+    feedsWater: feeds.includes(false),
+    feedsLand: feeds.includes(true),
+  };
+}

@@ -1,0 +1,106 @@
+import { CONFLICT_KINDS, DEATH_CAUSES } from '@shoreglass/engine';
+import { z } from 'zod';
+import { quantileSeries } from './ahead-document.ts';
+
+const numbers = z.array(z.number()).readonly();
+const spread = z.strictObject({ q10: z.number(), q50: z.number(), q90: z.number() });
+
+const conflict = z
+  .strictObject({
+    kind: z.enum(CONFLICT_KINDS),
+    who: z
+      .array(z.string())
+      .readonly()
+      .describe('Species concerned, by id; the one to suffer or to blame first.'),
+    severity: z.enum(['warning', 'note']),
+    sentence: z.string(),
+    source: z.string(),
+    mend: z.string().describe('What would resolve it.'),
+  })
+  .describe('Something that does not go together.');
+
+const capacity = z.strictObject({
+  food: z.string(),
+  foodName: z.string(),
+  production: z.number().describe('Made or given a day when nobody eats it, mg C/d.'),
+  eaters: z
+    .array(
+      z.strictObject({
+        population: z.string(),
+        name: z.string(),
+        adults: z.number().min(0).describe('Adults it could feed alone.'),
+        withYoung: z.number().min(0).describe('Adults beside their own young.'),
+      }),
+    )
+    .readonly(),
+});
+
+const population = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  species: z.string(),
+  total: quantileSeries,
+  stages: z.record(z.string(), quantileSeries),
+  born: z.number().min(0).describe('Young released over the expected run.'),
+  deaths: z
+    .record(z.enum(DEATH_CAUSES), z.number().min(0))
+    .describe('Deaths by cause over the expected run.'),
+});
+
+const flow = z
+  .strictObject({
+    eater: z.string(),
+    food: z.string().describe('A food, or population:<id> for prey.'),
+    foodName: z.string(),
+    weekly: numbers.describe('Carbon eaten, mg C/week, one value per week.'),
+    mean: z.number().min(0).describe('Mean over the run, mg C/week.'),
+  })
+  .describe('Who eats what in the expected run.');
+
+const addition = z.strictObject({
+  species: z.string(),
+  adults: z.number(),
+  effects: z
+    .array(
+      z.strictObject({
+        series: z.string(),
+        without: spread,
+        with: spread,
+        difference: spread.describe('With less without, run by run.'),
+        course: numbers.describe('Median difference day by day.'),
+      }),
+    )
+    .readonly(),
+});
+
+const feeding = z.strictObject({
+  feed: z.string(),
+  feedName: z.string(),
+  mass: z.number().min(0).describe('Each time, kg.'),
+  everyDays: z.number(),
+  onLand: z.boolean(),
+  holds: z.boolean(),
+  clean: z.boolean(),
+  populations: z.array(z.strictObject({ id: z.string(), target: z.number(), adults: z.number() })).readonly(),
+  ammonia: z.number().describe('Highest un-ionised ammonia of the trial, mg N/L.'),
+  oxygen: z.number().describe('Lowest oxygen of the trial, mg/L.'),
+  trials: z.number(),
+  sentences: z.array(z.string()).readonly(),
+});
+
+/** The living community as one document, as `life --json` prints it. */
+export const lifeDocumentSchema = z.strictObject({
+  enclosure: z.strictObject({ id: z.string(), name: z.string(), startDate: z.string() }),
+  run: z.strictObject({
+    days: z.number(),
+    members: z.number(),
+    seed: z.number(),
+    engineVersion: z.string(),
+  }),
+  conflicts: z.array(conflict).readonly(),
+  capacity: z.array(capacity).readonly(),
+  populations: z.array(population).readonly(),
+  flows: z.array(flow).readonly(),
+  addition: z.exactOptional(addition),
+  feeding: z.exactOptional(feeding),
+});

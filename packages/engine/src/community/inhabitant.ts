@@ -1,0 +1,121 @@
+import type { AnimalTraits, PreyKind } from '../life/traits.ts';
+import type { SeriesId } from '../run/series.ts';
+
+/** A statement with where it comes from. */
+export interface Sourced {
+  readonly value: number;
+  readonly source: string;
+}
+
+export type RiskKind =
+  | 'law'
+  | 'invasive'
+  | 'welfare'
+  | 'toxin'
+  | 'zoonosis'
+  | 'disease'
+  | 'escape'
+  | 'handling';
+
+/** What must be known of a species, and of how many are planned, to tell who can live with whom. */
+export interface Inhabitant {
+  readonly id: string;
+  readonly name: string;
+  readonly scientificName: string;
+  readonly traits: AnimalTraits;
+  /** Ranges in which it is fine, in the unit of the series. */
+  readonly ranges: readonly {
+    readonly series: SeriesId;
+    readonly low?: Sourced;
+    readonly high?: Sourced;
+  }[];
+  /** Planned, adults and young; left out when only species are compared. */
+  readonly count?: number;
+  readonly leastFounders: Sourced;
+  readonly ways: {
+    readonly climbsGlass?: boolean | undefined;
+    readonly jumps?: boolean | undefined;
+    readonly flies?: boolean | undefined;
+    readonly needsTightLid?: boolean | undefined;
+    readonly needsWayOut?: boolean | undefined;
+  };
+  /** Needed by the smallest group: floor [cm2], water [L], height [cm]; claimed by each adult [cm2]. */
+  readonly space: {
+    readonly floor?: Sourced;
+    readonly water?: Sourced;
+    readonly height?: Sourced;
+    readonly groundPerAdult?: Sourced;
+  };
+  readonly risks: readonly { readonly kind: RiskKind; readonly text: string; readonly source: string }[];
+}
+
+/** What matters of the place: areas [cm2], water [L], height [cm], ways out, and what is fed where. */
+export interface PlaceFacts {
+  readonly floor: number;
+  readonly landFloor: number;
+  readonly water: number;
+  readonly height: number;
+  /** Part of the cover that is open and not meshed [0..1]. */
+  readonly openCover: number;
+  /** Whether a slope or margin leads out of the water. */
+  readonly hasWayOut: boolean;
+  readonly feedsWater: boolean;
+  readonly feedsLand: boolean;
+}
+
+export const CONFLICT_KINDS = [
+  'range',
+  'eaten',
+  'mouth',
+  'leftovers',
+  'few',
+  'space',
+  'way out',
+  'drowning',
+  'never breeds',
+  'toxin',
+  'disease',
+  'law',
+  'welfare',
+] as const;
+export type ConflictKind = (typeof CONFLICT_KINDS)[number];
+
+/** Something that does not go together, as a sentence with its reason and its mend. */
+export interface Conflict {
+  readonly kind: ConflictKind;
+  /** Ids of those concerned, the one to blame or to suffer first. */
+  readonly who: readonly string[];
+  readonly severity: 'warning' | 'note';
+  /** One sentence that says what and why. */
+  readonly sentence: string;
+  readonly source: string;
+  /** What would resolve it. */
+  readonly mend: string;
+}
+
+export const median = ({ traits }: Inhabitant, id: keyof AnimalTraits['priors']): number =>
+  traits.priors[id].median;
+
+/** Prey kinds in the words of a sentence. */
+export const PREY_WORDS: Readonly<Record<PreyKind, string>> = {
+  plankton: 'water fleas and the like',
+  'small arthropods': 'springtails, woodlice and insects',
+  crustaceans: 'shrimps and other crustaceans',
+  snails: 'snails',
+  worms: 'worms',
+  fish: 'fish',
+  amphibians: 'frogs and newts',
+  reptiles: 'small reptiles',
+};
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** A number with no more digits than it is worth. */
+export function shown(value: number): string {
+  const size = Math.abs(value);
+  if (size >= 100) return value.toFixed(0);
+  if (size >= 10) return value.toFixed(Number.isInteger(value) ? 0 : 1);
+  return String(Number(value.toPrecision(2)));
+}

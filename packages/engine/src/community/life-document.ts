@@ -1,0 +1,104 @@
+import { DEATH_CAUSES, type DeathCause } from '../life/living-population.ts';
+import { bookReader } from '../outlook/book-reader.ts';
+import type { AheadDocument, QuantileSeries } from '../outlook/document.ts';
+import type { MemberBatch } from '../outlook/ensemble.ts';
+import type { PreparedOutlook } from '../outlook/prepare.ts';
+import { summarise } from '../outlook/summarise.ts';
+import { type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
+import type { RunRecord } from '../run/run.ts';
+import { carryingCapacity, type FoodCapacity } from './carrying-capacity.ts';
+import type { FeedingPlan } from './feeding-plan.ts';
+import { type FoodFlow, foodFlows } from './food-flows.ts';
+import type { Conflict } from './inhabitant.ts';
+import type { AdditionEffect } from './what-if-added.ts';
+
+/** One population over the outlook. */
+export interface PopulationOutlook {
+  readonly id: string;
+  readonly name: string;
+  readonly species: string;
+  /** All free-living animals, and by stage: brooded, juvenile, adult. */
+  readonly total: QuantileSeries;
+  readonly stages: Readonly<Record<string, QuantileSeries>>;
+  /** Young released and deaths by cause over the expected run [animals]. */
+  readonly born: number;
+  readonly deaths: Readonly<Record<DeathCause, number>>;
+}
+
+/** The living community as one document: what `life --json` prints and the app draws. */
+export interface LifeDocument {
+  readonly enclosure: AheadDocument['enclosure'];
+  readonly run: AheadDocument['run'];
+  readonly conflicts: readonly Conflict[];
+  readonly capacity: readonly FoodCapacity[];
+  readonly populations: readonly PopulationOutlook[];
+  /** Who eats what in the expected run [mg C/week]. */
+  readonly flows: readonly FoodFlow[];
+  /** What adding animals does, when that was asked. */
+  readonly addition?: {
+    readonly species: string;
+    readonly adults: number;
+    readonly effects: readonly AdditionEffect[];
+  };
+  /** How to feed for the adults wanted, when that was asked. */
+  readonly feeding?: FeedingPlan;
+}
+
+/** Answers to questions that need runs of their own. */
+export type LifeAnswers = Pick<LifeDocument, 'addition' | 'feeding'>;
+
+function populationOutlooks(
+  { plan }: PreparedOutlook,
+  expected: RunRecord,
+  { series }: AheadDocument,
+  { rowLength, populationOffset }: BookShape,
+): PopulationOutlook[] {
+  return plan.populations.map(({ id, name, species }, p) => {
+    const entry = (at: number): number => {
+      let sum = 0;
+      for (let row = 0; row < expected.bookRows.length; row += rowLength)
+        sum += expected.bookRows[row + populationOffset + p * POPULATION_ENTRIES + at]!;
+      return sum;
+    };
+    const stages = Object.fromEntries(
+      ['brooded', 'juvenile', 'adult'].map((stage) => [stage, series[`population:${id}:${stage}`]!]),
+    );
+    const deaths = Object.fromEntries(DEATH_CAUSES.map((cause, at) => [cause, entry(at + 1)]));
+    return {
+      id,
+      name,
+      species,
+      total: series[`population:${id}`]!,
+      stages,
+      born: entry(0),
+      deaths: deaths as Record<DeathCause, number>,
+    };
+  });
+}
+
+/**
+ * The community of a plan over an outlook: conflicts, what each food carries, numbers by stage, who eats what.
+ * @param conflicts as `conflictsOf` tells them
+ * @throws Error when members are missing or doubled. @source derived
+ */
+export function lifeDocument(
+  prepared: PreparedOutlook,
+  runs: { readonly expected: RunRecord; readonly batches: readonly MemberBatch[] },
+  conflicts: readonly Conflict[],
+  answers: LifeAnswers = {},
+): LifeDocument {
+  const { plan, options } = prepared;
+  const ahead = summarise(prepared, runs.expected, runs.batches);
+  const { shape } = bookReader(prepared);
+  return {
+    enclosure: ahead.enclosure,
+    run: ahead.run,
+    conflicts,
+    capacity: carryingCapacity(plan, Math.min(options.days, USUAL_DAYS)),
+    populations: populationOutlooks(prepared, runs.expected, ahead, shape),
+    flows: foodFlows({ plan, shape, rows: runs.expected.bookRows, days: options.days }),
+    ...answers,
+  };
+}
+
+const USUAL_DAYS = 120;

@@ -1,0 +1,174 @@
+import {
+  type Conflict,
+  capital,
+  type Inhabitant,
+  median,
+  type PlaceFacts,
+  type Sourced,
+  shown,
+} from './inhabitant.ts';
+
+function tooFew(one: Inhabitant): Conflict[] {
+  const { count, leastFounders, name, id } = one;
+  if (count === undefined || count === 0 || count >= leastFounders.value) return [];
+  const sexes = one.traits.mating === 'two sexes' ? ' and to have both sexes among them' : '';
+  return [
+    {
+      kind: 'few',
+      who: [id],
+      severity: 'warning',
+      sentence: `${count} founders are few for ${name}; a population has a fair chance${sexes} from about ${leastFounders.value}.`,
+      source: leastFounders.source,
+      mend: `Start with ${leastFounders.value} or more, young and adults.`,
+    },
+  ];
+}
+
+interface Need {
+  readonly needed: Sourced | undefined;
+  readonly there: number;
+  readonly unit: string;
+  readonly what: string;
+}
+
+function tooSmall(one: Inhabitant, place: PlaceFacts): Conflict[] {
+  const dry = median(one, 'shareInWater') < 0.3;
+  const { floor, water, height, groundPerAdult } = one.space;
+  const claimed: Sourced | undefined =
+    groundPerAdult && one.count !== undefined
+      ? { value: groundPerAdult.value * one.count, source: groundPerAdult.source }
+      : undefined;
+  const needs: Need[] = [
+    { needed: floor, there: dry ? place.landFloor : place.floor, unit: 'cm²', what: dry ? 'land' : 'floor' },
+    { needed: water, there: place.water, unit: 'L', what: 'water' },
+    { needed: height, there: place.height, unit: 'cm', what: 'height' },
+    {
+      needed: claimed,
+      there: dry ? place.landFloor : place.floor,
+      unit: 'cm²',
+      what: 'ground for their number',
+    },
+  ];
+  return needs.flatMap(({ needed, there, unit, what }): Conflict[] => {
+    if (!needed || needed.value <= 0 || there >= 0.98 * needed.value) return [];
+    return [
+      {
+        kind: 'space',
+        who: [one.id],
+        severity: 'warning',
+        sentence: `${capital(one.name)} need at least ${shown(needed.value)} ${unit} of ${what}; here there are ${shown(there)} ${unit}.`,
+        source: needed.source,
+        mend: 'Choose a larger place, fewer animals or a smaller species.',
+      },
+    ];
+  });
+}
+
+function wayOut(one: Inhabitant, place: PlaceFacts): Conflict[] {
+  const { climbsGlass, jumps, flies, needsTightLid } = one.ways;
+  if (needsTightLid === false || place.openCover <= 0) return [];
+  const how = [climbsGlass && 'climb glass', jumps && 'jump', flies && 'fly'].filter(Boolean).join(', ');
+  if (!how && !needsTightLid) return [];
+  return [
+    {
+      kind: 'way out',
+      who: [one.id],
+      severity: 'warning',
+      sentence: `${capital(one.name)} ${how || 'leave through gaps'} and the cover is open over ${shown(100 * place.openCover)} % without mesh; they will get out, and dry up in the room.`,
+      source: 'common practice, no source',
+      mend: 'Close the gaps, or cover them with fine mesh; seal around cables and hoses.',
+    },
+  ];
+}
+
+function drowning(one: Inhabitant, place: PlaceFacts): Conflict[] {
+  if (!one.ways.needsWayOut || place.hasWayOut || place.water <= 0) return [];
+  return [
+    {
+      kind: 'drowning',
+      who: [one.id],
+      severity: 'warning',
+      sentence: `${capital(one.name)} drown where no slope leads out of the water.`,
+      source: 'common practice, no source',
+      mend: 'Add a margin, or wood and plants that reach from the water to the land.',
+    },
+  ];
+}
+
+function neverBreeds(one: Inhabitant): Conflict[] {
+  if (one.traits.development !== 'brackish larvae') return [];
+  return [
+    {
+      kind: 'never breeds',
+      who: [one.id],
+      severity: 'note',
+      sentence: `${capital(one.name)} have larvae that need salt water; in fresh water they never have young, and their number only falls.`,
+      source: 'the species file',
+      mend: 'Keep them for what they do, without counting on young; choose another species where young are wanted.',
+    },
+  ];
+}
+
+const RISK_KIND = {
+  toxin: 'toxin',
+  zoonosis: 'disease',
+  disease: 'disease',
+  law: 'law',
+  invasive: 'law',
+  welfare: 'welfare',
+} as const;
+const RISK_MEND = {
+  toxin: 'Keep apart those that could swallow or touch it; wear gloves, wash hands.',
+  disease: 'Keep newcomers apart for some weeks, use own tools, wash hands before and after.',
+  law: 'Ask your authority before you buy; never release animals, plants, water or ground outdoors.',
+  welfare: 'Give it what it needs, or choose another species; a vet for sick animals.',
+} as const;
+
+function risks(one: Inhabitant): Conflict[] {
+  return one.risks.flatMap(({ kind, text, source }): Conflict[] => {
+    const shownAs = RISK_KIND[kind as keyof typeof RISK_KIND];
+    if (!shownAs) return [];
+    return [
+      {
+        kind: shownAs,
+        who: [one.id],
+        severity: kind === 'invasive' ? 'warning' : 'note',
+        sentence: `${capital(one.name)}: ${text}`,
+        source,
+        mend: RISK_MEND[shownAs],
+      },
+    ];
+  });
+}
+
+/** Poison where somebody else could meet it. */
+function toxins(all: readonly Inhabitant[]): Conflict[] {
+  const poisonous = all.filter(({ risks: own }) => own.some(({ kind }) => kind === 'toxin'));
+  return poisonous.flatMap((one) => {
+    const others = all.filter((each) => each !== one);
+    if (others.length === 0) return [];
+    return [
+      {
+        kind: 'toxin' as const,
+        who: [one.id, ...others.map(({ id }) => id)],
+        severity: 'warning' as const,
+        sentence: `${capital(one.name)} give off or carry poison and would share air and water with ${others.map(({ name }) => name).join(', ')}.`,
+        source: one.risks.find(({ kind }) => kind === 'toxin')!.source,
+        mend: 'Keep poisonous species by themselves.',
+      },
+    ];
+  });
+}
+
+/** Too few, too small a place, ways out, drowning, larvae that need salt, poison, disease, law. @source derived */
+export function placeConflicts(all: readonly Inhabitant[], place: PlaceFacts | undefined): Conflict[] {
+  return [
+    ...all.flatMap((one) => [
+      ...tooFew(one),
+      ...(place ? [...tooSmall(one, place), ...wayOut(one, place), ...drowning(one, place)] : []),
+      ...neverBreeds(one),
+      ...risks(one),
+    ]),
+    ...toxins(all),
+  ];
+}
