@@ -113,6 +113,7 @@ export * from './water/molar-masses.ts';
 export * from './water/organic-acids.ts';
 export * from './water/recipe/check-request.ts';
 export * from './water/recipe/compare-recipes.ts';
+export * from './water/recipe/name-list.ts';
 export * from './water/recipe/recipe.ts';
 export { recipeWater, type Surroundings } from './water/recipe/recipe-water.ts';
 export * from './water/recipe/request.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { listed } from '../process/contract.ts';
 import { changesByState, checkProcess } from '../process/process-test-kit.ts';
 import { cationExchange } from './cation-exchange.ts';
-import { exchangeFractions } from './exchange-equilibrium.ts';
+import { heldInBalance } from './exchange-pair.ts';
 
 const HOLDS = { calciumHold: 0.8, magnesiumHold: 0.6, potassiumHold: 0.7, ammoniumHold: 0.6 };
 const PARAMETERS = { grainRate: 1, bedVelocity: 3, looseFlow: 300, ...HOLDS };
@@ -16,31 +16,24 @@ const MOSS = {
   hydrogenActivity: 3e-6,
   waterVolume: 1e-3,
 };
-const K = { calcium: 6.3, magnesium: 4, potassium: 5, ammonium: 4, sodium: 1, hydrogen: 300 };
-const NONE = { calcium: 0, magnesium: 0, potassium: 0, ammonium: 0, sodium: 0 };
-
 /** Alkalinity a change brings to the water [eq/s]. */
 function alkalinity(change: Readonly<Record<string, number>>): number {
   const of = (id: string): number => change[id] ?? 0;
   return 2 * of('calcium') + 2 * of('magnesium') + of('sodium') + of('potassium') + of('ammonium');
 }
 
-describe('the balance of an exchanger with a water', () => {
-  it('keeps the quotients of Gaines and Thomas and fills every site', () => {
-    const amount = fc.double({ min: 1e-7, max: 0.05, noNaN: true });
+describe('the balance of a cation with hydrogen ions', () => {
+  it('keeps the quotient of Gaines and Thomas and the shared sites', () => {
     fc.assert(
       fc.property(
-        amount,
-        amount,
-        amount,
-        fc.double({ min: 1e-9, max: 1e-3, noNaN: true }),
-        (calcium, sodium, potassium, hydrogen) => {
-          const beta = exchangeFractions(K, { ...NONE, calcium, sodium, potassium, hydrogen });
-          expect(beta.calcium + beta.sodium + beta.potassium + beta.hydrogen).toBeCloseTo(1, 9);
-          const calciumOverSodium = (beta.calcium * sodium ** 2) / (beta.sodium ** 2 * calcium);
-          expect(Math.abs(calciumOverSodium / K.calcium - 1)).toBeLessThan(1e-9);
-          const hydrogenOverSodium = (beta.hydrogen * sodium) / (beta.sodium * hydrogen);
-          expect(Math.abs(hydrogenOverSodium / K.hydrogen - 1)).toBeLessThan(1e-9);
+        fc.constantFrom(1, 2),
+        fc.double({ min: 0.01, max: 1, noNaN: true }),
+        fc.double({ min: 1e-6, max: 1e6, noNaN: true }),
+        (charge, shared, ratio) => {
+          const cation = heldInBalance(charge, shared, ratio);
+          const hydrogen = shared - cation;
+          expect(cation).toBeLessThanOrEqual(shared);
+          expect(Math.abs(cation - ratio * hydrogen ** charge)).toBeLessThan(1e-6 * (1 + ratio * 1e-6));
         },
       ),
       { numRuns: 200, seed: 20240301 },
@@ -82,20 +75,29 @@ describe('exchange of cations', () => {
     expect(alkalinity(change)).toBeCloseTo(of('exchangeableAcid'), 15);
   });
 
-  it('rests where the exchanger holds what the water leaves it', () => {
-    const water = { ...NONE, calcium: 1e-3, sodium: 2e-3, hydrogen: 1e-5 };
-    const k = { ...K, calcium: 10 ** 0.8, magnesium: 10 ** 0.6, potassium: 10 ** 0.7, ammonium: 10 ** 0.6 };
-    const beta = exchangeFractions(k, water);
+  it('rests where all quotients of the convention hold', () => {
+    // beta: H 0.5, Ca 0.3, Na 0.2 at pH 5; K_H = 300, so Na = beta_Na K_H aH / beta_H and Ca by its own quotient
+    const acidPull = 300 * 1e-5;
     const change = changesByState(process, PARAMETERS, {
-      ...MOSS,
-      hydrogenActivity: 1e-5,
-      calcium: 1e-3,
-      sodium: 2e-3,
-      exchangeableCalcium: 0.5 * beta.calcium,
-      exchangeableSodium: beta.sodium,
-      exchangeableAcid: beta.hydrogen,
+      exchangeableAcid: 0.5,
+      exchangeableCalcium: 0.15,
+      exchangeableSodium: 0.2,
+      exchangeAcidStrength: 300,
       looseExchanger: 1,
+      hydrogenActivity: 1e-5,
+      waterVolume: 1,
+      sodium: 1000 * (0.2 / 0.5) * acidPull,
+      calcium: 1000 * (0.3 / 0.25) * (acidPull ** 2 / 10 ** 0.8),
     });
     for (const rate of Object.values(change)) expect(Math.abs(rate) * 86400).toBeLessThan(1e-9);
+  });
+
+  it('gives bases up to acid water and not to water that only lacks them', () => {
+    const bases = { exchangeableCalcium: 3e-4, exchangeableAcid: 7e-4, looseExchanger: 1e-3 };
+    const water = { exchangeAcidStrength: 300, waterVolume: 1e-3, calcium: 1e-7 };
+    const gained = (hydrogenActivity: number): number =>
+      alkalinity(changesByState(process, PARAMETERS, { ...bases, ...water, hydrogenActivity }));
+    expect(gained(1e-3)).toBeGreaterThan(0);
+    expect(gained(1e-8)).toBeLessThan(1e-12);
   });
 });

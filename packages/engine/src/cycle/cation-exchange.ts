@@ -2,7 +2,7 @@ import { exp10 } from '../numerics/elementary.ts';
 import type { Process, Reaction, Setting } from '../process/contract.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import type { VariableId } from '../variables/variables.ts';
-import { exchangeQuotient } from './exchange-equilibrium.ts';
+import { heldInBalance } from './exchange-pair.ts';
 
 export interface CationExchangeParameters {
   readonly grainRate: number;
@@ -57,8 +57,8 @@ const CATIONS: readonly Cation[] = [
 
 /** mol/m3 in mol/L. */
 const PER_LITRE = 1e-3;
-/** Where less than this part of the sites holds hydrogen ions, uptake of other cations dwindles with it. */
-const LAST_SITES = 1e-3;
+/** Keeps quotients finite where the water holds no hydrogen ions or the exchanger no hold on them [mol/L]. */
+const LEAST_PULL = 1e-12;
 
 function reactionsOf({ name, dissolved, held, charge }: Cation): [Reaction, Reaction] {
   return [
@@ -74,12 +74,15 @@ function reactionsOf({ name, dissolved, held, charge }: Cation): [Reaction, Reac
 }
 
 /**
- * Exchange of cations against the hydrogen ions of substrate, peat and moss. Each cation moves toward what the water
- * leaves to the exchanger in balance, held_eq = beta_i S / z (Gaines-Thomas, see `exchangeFractions`; S: all sites):
- *   rate = kappa |held_eq - held|,  kappa = k G / (k w + G),  w = held_eq / c,
- * so that the grain (k) and the way of the water to it (G = velocity x bed + flow per site x loose sites) resist in
- * series. Hydrogen ions let go are the charge that leaves the water: alkalinity falls by what is bound.
- * @validity all exchangers together count as one of mean hold on hydrogen ions; dilute water; aluminium is left out
+ * Exchange of cations against the hydrogen ions of substrate, peat and moss. Each cation moves toward what it would
+ * hold in balance with the hydrogen ions and the water (Gaines-Thomas, see `heldInBalance`); when all rest, all
+ * quotients of the convention hold. Two resistances in series, the grain (k) and the water's way to it (G = velocity x
+ * bed + flow per site x loose sites):
+ *   bound     rate = k d G c / (k held_eq + G c),  d = held_eq - held: at most G c
+ *   given up  rate = k d G s / (z k d + G s),      d = held - held_eq, s = [H+] + [CO2]: at most what acid there is
+ * Hydrogen ions let go are the charge that leaves the water: alkalinity falls by what is bound.
+ * @validity all exchangers together count as one of mean hold on hydrogen ions; concentrations stand for activities
+ *   of all but hydrogen ions, in dilute water; aluminium is left out
  * @source appelo-postma-2005 (equilibrium and constants), glueckauf-1955 (linear driving force)
  */
 export const cationExchange: Process<CationExchangeParameters> = {
@@ -107,6 +110,7 @@ export const cationExchange: Process<CationExchangeParameters> = {
     ...CATIONS.flatMap(({ dissolved, held }) => [dissolved, held]),
     'exchangeableAcid',
     'hydrogenActivity',
+    'carbonDioxide',
     'waterVolume',
     'exchangeArea',
     'looseExchanger',
@@ -125,42 +129,50 @@ function evaluation(parameters: CationExchangeParameters, setting: Setting) {
   const charge = Int32Array.from(CATIONS, (cation) => cation.charge);
   const hold = Float64Array.from(CATIONS, (cation) => exp10(cation.hold(parameters)) * PER_LITRE);
   const acidAt = setting.index('exchangeableAcid');
-  const activityAt = setting.index('hydrogenActivity');
-  const volumeAt = setting.index('waterVolume');
-  const areaAt = setting.index('exchangeArea');
-  const looseAt = setting.index('looseExchanger');
   const strengthAt = setting.index('exchangeAcidStrength');
+  const activityAt = setting.index('hydrogenActivity');
+  const carbonDioxideAt = setting.index('carbonDioxide');
+  const volumeAt = setting.index('waterVolume');
+  const flowOf = flowToSites(parameters, setting);
   const k = parameters.grainRate / SECONDS_PER_DAY;
-  const velocity = parameters.bedVelocity / 100 / SECONDS_PER_DAY;
-  const perSite = (parameters.looseFlow * PER_LITRE) / SECONDS_PER_DAY;
 
   return (values: Float64Array, rates: Float64Array, offset: number): void => {
     const acid = values[acidAt]!;
     const volume = values[volumeAt]!;
-    const flow = velocity * values[areaAt]! + perSite * values[looseAt]!;
+    const flow = flowOf(values);
     let sites = acid;
     for (let i = 0; i < count; i += 1) sites += charge[i]! * values[held[i]!]!;
     if (!(sites > 0 && volume > 0 && flow > 0)) {
       rates.fill(0, offset, offset + 2 * count);
       return;
     }
-    let single = values[strengthAt]! * values[activityAt]!;
-    let double = 0;
+    const pull = Math.max(LEAST_PULL, values[strengthAt]! * values[activityAt]!);
+    const supply = flow * (values[activityAt]! / PER_LITRE + values[carbonDioxideAt]!);
     for (let i = 0; i < count; i += 1) {
-      const pull = (hold[i]! * values[dissolved[i]!]!) / volume;
-      if (charge[i] === 2) double += pull;
-      else single += pull;
-    }
-    const q = exchangeQuotient(single, double);
-    const free = acid / (acid + LAST_SITES * sites);
-    for (let i = 0; i < count; i += 1) {
-      const amount = values[dissolved[i]!]!;
-      // Held in balance, per concentration in the water [m3].
-      const w = charge[i] === 2 ? 0.5 * hold[i]! * q * q * sites : hold[i]! * q * sites;
-      const lacking = (w * amount) / volume - values[held[i]!]!;
-      const kappa = (k * flow) / (k * w + flow);
-      rates[offset + 2 * i] = lacking > 0 ? kappa * lacking * free : 0;
-      rates[offset + 2 * i + 1] = lacking < 0 ? -kappa * lacking : 0;
+      const z = charge[i]!;
+      const amount = values[held[i]!]!;
+      const content = values[dissolved[i]!]! / volume;
+      const ratio = (hold[i]! * content) / (z === 2 ? pull * pull : pull);
+      const balance = (heldInBalance(z, (z * amount + acid) / sites, ratio) * sites) / z;
+      const lacking = Math.min(balance - amount, acid / z);
+      if (lacking > 0) {
+        // Grain and the way to it in series; the way brings at most what the water holds.
+        rates[offset + 2 * i] = (k * flow * content * lacking) / (k * balance + flow * content);
+        rates[offset + 2 * i + 1] = 0;
+      } else {
+        rates[offset + 2 * i] = 0;
+        const letGo = -k * lacking;
+        rates[offset + 2 * i + 1] = letGo > 0 ? (letGo * supply) / (z * letGo + supply) : 0;
+      }
     }
   };
+}
+
+/** Water that reaches the sites [m3/s]. */
+function flowToSites({ bedVelocity, looseFlow }: CationExchangeParameters, setting: Setting) {
+  const area = setting.index('exchangeArea');
+  const loose = setting.index('looseExchanger');
+  const velocity = bedVelocity / 100 / SECONDS_PER_DAY;
+  const perSite = (looseFlow * PER_LITRE) / SECONDS_PER_DAY;
+  return (values: Float64Array): number => velocity * values[area]! + perSite * values[loose]!;
 }

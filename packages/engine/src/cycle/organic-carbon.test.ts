@@ -18,7 +18,7 @@ describe('leaching of wood', () => {
     const at = (waterTemperature: number): number =>
       ratesByName(
         leaching,
-        { quickRate: 0.1, slowRate: 0.01, theta: 1.07 },
+        { quickRate: 0.1, slowRate: 0.01, labileShare: 0, theta: 1.07 },
         { woodLeachable: 2, waterTemperature },
       )['quick leaching']!;
     expect(at(20)).toBeCloseTo(0.2 / DAY, 15);

@@ -6330,14 +6330,14 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "between pine (30) and oak (90 mg C/g of sawdust, Svensson et al. 2014); judged"
    },
    "leachingDepth": {
-    "value": 0.7,
+    "value": 0.35,
     "unit": "mm",
     "distribution": "lognormal",
     "spread": 1.7,
-    "min": 0.1,
-    "max": 2,
+    "min": 0.05,
+    "max": 1,
     "basis": "derived",
-    "source": "a branch of 4 cm gives up about 5 mg C/g of oak over months, recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
+    "source": "a branch of 4 cm gives up about 3 mg C/g of oak over months (0.3 to 8), recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
    },
    "quickShare": {
     "value": 45,
@@ -6512,14 +6512,14 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "most has left in years under water; about a tenth of fresh oak, judged"
    },
    "leachingDepth": {
-    "value": 0.7,
+    "value": 0.35,
     "unit": "mm",
     "distribution": "lognormal",
     "spread": 1.7,
-    "min": 0.1,
-    "max": 2,
+    "min": 0.05,
+    "max": 1,
     "basis": "derived",
-    "source": "a branch of 4 cm gives up about 5 mg C/g of oak over months, recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
+    "source": "a branch of 4 cm gives up about 3 mg C/g of oak over months (0.3 to 8), recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
    },
    "quickShare": {
     "value": 15,
@@ -7398,14 +7398,14 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "sawdust gave 90 mg C/g, mostly in the first day (Svensson et al. 2014, Water Environ. J., abstract)"
    },
    "leachingDepth": {
-    "value": 0.7,
+    "value": 0.35,
     "unit": "mm",
     "distribution": "lognormal",
     "spread": 1.7,
-    "min": 0.1,
-    "max": 2,
+    "min": 0.05,
+    "max": 1,
     "basis": "derived",
-    "source": "a branch of 4 cm gives up about 5 mg C/g of oak over months, recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
+    "source": "a branch of 4 cm gives up about 3 mg C/g of oak over months (0.3 to 8), recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
    },
    "quickShare": {
     "value": 45,
@@ -7470,14 +7470,14 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "sawdust gave 30 mg C/g (Svensson et al. 2014, Water Environ. J., abstract)"
    },
    "leachingDepth": {
-    "value": 0.7,
+    "value": 0.35,
     "unit": "mm",
     "distribution": "lognormal",
     "spread": 1.7,
-    "min": 0.1,
-    "max": 2,
+    "min": 0.05,
+    "max": 1,
     "basis": "derived",
-    "source": "a branch of 4 cm gives up about 5 mg C/g of oak over months, recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
+    "source": "a branch of 4 cm gives up about 3 mg C/g of oak over months (0.3 to 8), recalled, over the 90 mg C/g of its sawdust: 4 depth / thickness"
    },
    "quickShare": {
     "value": 45,
@@ -8995,7 +8995,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "green algae and diatoms of films thrive to 28 to 32 degC; recalled"
     },
     "lightHalf": {
-     "value": 28,
+     "value": 32,
      "unit": "µmol/m²/s",
      "distribution": "lognormal",
      "spread": 1.5,
@@ -9045,21 +9045,21 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "default of QUAL2K, 25 µg N/L; recalled"
     },
     "respirationRate": {
-     "value": 0.06,
+     "value": 0.05,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.5,
-     "min": 0.025,
+     "min": 0.02,
      "max": 0.2,
      "basis": "memory",
      "source": "0.03 to 0.2, Bowie et al. 1985; recalled; films of dim places lie at the low end"
     },
     "lossRate": {
-     "value": 0.03,
+     "value": 0.02,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.8,
-     "min": 0.008,
+     "min": 0.006,
      "max": 0.1,
      "basis": "assumed",
      "source": "sloughing and death of an ungrazed film; with the other values films come to rest at 2 to 25 g dry/m2 under 40 to 100 µmol/m2/s, as estimated for tanks; grazers come on top"
@@ -9205,24 +9205,24 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "phosphate adsorbed on calcite slows it at micromoles per litre; half effect judged at 16 µmol/L"
     },
     "scaleThreshold": {
-     "value": 5,
+     "value": 8,
      "unit": "1",
      "distribution": "lognormal",
      "spread": 1.4,
-     "min": 2,
-     "max": 10,
+     "min": 3,
+     "max": 20,
      "basis": "memory",
      "source": "precipitation does not start in practice before a saturation index of 0.3 to 1; recalled"
     },
     "scaleRate": {
-     "value": 0.02,
+     "value": 0.002,
      "unit": "1",
      "distribution": "lognormal",
      "spread": 2.5,
-     "min": 0.002,
-     "max": 0.3,
+     "min": 0.0002,
+     "max": 0.05,
      "basis": "assumed",
-     "source": "scale on glass and plants forms far slower than clean calcite grows; wide"
+     "source": "hard tap water over sand loses a few degrees in a quarter at most (common practice, no source); scale forms far slower than clean calcite grows"
     }
    }
   },
@@ -10572,14 +10572,24 @@ export const LIBRARY_DATA: LibraryData = {
    "process": "surface-cover",
    "parameters": {
     "algalStock": {
-     "value": 1.15,
+     "value": 1.5,
      "unit": "mol C/m²",
      "distribution": "lognormal",
      "spread": 1.3,
-     "min": 0.6,
-     "max": 1.9,
+     "min": 0.8,
+     "max": 2.5,
      "basis": "published",
-     "source": "46 g dry/m2 between 32 and 49 g on bamboo and branches in bright fertile ponds, 29 to 41 % of it ash (Azim et al. 2002; Anix et al. 2020, abstracts), 46 % carbon in the rest (recalled); under tank light the film rests at a fifth to a half of it, held by its own shade and losses"
+     "source": "32 to 49 g dry/m2 on bamboo and branches in bright fertile ponds (Anix et al. 2020; Azim et al. 2002, abstracts), 29 to 41 % of it ash, 46 % carbon in the rest (recalled), which is 60 to 80 % of what endless light would carry"
+    },
+    "stockLight": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 30,
+     "max": 250,
+     "basis": "assumed",
+     "source": "joins the stock of bright ponds with the 2 to 25, mostly 8 g dry/m2 that glass and stone are estimated to carry under 40 to 100 µmol/m2/s"
     },
     "filmStock": {
      "value": 0.015,
@@ -10802,14 +10812,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "0.5 per leaf area, 0.02 m2 leaf per g dry at 42 % carbon; recalled"
     },
     "algalAttenuation": {
-     "value": 2,
+     "value": 0.9,
      "unit": "m²/mol C",
      "distribution": "lognormal",
-     "spread": 1.8,
-     "min": 0.5,
-     "max": 6,
+     "spread": 1.9,
+     "min": 0.2,
+     "max": 4,
      "basis": "memory",
-     "source": "0.03 to 0.2 m2 per g dry at 40 % carbon: a lawn of 15 g dry/m2 dims the light on its floor to a third; estimated"
+     "source": "0.03 m2 per g dry at 40 % carbon; recalled"
     },
     "incidentShare": {
      "value": 0.6,
@@ -10860,6 +10870,16 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.03,
      "basis": "memory",
      "source": "months after: 0.003 to 0.02 per day; an estimate, since no measurement on whole branches was found"
+    },
+    "labileShare": {
+     "value": 0.3,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 0.05,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "sugars and small acids of fresh wood; half of leaf leachate is of this kind, wood gives relatively more tannin"
     },
     "theta": {
      "value": 1.04,
