@@ -50,10 +50,11 @@ function bar(bars: Bars, period: number): SceneNode {
   const gap = Math.min(4, (plot.toX(to) - plot.toX(from)) * 0.16);
   const [left, right] = [plot.toX(from) + gap / 2, plot.toX(to) - gap / 2];
   const net = budget.terms.reduce((sum, term) => sum + termTotal(term, period), 0);
+  const mark = plot.value.toPixel(net);
   return group({ 'data-period': period }, [
     period === chosen ? frame(bars, left, right) : undefined,
-    ...segmentsOf(bars, period).map((segment) => drawn(bars, segment, { left, right })),
-    netMark((left + right) / 2, plot.value.toPixel(net), palette),
+    ...segmentsOf(bars, period).map((segment) => drawn(bars, segment, { left, right, net: mark })),
+    netMark((left + right) / 2, mark, palette),
   ]);
 }
 
@@ -82,11 +83,12 @@ function frame({ plot, palette }: Bars, left: number, right: number): SceneNode 
 function drawn(
   { looks, prefix, palette }: Bars,
   { term, upper, lower }: Segment,
-  { left, right }: { left: number; right: number },
+  { left, right, net }: { left: number; right: number; net: number },
 ): SceneNode {
   const look = looks[term] as TermLook;
   const height = lower - upper;
   const roomy = height >= LEAST_FOR_LETTER && right - left >= 11;
+  const at = letterPlace({ x: (left + right) / 2, upper, lower }, net, right - left);
   return group({}, [
     element('rect', {
       x: left,
@@ -98,7 +100,7 @@ function drawn(
       'stroke-width': 0.8,
     }),
     roomy
-      ? textAt((left + right) / 2, (upper + lower) / 2 + 4.5, look.letter, {
+      ? textAt(at.x, at.y + 4.5, look.letter, {
           size: 13,
           face: 'italic',
           fill: palette.ink,
@@ -108,4 +110,21 @@ function drawn(
         })
       : undefined,
   ]);
+}
+
+/** Room the diamond and a letter take together [px]. */
+const CLEAR = 14;
+
+/** The middle of a segment, or beside the diamond where that lies there. */
+function letterPlace(
+  { x, upper, lower }: { x: number; upper: number; lower: number },
+  net: number,
+  width: number,
+): { x: number; y: number } {
+  const middle = (upper + lower) / 2;
+  if (Math.abs(net - middle) >= CLEAR) return { x, y: middle };
+  if (width >= 3 * CLEAR) return { x: x - CLEAR - 2, y: middle };
+  const [above, below] = [net - CLEAR, net + CLEAR];
+  if (below + 8 <= lower) return { x, y: below };
+  return above - 8 >= upper ? { x, y: above } : { x, y: middle };
 }

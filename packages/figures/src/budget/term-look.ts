@@ -15,9 +15,11 @@ const WASHES: readonly (readonly [RegExp, Ink])[] = [
   [/litter|leaf|leaves/, 'litter'],
   [/algae/, 'algae'],
   [/plants|moss/, 'moss'],
-  [/carbonate|lime|shell|coral/, 'stone'],
-  [/gas|air|top-off|water/, 'waterDeep'],
-  [/feed/, 'soil'],
+  [/carbonate|lime|shell|moult|coral/, 'stone'],
+  [/gas|air|top-off|water change/, 'waterDeep'],
+  [/feed|detritus|carcass|dead/, 'soil'],
+  [/animal|graz|fung/, 'litter'],
+  [/denitrif|exchange/, 'fanInner'],
 ];
 
 /** Looks of a budget's terms, in their order. */

@@ -1,4 +1,4 @@
-import { convert } from '@shoreglass/engine';
+import { convert, MOLAR_MASS } from '@shoreglass/engine';
 
 /** What a field asks for, and every way in which keepers write it. */
 export interface AmountKind {
@@ -87,8 +87,6 @@ function ion(name: string, molarMass: number, charge: number, most: number): Amo
   };
 }
 
-/** @source iupac-atomic-weights, as in the engine */
-const MASS = { calcium: 40.078, magnesium: 24.305, sodium: 22.99, nitrogen: 14.007, phosphorus: 30.974 };
 const IN_NITROGEN = { 'mg/l n': 'mg N/L', 'mg/ln': 'mg N/L', 'mg n/l': 'mg N/L', 'ppm n': 'mg N/L' };
 
 /** A nitrogen species: strips are printed in mg/L of the ion, models count nitrogen. */
@@ -100,9 +98,9 @@ function nitrogen(name: string, ionMass: number, most: number): AmountKind {
     digits: 2,
     from: {
       'mg N/L': (value) => value,
-      ...ofMass('mg/L', ionMass, MASS.nitrogen),
-      ...ofMass('µg/L', ionMass, MASS.nitrogen / 1000),
-      'mmol/L': (value) => value * MASS.nitrogen,
+      ...ofMass('mg/L', ionMass, MOLAR_MASS.nitrogen),
+      ...ofMass('µg/L', ionMass, MOLAR_MASS.nitrogen / 1000),
+      'mmol/L': (value) => value * MOLAR_MASS.nitrogen,
     },
     words: { ...IN_MASS, ...IN_NITROGEN },
     least: 0,
@@ -142,9 +140,9 @@ const plain = (name: string, unit: string, more: Partial<AmountKind>): AmountKin
 export const AMOUNTS = {
   GH: GENERAL_HARDNESS,
   KH: CARBONATE_HARDNESS,
-  calcium: ion('calcium', MASS.calcium, 2, 800),
-  magnesium: ion('magnesium', MASS.magnesium, 2, 500),
-  sodium: ion('sodium', MASS.sodium, 1, 2000),
+  calcium: ion('calcium', MOLAR_MASS.calcium, 2, 800),
+  magnesium: ion('magnesium', MOLAR_MASS.magnesium, 2, 500),
+  sodium: ion('sodium', MOLAR_MASS.sodium, 1, 2000),
   conductivity: CONDUCTIVITY,
   volume: plain('water', 'L', {
     from: through('L', ['L', 'mL', 'gal', 'imp gal', 'm³', 'cm³']),
@@ -165,13 +163,16 @@ export const AMOUNTS = {
     most: 25,
     unreadable: { '%': 'Per cent of saturation depends on warmth and height; write mg/L.' },
   }),
-  totalAmmonia: nitrogen('total ammonia', 18.039, 20),
-  nitrite: nitrogen('nitrite', 46.005, 20),
-  nitrate: nitrogen('nitrate', 62.004, 200),
+  totalAmmonia: nitrogen('total ammonia', MOLAR_MASS.ammonium, 20),
+  nitrite: nitrogen('nitrite', MOLAR_MASS.nitrite, 20),
+  nitrate: nitrogen('nitrate', MOLAR_MASS.nitrate, 200),
   phosphate: {
     ...plain('phosphate', 'mg P/L', { digits: 2, most: 20, repeated: ['mg/L', 'mg P/L'] }),
     usual: 'mg/L',
-    from: { 'mg P/L': (value: number) => value, ...ofMass('mg/L', 94.97, MASS.phosphorus) },
+    from: {
+      'mg P/L': (value: number) => value,
+      ...ofMass('mg/L', MOLAR_MASS.phosphate, MOLAR_MASS.phosphorus),
+    },
     words: IN_MASS,
   },
   days: plain('days', 'd', { digits: 0, from: through('d', ['d', 'week']), least: 1, most: 1000 }),

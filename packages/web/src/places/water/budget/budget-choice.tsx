@@ -1,5 +1,6 @@
 import type { Budget, BudgetId } from '@shoreglass/engine';
 import { capital } from '../../../outlook/turning-words.ts';
+import desk from '../desk.module.css';
 import styles from './budget-choice.module.css';
 
 interface BudgetChoiceProps {
@@ -15,7 +16,7 @@ export function BudgetChoice({ budgets, chosen, onChoose }: BudgetChoiceProps) {
       <legend>Budget of</legend>
       <div className={styles.options}>
         {budgets.map(({ id, name }) => (
-          <label key={id} className={styles.option}>
+          <label key={id} className={`${desk.check} ${styles.option}`}>
             <input type="radio" name="budget" checked={id === chosen} onChange={() => onChoose(id)} />
             <span>{capital(name)}</span>
           </label>

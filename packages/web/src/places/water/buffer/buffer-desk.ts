@@ -1,19 +1,19 @@
 import { type Band, type BufferQuestion, convert, type Plan } from '@shoreglass/engine';
 import type { Shelf } from '../../../worker/messages.ts';
-import { type AmountId, AMOUNTS } from '../amount/amount-kind.ts';
-import { isAmount, readAmount } from '../amount/read-amount.ts';
+import { isAmount } from '../amount/read-amount.ts';
+import { readWritten, type Written } from '../amount/written.ts';
 
 /** The question as it is laid out: carbonates ticked, days and limits as typed. */
 export interface BufferDesk {
   readonly materials: readonly string[];
   /** Half and double the usual grain are tried as well. */
   readonly otherGrains: boolean;
-  readonly days: string;
+  readonly days: Written | undefined;
   readonly probability: number;
   /** Limits to hold instead of those of the inhabitants; empty where theirs count. */
-  readonly leastKH: string;
-  readonly leastPH: string;
-  readonly mostPH: string;
+  readonly leastKH: Written | undefined;
+  readonly leastPH: Written | undefined;
+  readonly mostPH: Written | undefined;
 }
 
 /** How sure one may want to be, as shares of the runs. */
@@ -24,11 +24,11 @@ export function firstBufferDesk(shelf: Shelf, days: number): BufferDesk {
   return {
     materials: usual ? [usual.material] : [],
     otherGrains: false,
-    days: `${days} d`,
+    days: { text: String(days), unit: 'd' },
     probability: 0.9,
-    leastKH: '',
-    leastPH: '',
-    mostPH: '',
+    leastKH: undefined,
+    leastPH: undefined,
+    mostPH: undefined,
   };
 }
 
@@ -36,14 +36,12 @@ interface QuestionParts {
   readonly desk: BufferDesk;
   readonly shelf: Shelf;
   readonly plan: Plan;
-  readonly units: Readonly<Record<string, string>>;
 }
 
 /** The question for the engine; `waits` says what is missing before it can be asked. */
 export function bufferQuestion(parts: QuestionParts): BufferQuestion | { readonly waits: string } {
-  const { desk, shelf, plan, units } = parts;
-  const read = (id: AmountId, text: string) => readAmount(text, AMOUNTS[id], units[id] ?? AMOUNTS[id].usual);
-  const days = read('days', desk.days);
+  const { desk, shelf, plan } = parts;
+  const days = readWritten(desk.days, 'days');
   if (!isAmount(days)) return { waits: 'Say for how many days it is to hold, up to 1000.' };
   const offers = shelf.carbonates
     .filter(({ material }) => desk.materials.includes(material))
@@ -52,9 +50,11 @@ export function bufferQuestion(parts: QuestionParts): BufferQuestion | { readonl
       grains: desk.otherGrains ? [usualGrain / 2, usualGrain, usualGrain * 2] : [usualGrain],
     }));
   if (offers.length === 0) return { waits: 'Choose at least one carbonate.' };
-  const [KH, low, high] = [read('KH', desk.leastKH), read('pH', desk.leastPH), read('pH', desk.mostPH)].map(
-    (amount) => (isAmount(amount) ? amount.value : undefined),
-  );
+  const [KH, low, high] = [
+    readWritten(desk.leastKH, 'KH'),
+    readWritten(desk.leastPH, 'pH'),
+    readWritten(desk.mostPH, 'pH'),
+  ].map((amount) => (isAmount(amount) ? amount.value : undefined));
   const bands = ownBands(KH, low, high);
   const limited = plan.bands.some(({ series }) => series === 'pH' || series === 'KH');
   if (bands.length === 0 && !limited)

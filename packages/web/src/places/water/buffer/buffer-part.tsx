@@ -4,7 +4,6 @@ import { type FormEvent, useState } from 'react';
 import { Trouble } from '../../../app/trouble.tsx';
 import type { Shelf } from '../../../worker/messages.ts';
 import { AmountField } from '../amount/amount-field.tsx';
-import { useUnits } from '../amount/remembered-units.ts';
 import desk from '../desk.module.css';
 import { InquiryProgress } from '../inquiry/inquiry-progress.tsx';
 import { cancelInquiry, startInquiry, useInquiry } from '../inquiry/inquiry-store.ts';
@@ -42,10 +41,9 @@ interface BufferProps {
 
 function Buffer({ file, document, plan, shelf }: BufferProps) {
   const [laid, setLaid] = useState(() => firstBufferDesk(shelf, document.run.days));
-  const units = useUnits((state) => state.units);
   const key = `buffer ${file.id} ${file.version}`;
   const state = useInquiry<BufferAnswer>(key);
-  const question = bufferQuestion({ desk: laid, shelf, plan, units });
+  const question = bufferQuestion({ desk: laid, shelf, plan });
   const change = (part: Partial<BufferDesk>) => setLaid({ ...laid, ...part });
   const ask = () => {
     if (!('waits' in question))
@@ -60,7 +58,7 @@ function Buffer({ file, document, plan, shelf }: BufferProps) {
       <form className={styles.form} onSubmit={submit} noValidate>
         <CarbonateChoice laid={laid} shelf={shelf} onChange={change} />
         <Wanted laid={laid} onChange={change} />
-        <div className={desk.bar}>
+        <div className={`${desk.bar} ${desk.stay}`}>
           <button
             type="submit"
             className={desk.primary}
@@ -96,7 +94,7 @@ function Wanted({ laid, onChange }: WantedProps) {
   return (
     <section aria-labelledby="hold" className={desk.block}>
       <h2 id="hold">What it is to do</h2>
-      <AmountField id="days" label="Hold for" text={laid.days} onText={(days) => onChange({ days })} />
+      <AmountField id="days" label="Hold for" written={laid.days} onWrite={(days) => onChange({ days })} />
       <label className={styles.sure}>
         <span>In how many of the runs</span>
         <select
@@ -117,22 +115,22 @@ function Wanted({ laid, onChange }: WantedProps) {
       <AmountField
         id="KH"
         label="KH at least"
-        text={laid.leastKH}
-        onText={(leastKH) => onChange({ leastKH })}
+        written={laid.leastKH}
+        onWrite={(leastKH) => onChange({ leastKH })}
         placeholder="theirs"
       />
       <AmountField
         id="pH"
         label="pH at least"
-        text={laid.leastPH}
-        onText={(leastPH) => onChange({ leastPH })}
+        written={laid.leastPH}
+        onWrite={(leastPH) => onChange({ leastPH })}
         placeholder="theirs"
       />
       <AmountField
         id="pH"
         label="pH at most"
-        text={laid.mostPH}
-        onText={(mostPH) => onChange({ mostPH })}
+        written={laid.mostPH}
+        onWrite={(mostPH) => onChange({ mostPH })}
         placeholder="theirs"
       />
     </section>

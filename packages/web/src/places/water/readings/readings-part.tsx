@@ -3,9 +3,9 @@ import { type FormEvent, useState } from 'react';
 import { capital, nameOf } from '../../../outlook/turning-words.ts';
 import { dayOfRun } from '../../../outlook/today.ts';
 import { AmountField } from '../amount/amount-field.tsx';
-import { type AmountId, type AmountKind, AMOUNTS } from '../amount/amount-kind.ts';
-import { isAmount, readAmount } from '../amount/read-amount.ts';
-import { useUnits } from '../amount/remembered-units.ts';
+import type { AmountId } from '../amount/amount-kind.ts';
+import { isAmount } from '../amount/read-amount.ts';
+import { readWritten, type Written } from '../amount/written.ts';
 import desk from '../desk.module.css';
 import { OutlookGate } from '../outlook-gate.tsx';
 import type { SheetProps } from '../sheet-props.ts';
@@ -34,7 +34,7 @@ const IN_SERIES_UNIT: Partial<Record<AmountId, (value: number) => number>> = {
   GH: (value) => convert(value, 'mmol/L', '°dGH'),
 };
 
-type Texts = Readonly<Partial<Record<AmountId, string>>>;
+type Texts = Readonly<Partial<Record<AmountId, Written>>>;
 
 /** Today's water: readings in any unit, against the bands and against what was computed for the day. */
 export function ReadingsPart(props: SheetProps) {
@@ -47,11 +47,10 @@ function Readings({ document }: { readonly document: AheadDocument }) {
   const [on, setOn] = useState(today);
   const [texts, setTexts] = useState<Texts>({});
   const [said, setSaid] = useState('');
-  const units = useUnits((state) => state.units);
   const entries = useReadings(id);
   const { keep, remove } = useReadingsDesk();
   const day = on === '' ? undefined : dayOfRun(startDate, document.run.days, localDate(on));
-  const values = valuesOf(texts, units);
+  const values = valuesOf(texts);
   const count = Object.keys(values).length;
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -79,13 +78,13 @@ function Readings({ document }: { readonly document: AheadDocument }) {
             key={amount}
             id={amount}
             label={capital(nameOf(document, series))}
-            text={texts[amount] ?? ''}
-            onText={(text) => setTexts((before) => ({ ...before, [amount]: text }))}
+            written={texts[amount]}
+            onWrite={(written) => setTexts((before) => ({ ...before, [amount]: written }))}
           >
             <StandingWords document={document} series={series} value={values[series]} day={day} />
           </AmountField>
         ))}
-        <div className={desk.bar}>
+        <div className={`${desk.bar} ${desk.stay}`}>
           <button type="submit" className={desk.primary}>
             {count === 0 ? 'Keep' : count === 1 ? 'Keep this one' : `Keep these ${count}`}
           </button>
@@ -114,16 +113,10 @@ function StandingWords({ document, series, value, day }: StandingWordsProps) {
   );
 }
 
-function valuesOf(texts: Texts, units: Readonly<Record<string, string>>): ReadingEntry['values'] {
+function valuesOf(texts: Texts): ReadingEntry['values'] {
   return Object.fromEntries(
     READABLE.flatMap(({ amount, series }) => {
-      const kind: AmountKind = AMOUNTS[amount];
-      const unit = units[amount];
-      const read = readAmount(
-        texts[amount] ?? '',
-        kind,
-        unit !== undefined && unit in kind.from ? unit : kind.usual,
-      );
+      const read = readWritten(texts[amount], amount);
       if (!isAmount(read)) return [];
       return [[series, IN_SERIES_UNIT[amount]?.(read.value) ?? read.value]];
     }),

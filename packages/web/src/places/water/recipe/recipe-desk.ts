@@ -1,6 +1,6 @@
 import type { ShelfWater } from '@shoreglass/contract';
 import {
-  convert,
+  MOLAR_MASS,
   type Plan,
   type RecipeQuantity,
   type RecipeRequest,
@@ -8,8 +8,9 @@ import {
 } from '@shoreglass/engine';
 import { recall, remember } from '../../../app/kept.ts';
 import type { Shelf } from '../../../worker/messages.ts';
-import { type AmountId, type AmountKind, AMOUNTS } from '../amount/amount-kind.ts';
-import { isAmount, readAmount } from '../amount/read-amount.ts';
+import type { AmountId } from '../amount/amount-kind.ts';
+import { isAmount } from '../amount/read-amount.ts';
+import { isWritten, readWritten, type Written, writtenIn } from '../amount/written.ts';
 
 /** A target as it is asked for: what one comes near to, or what is not to be passed. */
 export interface TargetSpec {
@@ -19,15 +20,12 @@ export interface TargetSpec {
   readonly toPlan: number;
 }
 
-/** @source iupac-atomic-weights; mg/L of an ion over its molar mass is mmol/L = mol/m3 */
-const perMass = (molarMass: number) => 1 / molarMass;
-
 export const TARGETS: readonly TargetSpec[] = [
   { id: 'GH', asks: 'about', toPlan: 1 },
   { id: 'KH', asks: 'about', toPlan: 1 },
-  { id: 'calcium', asks: 'about', toPlan: perMass(40.078) },
-  { id: 'magnesium', asks: 'about', toPlan: perMass(24.305) },
-  { id: 'sodium', asks: 'at most', toPlan: perMass(22.99) },
+  { id: 'calcium', asks: 'about', toPlan: 1 / MOLAR_MASS.calcium },
+  { id: 'magnesium', asks: 'about', toPlan: 1 / MOLAR_MASS.magnesium },
+  { id: 'sodium', asks: 'at most', toPlan: 1 / MOLAR_MASS.sodium },
   { id: 'conductivity', asks: 'at most', toPlan: 1 },
 ];
 export type TargetId = (typeof TARGETS)[number]['id'];
@@ -36,8 +34,8 @@ export type TargetId = (typeof TARGETS)[number]['id'];
 export interface RecipeDesk {
   readonly waters: readonly string[];
   readonly salts: readonly string[];
-  readonly targets: Readonly<Partial<Record<string, string>>>;
-  readonly volume: string;
+  readonly targets: Readonly<Partial<Record<string, Written>>>;
+  readonly volume: Written;
   /** Water reports typed here, key by key as in the file. */
   readonly reports: readonly Readonly<Record<string, string>>[];
 }
@@ -45,29 +43,30 @@ export interface RecipeDesk {
 /** Salts one may start with: quick or slow to dissolve, none that burns skin, none sold twice. */
 const FIRST_SALTS = ['gypsum', 'epsom-salt', 'calcium-chloride', 'potassium-bicarbonate', 'baking-soda'];
 
+type Units = Readonly<Record<string, string>>;
+
 /** A desk for an enclosure that has none yet: its own fill, pure water, everyday salts, what suits who lives there. */
-export function firstDesk(shelf: Shelf, volume: number | undefined): RecipeDesk {
+export function firstDesk(shelf: Shelf, volume: number | undefined, units: Units): RecipeDesk {
   const named = [...new Set([...shelf.fill, 'distilled'])];
   return {
     waters: named.filter((id) => shelf.waters.some((water) => water.id === id)),
     salts: FIRST_SALTS.filter((id) => shelf.salts.some((salt) => salt.id === id)),
-    targets: suitedTargets(shelf),
-    volume: `${Math.max(1, Math.round(volume ?? 40))} L`,
+    targets: suitedTargets(shelf, units),
+    volume: writtenIn('volume', Math.max(1, Math.round(volume ?? 40)), units.volume ?? 'L'),
     reports: [],
   };
 }
 
-const USUAL = { GH: '6 dGH', KH: '4 dKH' };
+/** Ordinary hardness where nobody sets a limit [mmol/L, meq/L]: 6 dGH and 4 dKH. */
+const USUAL = { GH: 1.07, KH: 1.426 };
 
-/** Targets drawn from those who live there; ordinary ones where nobody sets a limit. */
-export function suitedTargets({ suited }: Pick<Shelf, 'suited'>): RecipeDesk['targets'] {
-  const texts = suited.flatMap(({ target }) => {
-    if (target.aim === undefined) return [];
-    if (target.quantity === 'GH') return [['GH', `${convert(target.aim, 'mmol/L', '°dGH').toFixed(1)} dGH`]];
-    if (target.quantity === 'KH') return [['KH', `${convert(target.aim, 'meq/L', '°dKH').toFixed(1)} dKH`]];
-    return [];
-  });
-  return { ...USUAL, ...Object.fromEntries(texts) };
+/** Targets drawn from those who live there. */
+export function suitedTargets({ suited }: Pick<Shelf, 'suited'>, units: Units): RecipeDesk['targets'] {
+  const written = (id: 'GH' | 'KH') => {
+    const aim = suited.find(({ target }) => target.quantity === id)?.target.aim ?? USUAL[id];
+    return writtenIn(id, aim, units[id] ?? '', 2);
+  };
+  return { GH: written('GH'), KH: written('KH') };
 }
 
 const keyOf = (id: string) => `recipe.${id}`;
@@ -76,8 +75,15 @@ export function recallDesk(id: string): RecipeDesk | undefined {
   try {
     const kept = JSON.parse(recall(keyOf(id)) ?? 'null') as Partial<RecipeDesk> | null;
     if (!kept || !Array.isArray(kept.waters) || !Array.isArray(kept.salts)) return undefined;
-    const { waters, salts, targets = {}, volume = '', reports = [] } = kept;
-    return { waters, salts, targets, volume, reports: Array.isArray(reports) ? reports : [] };
+    const { waters, salts, targets = {}, volume, reports = [] } = kept;
+    const known = Object.entries(targets).filter(([, written]) => isWritten(written));
+    return {
+      waters,
+      salts,
+      targets: Object.fromEntries(known),
+      volume: isWritten(volume) ? volume : { text: '', unit: 'L' },
+      reports: Array.isArray(reports) ? reports : [],
+    };
   } catch {
     return undefined;
   }
@@ -91,21 +97,18 @@ interface RequestParts {
   readonly desk: RecipeDesk;
   readonly waters: readonly ShelfWater[];
   readonly shelf: Shelf;
-  readonly units: Readonly<Record<string, string>>;
   readonly room: Plan['room'] | undefined;
 }
 
 /** What the desk asks for; `waits` says what is missing before anything can be computed. */
 export function requestOf(parts: RequestParts): RecipeRequest | { readonly waits: string } {
-  const { desk, waters, shelf, units, room } = parts;
-  const read = (id: AmountId, text: string | undefined) =>
-    readAmount(text ?? '', AMOUNTS[id], unitOf(units, id));
-  const volume = read('volume', desk.volume);
+  const { desk, waters, shelf, room } = parts;
+  const volume = readWritten(desk.volume, 'volume');
   if (!isAmount(volume)) return { waits: 'Say how much water is to be made.' };
   const chosen = waters.filter(({ id }) => desk.waters.includes(id));
   if (chosen.length === 0) return { waits: 'Choose at least one water to mix from.' };
   const targets = TARGETS.flatMap(({ id, asks, toPlan }): RecipeTarget[] => {
-    const amount = read(id, desk.targets[id]);
+    const amount = readWritten(desk.targets[id], id);
     if (!isAmount(amount)) return [];
     const value = amount.value * toPlan;
     const limit = amount.limit ?? (asks === 'at most' ? 'high' : undefined);
@@ -120,12 +123,6 @@ export function requestOf(parts: RequestParts): RecipeRequest | { readonly waits
     temperature: 20,
     air: { carbonDioxide: room?.carbonDioxide ?? 420, pressure: room?.pressure ?? 101_325 },
   };
-}
-
-function unitOf(units: Readonly<Record<string, string>>, id: AmountId): string {
-  const kind: AmountKind = AMOUNTS[id];
-  const kept = units[id];
-  return kept !== undefined && kept in kind.from ? kept : kind.usual;
 }
 
 /** A plan value of a target in the keeper's unit of that quantity. */

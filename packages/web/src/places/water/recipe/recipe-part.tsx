@@ -32,15 +32,13 @@ interface DeskProps extends SheetProps {
 }
 
 function Desk({ file, outlook, shelf, volume }: DeskProps) {
-  const [laid, setLaid] = useState(() => recallDesk(file.id) ?? firstDesk(shelf, volume));
-  const units = useUnits((state) => state.units);
+  const [laid, setLaid] = useState(
+    () => recallDesk(file.id) ?? firstDesk(shelf, volume, useUnits.getState().units),
+  );
   const typed = useTypedWaters(laid.reports);
   const waters = useMemo(() => [...shelf.waters, ...typed], [shelf, typed]);
   const room = outlook?.plan?.room;
-  const asked = useMemo(
-    () => requestOf({ desk: laid, waters, shelf, units, room }),
-    [laid, waters, shelf, units, room],
-  );
+  const asked = useMemo(() => requestOf({ desk: laid, waters, shelf, room }), [laid, waters, shelf, room]);
   const request = 'waits' in asked ? undefined : asked;
   const answer = useRecipes(request);
   const change = (part: Partial<RecipeDesk>) => {

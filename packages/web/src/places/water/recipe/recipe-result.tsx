@@ -1,6 +1,6 @@
 import type { EnclosureFile, ShelfWater } from '@shoreglass/contract';
 import type { RecipeChoice } from '@shoreglass/engine';
-import { useState } from 'react';
+import { type RefObject, useEffect, useRef, useState } from 'react';
 import type { Shelf } from '../../../worker/messages.ts';
 import desk from '../desk.module.css';
 import { BecomesTable, TakeTable } from './recipe-tables.tsx';
@@ -21,11 +21,12 @@ interface RecipeResultProps {
 /** The recipe itself: what to take, what it becomes, what cannot be reached, how to mix it, what to mind. */
 export function RecipeResult({ file, shelf, waters, answer, waits }: RecipeResultProps) {
   const [chosen, setChosen] = useState<RecipeChoice['id']>('closest');
+  const sheet = useRef<HTMLElement>(null);
   const choice = answer.choices.find(({ id }) => id === chosen) ?? answer.choices[0];
   const short = waits ?? answer.problems[0]?.message ?? (choice && recipeInShort(choice.recipe)) ?? '';
   return (
     <>
-      <section className={styles.result} aria-labelledby="recipe" id="recipe-sheet">
+      <section ref={sheet} tabIndex={-1} className={styles.result} aria-labelledby="recipe">
         <h2 id="recipe">
           {choice ? (
             <>
@@ -47,20 +48,44 @@ export function RecipeResult({ file, shelf, waters, answer, waits }: RecipeResul
             <Ways answer={answer} chosen={choice.id} onChoose={setChosen} />
             <TakeTable recipe={choice.recipe} />
             <Unreached choice={choice} />
-            <BecomesTable recipe={choice.recipe} />
-            <Steps choice={choice} />
             <Remarks choice={choice} />
+            <Steps choice={choice} />
+            <BecomesTable recipe={choice.recipe} />
             <RecipeTools file={file} shelf={shelf} waters={waters} choice={choice} />
           </>
         )}
       </section>
-      <p className={styles.thumb} aria-hidden="true">
-        {short}
-      </p>
+      <Thumb words={short} sheet={sheet} />
       <p role="status" className={desk.unseen}>
         {short}
       </p>
     </>
+  );
+}
+
+interface ThumbProps {
+  readonly words: string;
+  readonly sheet: RefObject<HTMLElement | null>;
+}
+
+/** On a phone, what the typing comes to, above the places; gone while the recipe itself is on the screen. */
+function Thumb({ words, sheet }: ThumbProps) {
+  const [seen, setSeen] = useState(false);
+  useEffect(() => {
+    if (!sheet.current) return;
+    const observer = new IntersectionObserver(([entry]) => setSeen(entry?.isIntersecting === true));
+    observer.observe(sheet.current);
+    return () => observer.disconnect();
+  }, [sheet]);
+  const show = () => {
+    sheet.current?.scrollIntoView();
+    sheet.current?.focus({ preventScroll: true });
+  };
+  return (
+    <button type="button" className={styles.thumb} data-hidden={seen} onClick={show}>
+      <span>{words}</span>
+      <span>All of it</span>
+    </button>
   );
 }
 

@@ -1,7 +1,15 @@
 import type { Recipe } from '@shoreglass/engine';
 import { useUnits } from '../amount/remembered-units.ts';
 import styles from './recipe-tables.module.css';
-import { askedText, gramsText, litresText, partsText, targetText, WATER_LINES } from './recipe-words.ts';
+import {
+  askedText,
+  formulaText,
+  gramsText,
+  litresText,
+  partsText,
+  targetText,
+  WATER_LINES,
+} from './recipe-words.ts';
 
 /** What to pour and what to weigh, in grams and in kitchen measures. */
 export function TakeTable({ recipe }: { readonly recipe: Recipe }) {
@@ -26,7 +34,7 @@ export function TakeTable({ recipe }: { readonly recipe: Recipe }) {
         {recipe.salts.map(({ id, name, formula, mass, spoons }) => (
           <tr key={id}>
             <th scope="row">
-              {name} <span className={styles.formula}>{formula}</span>
+              {name} <span className={styles.formula}>{formulaText(formula)}</span>
             </th>
             <td className={styles.figure}>{gramsText(mass)}</td>
             <td>{spoons?.said ?? 'weigh it'}</td>
@@ -49,7 +57,6 @@ export function BecomesTable({ recipe }: { readonly recipe: Recipe }) {
           <th scope="col">Quantity</th>
           <th scope="col">Weighed</th>
           <th scope="col">By spoon</th>
-          <th scope="col">Asked</th>
         </tr>
       </thead>
       <tbody>
@@ -58,15 +65,19 @@ export function BecomesTable({ recipe }: { readonly recipe: Recipe }) {
           const unit = units[name];
           return (
             <tr key={name} data-met={target?.met}>
-              <th scope="row">{name}</th>
+              <th scope="row">
+                {name}
+                {target && (
+                  <span className={styles.asked}>
+                    asked: {askedText(target, unit)}
+                    {!target.met && <strong className={styles.missed}> missed</strong>}
+                  </span>
+                )}
+              </th>
               <td className={styles.figure}>
                 {target ? targetText(target.quantity, target.value, unit) : of(water)}
               </td>
               <td>{target ? targetText(target.quantity, target.valueBySpoon, unit) : of(waterBySpoon)}</td>
-              <td>
-                {target && askedText(target, unit)}
-                {target && !target.met && <strong className={styles.missed}> missed</strong>}
-              </td>
             </tr>
           );
         })}

@@ -1,4 +1,4 @@
-import { convert, type Recipe, type RecipeWater, type TargetResult } from '@shoreglass/engine';
+import { convert, MOLAR_MASS, type Recipe, type RecipeWater, type TargetResult } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
 import { type AmountId, type AmountKind, AMOUNTS, inUnit } from '../amount/amount-kind.ts';
 import { inWords } from '../amount/read-amount.ts';
@@ -49,7 +49,7 @@ const ion = (name: string, key: keyof RecipeWater['composition'], molarMass: num
   of: ({ composition }) => inWords((composition[key] ?? 0) * molarMass, 'mg/L'),
 });
 
-/** The finished water line by line. @source iupac-atomic-weights for the ions */
+/** The finished water line by line. */
 export const WATER_LINES: readonly WaterLine[] = [
   { name: 'GH', id: 'GH', of: ({ GH }) => inWords(convert(GH, 'mmol/L', '°dGH'), '°dGH') },
   { name: 'KH', id: 'KH', of: ({ KH }) => inWords(convert(KH, 'meq/L', '°dKH'), '°dKH') },
@@ -59,13 +59,13 @@ export const WATER_LINES: readonly WaterLine[] = [
     id: 'conductivity',
     of: ({ conductivity }) => quantityText(conductivity, 'µS/cm'),
   },
-  ion('calcium', 'calcium', 40.078),
-  ion('magnesium', 'magnesium', 24.305),
-  ion('sodium', 'sodium', 22.99),
-  ion('potassium', 'potassium', 39.098),
-  ion('chloride', 'chloride', 35.45),
-  ion('sulfate', 'sulfate', 96.06),
-  ion('nitrate', 'nitrate', 62.004),
+  ion('calcium', 'calcium', MOLAR_MASS.calcium),
+  ion('magnesium', 'magnesium', MOLAR_MASS.magnesium),
+  ion('sodium', 'sodium', MOLAR_MASS.sodium),
+  ion('potassium', 'potassium', MOLAR_MASS.potassium),
+  ion('chloride', 'chloride', MOLAR_MASS.chloride),
+  ion('sulfate', 'sulfate', MOLAR_MASS.sulfate),
+  ion('nitrate', 'nitrate', MOLAR_MASS.nitrate),
 ];
 
 /** One line that says it all: "4.1 g gypsum, 3.2 g baking soda in 36 L distilled and 12 L rain". */
@@ -79,4 +79,13 @@ export function recipeInShort({ salts, waters, volume }: Recipe): string {
 /** "gypsum" of "gypsum, calcium sulfate dihydrate". */
 export function shortName(name: string): string {
   return (name.split(/[,(]/)[0] ?? name).trim();
+}
+
+const BELOW = '₀₁₂₃₄₅₆₇₈₉';
+
+/** A formula as it is printed: CaSO₄·2H₂O of CaSO4.2H2O. */
+export function formulaText(formula: string): string {
+  return formula
+    .replaceAll('.', '·')
+    .replaceAll(/(?<=[A-Za-z)])\d+/g, (digits) => [...digits].map((digit) => BELOW[Number(digit)]).join(''));
 }

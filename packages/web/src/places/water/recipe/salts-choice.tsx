@@ -1,6 +1,8 @@
 import type { Shelf } from '../../../worker/messages.ts';
 import desk from '../desk.module.css';
 import type { RecipeDesk } from './recipe-desk.ts';
+import styles from './recipe-part.module.css';
+import { formulaText, shortName } from './recipe-words.ts';
 
 interface SaltsChoiceProps {
   readonly laid: RecipeDesk;
@@ -14,24 +16,32 @@ export function SaltsChoice({ laid, shelf, onChange }: SaltsChoiceProps) {
     onChange({
       salts: laid.salts.includes(id) ? laid.salts.filter((each) => each !== id) : [...laid.salts, id],
     });
+  const allowed = shelf.salts
+    .filter(({ id }) => laid.salts.includes(id))
+    .map(({ name }) => shortName(name))
+    .join(', ');
   return (
     <section aria-labelledby="salts" className={desk.block}>
       <h2 id="salts">Salts on the shelf</h2>
-      <ul>
-        {shelf.salts.map(({ id, name, formula, use }) => (
-          <li key={id}>
-            <label className={desk.check}>
-              <input type="checkbox" checked={laid.salts.includes(id)} onChange={() => toggle(id)} />
-              <span>
-                {name}
-                <small>
-                  {formula}. {use}
-                </small>
-              </span>
-            </label>
-          </li>
-        ))}
-      </ul>
+      <details className={styles.shelf}>
+        <summary>{`${laid.salts.length} of ${shelf.salts.length} may be used`}</summary>
+        <ul>
+          {shelf.salts.map(({ id, name, formula, use }) => (
+            <li key={id}>
+              <label className={desk.check}>
+                <input type="checkbox" checked={laid.salts.includes(id)} onChange={() => toggle(id)} />
+                <span>
+                  {name}
+                  <small>
+                    {formulaText(formula)}. {use}
+                  </small>
+                </span>
+              </label>
+            </li>
+          ))}
+        </ul>
+      </details>
+      <p className={desk.soft}>{allowed || 'None: the waters are mixed as they are.'}</p>
     </section>
   );
 }

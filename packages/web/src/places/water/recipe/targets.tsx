@@ -1,5 +1,7 @@
 import type { Shelf } from '../../../worker/messages.ts';
 import { AmountField } from '../amount/amount-field.tsx';
+import { useUnits } from '../amount/remembered-units.ts';
+import type { Written } from '../amount/written.ts';
 import desk from '../desk.module.css';
 import { type RecipeDesk, suitedTargets, TARGETS } from './recipe-desk.ts';
 
@@ -22,7 +24,7 @@ const LABELS: Readonly<Record<string, string>> = {
 
 /** What the water is to be, and how much of it. */
 export function Targets({ laid, shelf, volume, onChange }: TargetsProps) {
-  const write = (id: string, text: string) => onChange({ targets: { ...laid.targets, [id]: text } });
+  const write = (id: string, written: Written) => onChange({ targets: { ...laid.targets, [id]: written } });
   const conflicts = shelf.suited.flatMap(({ conflict }) => (conflict === undefined ? [] : [conflict]));
   return (
     <section aria-labelledby="wanted" className={desk.block}>
@@ -32,16 +34,16 @@ export function Targets({ laid, shelf, volume, onChange }: TargetsProps) {
           key={id}
           id={id}
           label={LABELS[id] ?? id}
-          text={laid.targets[id] ?? ''}
-          onText={(text) => write(id, text)}
+          written={laid.targets[id]}
+          onWrite={(written) => write(id, written)}
           placeholder="any"
         />
       ))}
       <AmountField
         id="volume"
         label="How much of it"
-        text={laid.volume}
-        onText={(text) => onChange({ volume: text })}
+        written={laid.volume}
+        onWrite={(written) => onChange({ volume: written })}
       >
         {volume !== undefined && <p>{`The enclosure holds ${volume.toFixed(1)}\u00a0L when filled.`}</p>}
       </AmountField>
@@ -52,7 +54,9 @@ export function Targets({ laid, shelf, volume, onChange }: TargetsProps) {
         <button
           type="button"
           className={desk.quiet}
-          onClick={() => onChange({ targets: { ...laid.targets, ...suitedTargets(shelf) } })}
+          onClick={() =>
+            onChange({ targets: { ...laid.targets, ...suitedTargets(shelf, useUnits.getState().units) } })
+          }
         >
           Take GH and KH from those who live here
         </button>

@@ -1,7 +1,7 @@
 import type { ShelfWater } from '@shoreglass/contract';
-import { convert } from '@shoreglass/engine';
+import { alkalinityOf, convert, MOLAR_MASS } from '@shoreglass/engine';
+import { quantityText } from '@shoreglass/figures';
 import { useState } from 'react';
-import { inWords } from '../amount/read-amount.ts';
 import desk from '../desk.module.css';
 import type { RecipeDesk } from './recipe-desk.ts';
 import styles from './recipe-part.module.css';
@@ -72,14 +72,12 @@ export function WatersChoice({ laid, waters, onChange }: WatersChoiceProps) {
   );
 }
 
-/** "GH 16.2 °dGH, KH 13.1 °dKH, sodium 18.4 mg/L" @source iupac-atomic-weights for sodium */
+/** "GH 16.2 °dGH, KH 13.1 °dKH, sodium 18.4 mg/L" */
 function brings({ composition }: ShelfWater): string {
-  const { calcium = 0, magnesium = 0, sodium = 0, potassium = 0, ammonium = 0 } = composition;
-  const { chloride = 0, sulfate = 0, nitrate = 0, nitrite = 0, phosphate = 0 } = composition;
-  const hardness = calcium + magnesium;
-  const alkalinity =
-    2 * hardness + sodium + potassium + ammonium - chloride - 2 * sulfate - nitrate - nitrite - phosphate;
-  const [GH, KH] = [convert(hardness, 'mmol/L', '°dGH'), convert(Math.max(0, alkalinity), 'meq/L', '°dKH')];
-  if (GH < 0.05 && KH < 0.05 && sodium < 0.01) return 'nothing to speak of';
-  return `GH ${inWords(GH, '°dGH')}, KH ${inWords(KH, '°dKH')}, sodium ${inWords(sodium * 22.99, 'mg/L')}`;
+  const { calcium = 0, magnesium = 0, sodium = 0 } = composition;
+  const GH = convert(calcium + magnesium, 'mmol/L', '°dGH');
+  const KH = convert(Math.max(0, alkalinityOf(composition)), 'meq/L', '°dKH');
+  const salt = sodium * MOLAR_MASS.sodium;
+  if (GH < 0.05 && KH < 0.05 && salt < 0.05) return 'nothing to speak of';
+  return `GH ${quantityText(GH, '°dGH', 1)}, KH ${quantityText(KH, '°dKH', 1)}, sodium ${quantityText(salt, 'mg/L', 1)}`;
 }
