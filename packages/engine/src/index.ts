@@ -80,6 +80,7 @@ export * from './process/contract.ts';
 export * from './process/stoichiometry.ts';
 export * from './run/integrator.ts';
 export * from './run/series.ts';
+export { climateYear } from './shape/climate-year.ts';
 export * from './shape/climate-year-result.ts';
 export * from './shape/shape-remarks.ts';
 export * from './shape/shape-sheet.ts';

@@ -3,6 +3,7 @@ import {
   DISSOLVED_IDS,
   type DissolvedId,
   MOLAR_MASS,
+  nameList,
   type WaterComposition,
 } from '@shoreglass/engine';
 import type { OwnWater } from '../schema/water.ts';
@@ -138,9 +139,6 @@ function missingIons(own: OwnWater): string[] {
   return MAIN_IONS.filter((id) => own[id] === undefined);
 }
 
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
-
 /** A water of the keeper's own file, with what it does not state inferred from hardness, alkalinity and charges. */
 export function ownWater(own: OwnWater): Analysed {
   const name = own.name ?? own.id;
@@ -154,7 +152,7 @@ export function ownWater(own: OwnWater): Analysed {
     const taken =
       anions.length > 0 && alkalinityOf(ions) > 0.05
         ? [
-            `${name} states neither its alkalinity nor its ${listed(anions)}: all its positive ions leave over is taken as alkalinity, which may be too much.`,
+            `${name} states neither its alkalinity nor its ${nameList(anions)}: all its positive ions leave over is taken as alkalinity, which may be too much.`,
           ]
         : [];
     return analysed({ name, origin, ions, alkalinity, assumed: [...assumed, ...taken] });
@@ -164,7 +162,7 @@ export function ownWater(own: OwnWater): Analysed {
   const sentence =
     filled.length > 0
       ? [
-          `${name} does not state ${listed(missing)}; from its charges it is taken to hold ${listed(filled.map(([id, amount]) => massOf(id, amount)))}.`,
+          `${name} does not state ${nameList(missing)}; from its charges it is taken to hold ${nameList(filled.map(([id, amount]) => massOf(id, amount)))}.`,
         ]
       : [];
   const whole: Record<DissolvedId, number> = { ...ions };

@@ -1,4 +1,5 @@
 import { readSalt } from '../salts.ts';
+import { nameList } from './name-list.ts';
 import type { MixingStep, Recipe, SaltDose } from './recipe.ts';
 import type { RecipeRequest, RecipeSalt } from './request.ts';
 import { shortName } from './short-name.ts';
@@ -10,9 +11,6 @@ const litres = (volume: number): string => {
   const value = 1000 * volume;
   return `${value >= 10 ? value.toFixed(1) : value.toFixed(2)} L`;
 };
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
-
 /** Less than this is not worth a pot of its own [m3]. */
 const LEAST_POT = 5e-4;
 
@@ -21,11 +19,11 @@ type Dosed = SaltDose & { readonly salt: RecipeSalt };
 const isBicarbonate = ({ formula }: SaltDose) => /HCO3/.test(formula);
 const isCarbonate = ({ formula }: SaltDose) => /(^|[^H])CO3|\(?OH\)?/.test(formula) && !/HCO3/.test(formula);
 const ids = (salts: readonly Dosed[]) => salts.map(({ id }) => id);
-const names = (salts: readonly Dosed[]) => listed(salts.map(({ name }) => shortName(name)));
+const names = (salts: readonly Dosed[]) => nameList(salts.map(({ name }) => shortName(name)));
 
 function pourStep({ waters, mixed }: Made, { kept }: RecipeRequest): MixingStep[] {
   if (waters.length === 0) return [];
-  const poured = listed(waters.map(({ name, volume }) => `${litres(volume)} of ${shortName(name)}`));
+  const poured = nameList(waters.map(({ name, volume }) => `${litres(volume)} of ${shortName(name)}`));
   return [
     {
       text: `${waters.length > 1 ? 'Mix' : 'Pour'} ${poured} into a clean vessel; keep some of it back for dissolving.`,

@@ -151,6 +151,24 @@ describe('limits and reasons', () => {
     expect(water.conductivity).toBeLessThan(200.5);
     expect(targets[0]?.met && targets[1]?.met).toBe(false);
   });
+  it('limits hold as in a solution with hard limits: SciPy 1.17.1, minimize with SLSQP', () => {
+    // Squares of (GH - 4)/0.2 and (KH - 6)/0.357 over a share of tap, soda and gypsum, with sodium <= 0.8 and sulfate
+    // <= 1.2 mmol/L: all of it at both limits, share 0.8, no soda, 0.8 mmol/L of gypsum. Limits here are weighed a
+    // hundred times, not hard, so they give way by some 1e-4.
+    const asked = request(
+      [
+        { quantity: 'GH', aim: 4 },
+        { quantity: 'KH', aim: 6 },
+        { quantity: 'sodium', high: 0.8 },
+        { quantity: 'sulfate', high: 1.2 },
+      ],
+      { waters: [PURE, TAP], salts: [SODA, GYPSUM] },
+    );
+    const { doses } = fitDoses(asked);
+    expect(doses.shares[1]).toBeCloseTo(0.8, 3);
+    expect(doses.salts[0]).toBeCloseTo(0, 3);
+    expect(doses.salts[1]).toBeCloseTo(0.8, 3);
+  });
   it('a band asks for nothing within it', () => {
     const { water } = solveRecipe(request([{ quantity: 'KH', low: 1, high: 2 }, GH(4)]));
     expect(water.KH).toBeGreaterThan(0.99);

@@ -1,6 +1,7 @@
 import { fitDoses } from './fit-doses.ts';
 import { isMet } from './miss.ts';
 import { mixModel, row } from './mix-model.ts';
+import { nameList } from './name-list.ts';
 import { quantityIn } from './recipe-water.ts';
 import type { RecipeQuantity, RecipeRequest, RecipeTarget } from './request.ts';
 import { shortName } from './short-name.ts';
@@ -31,9 +32,6 @@ const NAMES: Readonly<Record<RecipeQuantity, string>> = {
   nitrate: 'nitrate',
   conductivity: 'conductivity',
 };
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 
 /** Why a quantity cannot be lowered, or raised, far enough even if nothing else mattered. */
 function byItself(request: RecipeRequest, target: RecipeTarget, value: number): string {
@@ -66,7 +64,7 @@ function alongWith(request: RecipeRequest, wanted: RecipeQuantity, against: Reci
     ),
   ];
   return names.length > 0
-    ? `What brings ${NAMES[wanted]} here (${listed(names.map(shortName))}) brings ${NAMES[against]} as well.`
+    ? `What brings ${NAMES[wanted]} here (${nameList(names.map(shortName))}) brings ${NAMES[against]} as well.`
     : '';
 }
 
