@@ -1,11 +1,11 @@
 import {
-  alkalinityOf,
   convert,
   type DissolvedId,
   feltWater,
   type Plan,
   type RecipeQuantity,
   readQuantity,
+  testedAlkalinity,
   type WaterComposition,
 } from '@shoreglass/engine';
 import { concentrationOf } from '../enclosure/schema/water.ts';
@@ -119,9 +119,9 @@ function withHardness(water: WaterComposition, hardness: number): WaterCompositi
   return { ...water, calcium: calcium * hardness, magnesium: (1 - calcium) * hardness };
 }
 
-/** Alkalinity brought to a value by sodium or chloride, the ions that nothing else here depends on. */
-function withAlkalinity(water: WaterComposition, alkalinity: number): WaterComposition {
-  const missing = alkalinity - alkalinityOf(water);
+/** Alkalinity, as a drop test finds it, brought to a value by sodium or chloride, on which nothing else here depends. */
+function withAlkalinity(water: WaterComposition, tested: number): WaterComposition {
+  const missing = tested - testedAlkalinity(water);
   return missing > 0
     ? { ...water, sodium: water.sodium + missing }
     : { ...water, chloride: water.chloride - missing };
@@ -207,11 +207,11 @@ export function startFromReadings(plan: Plan, text: string): MeasuredStart | Unr
   const alkalinity = found.get('KH');
   if (alkalinity === undefined)
     tell(
-      `Carbonate hardness was not measured and is taken from the plan, ${convert(alkalinityOf(fill), 'meq/L', '°dKH').toFixed(1)} °dKH.`,
+      `Carbonate hardness was not measured and is taken from the plan, ${convert(testedAlkalinity(fill), 'meq/L', '°dKH').toFixed(1)} °dKH.`,
     );
   else if (hardness !== undefined && alkalinity > 2 * hardness)
     tell('Carbonate hardness exceeds what calcium and magnesium can hold: the rest is taken as sodium.');
-  water = withAlkalinity(water, alkalinity ?? alkalinityOf(fill));
+  water = withAlkalinity(water, alkalinity ?? testedAlkalinity(fill));
   const conductivity = found.get('conductivity');
   if (conductivity !== undefined) water = withConductivity(water, conductivity, plan, tell);
   const pH = found.get('pH');

@@ -19,9 +19,11 @@ export interface EffectOptions {
 const FEW_MEMBERS = 24;
 const MOSTLY = 0.9;
 
-/** Pieces that bring something into the water: wood, litter, peat, carbonate; bare stones do not. @source derived */
+/** Pieces that bring something into the water or hold it: wood, litter, peat, carbonate; bare stones do not. `derived`. */
 export function piecesWithEffect({ hardscape }: Plan): HardscapePiece[] {
-  return hardscape.filter(({ contents }) => Object.values(contents).some((amount) => (amount ?? 0) > 0));
+  return hardscape.filter(
+    ({ contents, exchanger }) => exchanger || Object.values(contents).some((amount) => (amount ?? 0) > 0),
+  );
 }
 
 function chosen(plan: Plan, ids: readonly string[] | undefined): HardscapePiece[] {

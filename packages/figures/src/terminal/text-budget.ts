@@ -52,9 +52,11 @@ const dayRange = ({ from, to }: Stretch): string => (to - from <= 1 ? `${to}` : 
 
 /**
  * A budget as lines of text: one a term, largest mover first, with a bar to the left for what it removes and to the
- * right for what it adds over the whole run, the amount in all, and the amounts by period.
+ * right for what it adds over the whole run, the amount in all, and the amounts by period, of which there are fewer where
+ * the lines would get too wide.
  */
-export function textBudget({ budget, width, periods, most, ascii = false }: TextBudgetOptions): string[] {
+export function textBudget(options: TextBudgetOptions): string[] {
+  const { budget, width, periods, most, ascii = false } = options;
   const days = budget.periods.at(-1)?.to ?? 0;
   const gathered = gatheredBudget(budget, { days: Math.ceil(days / periods), most });
   const columns = gathered.periods.map(dayRange);
@@ -69,6 +71,7 @@ export function textBudget({ budget, width, periods, most, ascii = false }: Text
   const partWidth = longest([...columns, ...cells.flatMap(({ parts }) => parts)]);
   const nameWidth = Math.min(Math.floor(width * NAME_SHARE), longest(cells.map(({ term }) => term.term)));
   const rest = width - nameWidth - allWidth - (partWidth + 2) * columns.length - 5;
+  if (rest < 2 * LEAST_BAR + 1 && periods > 1) return textBudget({ ...options, periods: periods - 1 });
   const room = Math.max(LEAST_BAR, Math.floor((rest - 1) / 2));
   const largest = Math.max(...gathered.terms.map((term) => Math.abs(termTotal(term))), Number.MIN_VALUE);
   const line = (name: string, middle: string, all: string, parts: readonly string[]): string =>
