@@ -1,6 +1,7 @@
 import type { Calculation } from '../harness/check.ts';
 import type { Inputs } from '../harness/inputs.ts';
 import { type Answer, type Experiment, NotStated, type Question, temperaturesIn } from './experiment.ts';
+import { carcassLoss, carcassPulse } from './experiments/carcasses.ts';
 import { denitrificationRate, denitrificationWarmth } from './experiments/denitrification.ts';
 import {
   duckweedCrowding,
@@ -10,10 +11,12 @@ import {
   floatingFernCrowding,
   floatingFernWarmth,
 } from './experiments/duckweed.ts';
+import { leafBreakdown, leafLeaching } from './experiments/leaf-litter.ts';
 import { coldNitrification, filterStart, nitrificationBalance } from './experiments/nitrification.ts';
 import { faecesRespiration, feedRespiration } from './experiments/oxygen-demand.ts';
 import { periphytonProduction, periphytonSaturation, periphytonStock } from './experiments/periphyton.ts';
 import { plantRemains } from './experiments/plant-remains.ts';
+import { mossAcidity, peatCapacity, woodCarbon } from './experiments/wood-and-moss.ts';
 
 /** Families of experiments; the first that fits a case takes it. One file of `experiments` each, or a few of a kind. */
 const EXPERIMENTS: readonly Experiment[] = [
@@ -29,6 +32,13 @@ const EXPERIMENTS: readonly Experiment[] = [
   feedRespiration,
   faecesRespiration,
   plantRemains,
+  carcassLoss,
+  carcassPulse,
+  leafLeaching,
+  leafBreakdown,
+  woodCarbon,
+  peatCapacity,
+  mossAcidity,
   periphytonSaturation,
   periphytonProduction,
   periphytonStock,
