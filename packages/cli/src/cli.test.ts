@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { aheadDocumentSchema } from '@shoreglass/contract';
+import { aheadDocumentSchema, waterDocumentSchema } from '@shoreglass/contract';
 import { library } from '@shoreglass/library';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
@@ -49,6 +49,51 @@ describe('ahead', () => {
     expect(stdout).toMatch(/left to itself/);
     expect(stdout).toMatch(/What turns, and when/);
     expect(stdout).toMatch(/Not yet modelled/);
+  });
+});
+
+describe('water', () => {
+  const args = ['--days', '20', '--members', '2', '--seed', '3'];
+  test('--json prints one document that its schema accepts, a buffer and a change among it', () => {
+    const asked = [
+      '--buffer',
+      'coral',
+      '--grain',
+      '3 mm',
+      '--for',
+      '20 d',
+      '--sure',
+      '75',
+      '--hold',
+      'KH 1 to',
+    ];
+    const change = ['--change-to', 'rain', '--share', '60 %'];
+    const { status, stdout } = shoreglass('water', 'beck-bank', ...args, ...asked, ...change, '--json');
+    expect(status).toBe(0);
+    const document = waterDocumentSchema.parse(JSON.parse(stdout));
+    expect(document.buffer?.verdict).toBe('not needed');
+    expect(document.change?.steps.length).toBeGreaterThan(1);
+    expect(document.pieces.map(({ piece }) => piece)).toEqual(['branch', 'leaves']);
+    expect(document.waters.map(({ id }) => id)).toEqual(['hard-tap', 'rain']);
+  });
+  test('starts from readings and shows course, budgets and pieces to people', () => {
+    const { status, stdout } = shoreglass('water', 'beck-bank', ...args, '--now', 'KH 71 ppm, GH 7 °dGH');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/Started from readings: KH 71 ppm, GH 7 °dGH/);
+    expect(stdout).toMatch(/KH 4\.0\s°dKH, GH 7\.0\s°dGH/);
+    expect(stdout).toMatch(/ammonia oxidation +.*│/);
+    expect(stdout).toMatch(/Alder branch: /);
+  });
+  test.each([
+    [['--now', 'KH 4'], /KH/],
+    [['--buffer', 'granite'], /no carbonate of the library; there are: .*crushed-coral/],
+    [['--buffer', 'coral', '--hold', 'KH strong'], /not a band/],
+    [['--buffer', 'coral', '--for', '200 kg'], /does not measure time/],
+    [['--change-to', 'sea'], /no water of the file or the library/],
+  ])('bad input %j ends with 2 and says the mend', (more, message) => {
+    const { status, stderr } = shoreglass('water', 'beck-bank', ...args, ...more);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(message);
   });
 });
 

@@ -121,11 +121,11 @@ function pieceLines({ pieces }: WaterDocument, width: number): string[] {
   return pieces.map(({ sentence }) => wrapped(sentence, width, INDENT));
 }
 
-function changeLines({ change }: WaterDocument, width: number): string[] {
+function changeLines({ change, enclosure }: WaterDocument, width: number): string[] {
   if (!change) return [];
   const steps = change.steps.map(
     ({ day, amount, after }) =>
-      `${INDENT}${INDENT}day ${String(day + 1).padStart(3)}  replace ${String(Math.round(amount * 100)).padStart(2)} %  then ${feltText(after)}`,
+      `${INDENT}${INDENT}${calendarDay(enclosure.startDate, day).padStart(7)}  replace ${String(Math.round(amount * 100)).padStart(2)} %  then ${feltText(after)}`,
   );
   return [
     `\n${colours.underline('The water change, step by step')}`,
