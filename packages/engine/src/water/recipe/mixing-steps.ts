@@ -72,7 +72,7 @@ function lastSteps(bicarbonates: readonly Dosed[], carbonates: readonly Dosed[],
     });
   if (carbonates.length > 0)
     steps.push({
-      text: `${names(carbonates)}: stir in as the finest powder and bubble CO2 or much air through until the water is clear; days with air alone.`,
+      text: `Stir in ${names(carbonates)} as the finest powder, and bubble CO2 or much air through until the water is clear; days with air alone.`,
       why: 'Carbonates and lime go into solution only as CO2 turns them into bicarbonate; without it most stays on the bottom and the pH shoots up.',
       salts: ids(carbonates),
     });

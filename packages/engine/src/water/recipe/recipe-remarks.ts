@@ -1,5 +1,7 @@
 import { MOLAR_MASS } from '../molar-masses.ts';
+import { isMet } from './miss.ts';
 import type { Made } from './mixing-steps.ts';
+import { nameList } from './name-list.ts';
 import type { RecipeRemark, RecipeWater } from './recipe.ts';
 import type { RecipeRequest } from './request.ts';
 import { shortName } from './short-name.ts';
@@ -82,17 +84,36 @@ function saltRemarks({ salts }: RecipeRequest, made: Made): RecipeRemark[] {
   return remarks;
 }
 
-function solubilityRemarks({ kept }: RecipeRequest, made: Made): RecipeRemark[] {
+function solubilityRemarks({ kept, salts }: RecipeRequest, made: Made): RecipeRemark[] {
   const room = made.mixed > 0 ? made.mixed : (kept?.volume ?? made.volume);
-  return made.salts.flatMap(({ name, leastWater }) =>
+  // Carbonates have a remark of their own: what dissolves of them is a matter of CO2.
+  const plain = made.salts.filter(({ id }) =>
+    salts.some((salt) => salt.id === id && salt.dissolving !== 'with carbon dioxide'),
+  );
+  return plain.flatMap(({ name, leastWater }) =>
     leastWater > 0.5 * room
       ? [
           warning(
-            `${name}: this much needs at least ${(1000 * leastWater).toFixed(1)} L to dissolve and there are ${(1000 * room).toFixed(1)} L; split it over several batches.`,
+            `${shortName(name)}: this much needs at least ${(1000 * leastWater).toFixed(1)} L to dissolve, and there are ${(1000 * room).toFixed(1)} L: ask for less of it, or take a salt that dissolves better.`,
           ),
         ]
       : [],
   );
+}
+
+/** Targets that weighing reaches and level spoons miss. */
+function spoonRemarks({ targets }: RecipeRequest, made: Made): RecipeRemark[] {
+  const missed = made.targets.filter(({ quantity, met, valueBySpoon }) => {
+    const target = targets.find((each) => each.quantity === quantity);
+    return met && target !== undefined && !isMet(target, valueBySpoon);
+  });
+  if (missed.length === 0) return [];
+  const names = nameList(missed.map(({ quantity }) => quantity));
+  return [
+    warning(
+      `Spoons are too coarse for this volume: with them ${names} is missed. Weigh, or mix more at once.`,
+    ),
+  ];
 }
 
 /**
@@ -160,6 +181,7 @@ export function recipeRemarks(request: RecipeRequest, made: Made): RecipeRemark[
     ...ionRemarks(made.water),
     ...solubilityRemarks(request, made),
     ...sourceRemarks(request, made),
+    ...spoonRemarks(request, made),
     ...saltRemarks(request, made),
   ];
 }

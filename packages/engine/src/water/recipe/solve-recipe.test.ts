@@ -232,6 +232,13 @@ describe('in the kitchen', () => {
     expect(salts[0]?.spoons).toMatchObject({ quarterTeaspoons: 6, said: '1 1/2 level teaspoons' });
     expect(convert(targets[0]?.valueBySpoon ?? 0, 'mol/m³', '°dGH')).toBeCloseTo(6 * (7.5 / 7.368), 3);
   });
+  it('spoons that are too coarse are told', () => {
+    const texts = solveRecipe(request([GH(6)], { volume: 0.006, salts: [GYPSUM] })).remarks.map(
+      ({ text }) => text,
+    );
+    // 1.105 g in 6 L: a quarter of a teaspoon holds 1.25 g and makes 6.8 dGH; half a degree off is a miss.
+    expect(texts.join(' ')).toContain('Spoons are too coarse for this volume: with them GH is missed');
+  });
   it('tap water brings the cautions on chlorine and copper, pure water does not', () => {
     const texts = (waters: SourceWater[]) =>
       solveRecipe(request([KH(4)], { waters }))
