@@ -35,8 +35,6 @@ export interface Energetics {
   readonly newbornCarbon: number;
   /** Structure made per carbon put into growth, y [1]. */
   readonly growthYield: number;
-  /** Length of half intake, F: a small mouth takes L^3/(L^3 + F^3) of what its surface allows [mm]. */
-  readonly halfIntake: number;
   /** Part of the egg share spent on ripening at puberty, q [1]. */
   readonly lateMaturing: number;
   /** [mol/mol] */
@@ -72,23 +70,10 @@ export function energeticsOf(traits: TraitValues): Energetics {
     eggCarbon: newbornCarbon * traits.eggPerNewborn,
     newbornCarbon,
     growthYield: traits.growthYield,
-    halfIntake: traits.halfIntakeLength,
     lateMaturing: traits.lateMaturing,
     nitrogenPerCarbon: (traits.nitrogenContent / MOLAR_MASS.nitrogen) * perCarbon,
     phosphorusPerCarbon: (traits.phosphorusContent / MOLAR_MASS.phosphorus) * perCarbon,
   };
-}
-
-/**
- * Part of the intake its surface allows that an animal's mouth takes [1], 0 to 1.
- * L^3 / (L^3 + F^3).
- * @param length L [mm]
- * @source jager-2013 (food limitation of small pond snails; form recalled, not re-read)
- */
-export function mouthShare({ halfIntake }: Energetics, length: number): number {
-  if (halfIntake === 0) return 1;
-  const own = length * length * length;
-  return own / (own + halfIntake * halfIntake * halfIntake);
 }
 
 /**
@@ -123,18 +108,14 @@ export function broodRate(traits: TraitValues, temperature: number): number {
 
 /**
  * Body length in the middle of the coming day [mm], at least the present one.
- * L + r/2 (f s Lend - L) where that is growth, s the share its mouth takes.
+ * L + r/2 (f Lend - L) where that is growth.
  * @param length present [mm]
  * @param fullness assimilation over that at ample food, f [0..1]
  * @param rate temperature factor [1]
  * @source derived: half an Euler step of the von Bertalanffy equation
  */
 export function midDayLength(energetics: Energetics, length: number, fullness: number, rate: number): number {
-  const growth =
-    0.5 *
-    rate *
-    energetics.growthRate *
-    (fullness * mouthShare(energetics, length) * energetics.end - length);
+  const growth = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - length);
   return growth > 0 ? length + growth : length;
 }
 

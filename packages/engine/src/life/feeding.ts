@@ -5,7 +5,6 @@ import {
   type DayRates,
   lengthOf,
   midDayLength,
-  mouthShare,
   structureOf,
 } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
@@ -15,11 +14,11 @@ import { populationInWater } from './place.ts';
 
 /**
  * Part of the food that falls to an animal of cohort i, as mm2 of feeding surface: the square of its length in the
- * middle of the day times what its mouth takes.
+ * middle of the day.
  */
-export function surfaceOf({ train, energetics }: LivingPopulation, i: number): number {
+export function surfaceOf({ train }: LivingPopulation, i: number): number {
   const middle = train.middle[i]!;
-  return middle * middle * mouthShare(energetics, middle);
+  return middle * middle;
 }
 
 /** Sum over animals of their feeding surface [mm2], by which food is shared. `derived`. */

@@ -83,7 +83,6 @@ export const TRAIT_SPECS = {
 
   // Growth, finer: a file may leave these and all below out
   growthYield: trait('1', 0.3, 0.98, 'body carbon made per carbon put into growth'),
-  halfIntakeLength: trait('mm', 0, 200, 'length at which an animal takes half of what its surface allows'),
   lateMaturing: trait(
     '1',
     0,
@@ -163,7 +162,6 @@ export const TRAIT_IDS = Object.keys(TRAIT_SPECS) as TraitId[];
  */
 export const TRAIT_DEFAULTS = {
   growthYield: 0.8,
-  halfIntakeLength: 0,
   lateMaturing: 0,
   preferenceForSuspended: 0,
   preferenceForBiofilm: 0,

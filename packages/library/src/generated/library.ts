@@ -1687,15 +1687,15 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "Line through the lengths at age 8 to 186 d."
     },
     "shareToSoma": {
-     "value": 0.915,
+     "value": 0.83,
      "unit": "1",
      "distribution": "normal",
-     "spread": 0.012,
-     "min": 0.86,
-     "max": 0.95,
+     "spread": 0.025,
+     "min": 0.74,
+     "max": 0.88,
      "basis": "assumed",
      "source": "chosen so that the model meets the published figures named in the note",
-     "note": "Between broods of 3 to 5 at 4.9 mm and 11 to 17 at 6.2 to 6.8 mm (Othman and Pascoe 2001) and about 51 young per female by day 126 (Pedersen et al. 2013)."
+     "note": "With lateMaturing: broods of 3 to 5 at 4.9 mm and 11 to 17 at 6.2 to 6.8 mm (Othman and Pascoe 2001), about 51 young per female by day 126 (Pedersen et al. 2013)."
     },
     "eggPerNewborn": {
      "value": 1.4,
@@ -2196,6 +2196,24 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.08,
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note"
+    },
+    "growthYield": {
+     "value": 0.86,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 0.8,
+     "max": 0.92,
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "Sets upkeep against growth: oxygen use of unfed adults at 10 to 22 °C (Mathias 1971)."
+    },
+    "lateMaturing": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "chosen so that the model meets the published figures named in the note",
+     "note": "Broods rise far more steeply than length squared: first broods are tiny."
     }
    },
    "tolerances": {
