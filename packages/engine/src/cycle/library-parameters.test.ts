@@ -109,14 +109,18 @@ describe('the library’s parameters of the cycle', () => {
     // estimate for enclosures; bright ponds 32 to 49 g dry/m2 (Azim et al. 2002); 40 % carbon
     const algae = MEDIANS['attached-algae']!;
     // shade of the film itself and the share that meets the surfaces as in underwater-light; found by bisection
-    const { algalStock } = MEDIANS['surface-cover'] as { algalStock: number };
+    const { algalStock, stockLight } = MEDIANS['surface-cover'] as { algalStock: number; stockLight: number };
     const { algalAttenuation, incidentShare } = MEDIANS['underwater-light']!;
     for (const photons of [40, 100]) {
       const gain = (stock: number): number => {
         const film = algalAttenuation! * stock;
         const light = (photons * incidentShare! * (1 - Math.exp(-film))) / film;
         const lit = (11 / 24) * (light / (light + algae.lightHalf!)) * algae.maximumGrowth!;
-        return lit * (1 - stock / algalStock) - algae.respirationRate! - algae.lossRate!;
+        return (
+          lit * (1 - (stock / algalStock) * (1 + stockLight / light)) -
+          algae.respirationRate! -
+          algae.lossRate!
+        );
       };
       let [low, high] = [1e-6, algalStock];
       for (let k = 0; k < 60; k += 1) {

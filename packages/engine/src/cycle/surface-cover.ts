@@ -2,6 +2,7 @@ import type { Derivation } from '../process/contract.ts';
 
 export interface SurfaceCoverParameters {
   readonly algalStock: number;
+  readonly stockLight: number;
   readonly filmStock: number;
 }
 
@@ -11,12 +12,14 @@ function perArea(stock: number, area: number): number {
 }
 
 /**
- * Shares of the room of the two films that are filled [1]. Attached algae grow over the bacterial film and share the lit
- * surface with it as carbon with carbon: f_a = (B_a/A_lit + B_f/A) / a, with A = A_lit + A_dark. The film, which is
- * thinner, is left the surface that it and the algae do not hold: f_f = B_f/(b A) + B_a/(a A). Growth of either ends
- * where its share reaches 1; see `attached-algae` and `bacterial-film`.
- * @validity both films spread evenly; a share may exceed 1 for a while when the water falls
- * @source assumed: competition for space with one full stock each
+ * Shares of the room of the two films that are filled [1]. Attached algae carry no thicker a lawn than their light can
+ * keep: a(I) = a I/(K_I + I), so that what they make per surface rises with the light. They grow over the bacterial film
+ * and share the lit surface with it as carbon with carbon: f_a = (B_a/A_lit + B_f/A) / a(I), with A = A_lit + A_dark,
+ * and 1 in the dark. The film, which is thinner, is left the surface that it and the algae do not hold:
+ * f_f = B_f/(b A) + B_a/(a A). Growth of either ends where its share reaches 1; see `attached-algae` and
+ * `bacterial-film`.
+ * @validity both films spread evenly; a share may exceed 1 for a while when the water or the light falls
+ * @source assumed: competition for space with one full stock each, that of algae in proportion to weak light
  */
 export const surfaceCover: Derivation<SurfaceCoverParameters> = {
   id: 'surface-cover',
@@ -24,9 +27,10 @@ export const surfaceCover: Derivation<SurfaceCoverParameters> = {
     algalStock: {
       unit: 'mol C/m²',
       min: 0.02,
-      max: 2,
-      meaning: 'attached algae per surface at which growth ends',
+      max: 4,
+      meaning: 'attached algae per surface at which growth ends in the brightest light',
     },
+    stockLight: { unit: 'µmol/m²/s', min: 5, max: 500, meaning: 'light on the algae at half that stock' },
     filmStock: {
       unit: 'mol C/m²',
       min: 0.002,
@@ -34,13 +38,14 @@ export const surfaceCover: Derivation<SurfaceCoverParameters> = {
       meaning: 'bacterial film per surface at which growth ends',
     },
   },
-  reads: ['attachedAlgae', 'biofilm', 'submergedArea', 'darkFilmSurface'],
+  reads: ['attachedAlgae', 'biofilm', 'submergedArea', 'darkFilmSurface', 'lightOnAlgae'],
   provides: ['algalGroundFilled', 'filmGroundFilled'],
   prepare(parameters, setting) {
     const algae = setting.index('attachedAlgae');
     const film = setting.index('biofilm');
     const lit = setting.index('submergedArea');
     const dark = setting.index('darkFilmSurface');
+    const light = setting.index('lightOnAlgae');
     const algalGround = setting.index('algalGroundFilled');
     const filmGround = setting.index('filmGroundFilled');
     const perAlgae = 1 / parameters.algalStock;
@@ -50,7 +55,11 @@ export const surfaceCover: Derivation<SurfaceCoverParameters> = {
         const litArea = values[lit]!;
         const area = litArea + values[dark]!;
         const spread = perArea(values[film]!, area);
-        values[algalGround] = perAlgae * (perArea(values[algae]!, litArea) + spread);
+        const photons = values[light]!;
+        values[algalGround] =
+          photons > 0
+            ? perAlgae * (1 + parameters.stockLight / photons) * (perArea(values[algae]!, litArea) + spread)
+            : 1;
         values[filmGround] = perFilm * spread + perAlgae * perArea(values[algae]!, area);
       },
     };

@@ -82,9 +82,9 @@ function agree(a: number, b: number, relative: number): boolean {
   return a === b || Math.abs(a - b) <= relative * Math.max(Math.abs(a), Math.abs(b)) + 1e-300;
 }
 
-/** Supplies what the process reads from derivations, as random as everything else. */
-function supplierFor(process: AnyProcess): AnyDerivation {
-  const provides = process.reads.filter((id) => variableSpec(id).kind === 'derived');
+/** Supplies what a process or derivation reads from derivations, as random as everything else. */
+function supplierFor({ reads }: Pick<AnyProcess | AnyDerivation, 'reads'>): AnyDerivation {
+  const provides = reads.filter((id) => variableSpec(id).kind === 'derived');
   return {
     id: 'supplied by the kit',
     parameters: {},
@@ -177,7 +177,7 @@ export function checkDerivation(derivation: AnyDerivation): void {
   fc.assert(
     fc.property(anyParameters(derivation.parameters), anyEntries(derivation.reads), (parameters, entries) => {
       const values = valuesWith(entries, Number.NaN);
-      const system = compose([], [derivation], { [derivation.id]: parameters });
+      const system = compose([], [supplierFor(derivation), derivation], { [derivation.id]: parameters });
       const once = values.slice();
       system.derive(once);
       const twice = doubled(values);
