@@ -101,7 +101,7 @@ describe('room on the surfaces', () => {
   });
 
   it('is filled by full stocks: 0.25 mol/m² of algae, 0.02 mol/m² of film', () => {
-    expect(filled({ attachedAlgae: 0.25 }).algae).toBeCloseTo(1, 12);
+    expect(filled({ attachedAlgae: 0.25 }).algae).toBeCloseTo(1, 6);
     expect(filled({ biofilm: 0.08 }).film).toBeCloseTo(1, 12);
     // a closed lawn of algae on a quarter of the surface takes a quarter from the film
     expect(filled({ attachedAlgae: 0.25 }).film).toBeCloseTo(0.25, 12);
