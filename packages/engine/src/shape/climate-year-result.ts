@@ -25,8 +25,9 @@ export interface ClimateMonth {
   /** Hours a day on which the front pane is fogged: mean, and on the foggiest day in twenty. */
   readonly fog: number;
   readonly foggyDay: number;
-  /** Water evaporated from pool and land, and what tops the pool off [m3/day]. */
+  /** Evaporated from the open water, carried into the room, and what tops the pool off [m3/day]. */
   readonly evaporated: number;
+  readonly lost: number;
   readonly topOff: number;
   /** Wetness of land and moss, 1 when soaked [0..1]; share of hours in which it is below a third. */
   readonly landWetness: number;
