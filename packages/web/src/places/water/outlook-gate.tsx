@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { Trouble } from '../../app/trouble.tsx';
 import { lookAheadAgain } from '../../outlook/outlook-store.ts';
+import { useToday } from '../../outlook/use-today.ts';
 import styles from './outlook-gate.module.css';
 import type { SheetProps } from './sheet-props.ts';
 
@@ -28,9 +29,16 @@ export function OutlookGate({ file, outlook, children }: OutlookGateProps) {
           So far the expected run alone; {runs.done} of {runs.of} runs are in.
         </p>
       )}
+      {document && <StartDay document={document} />}
       {document && plan && children(document, plan)}
     </>
   );
+}
+
+/** Every sheet starts on the day that the ribbon shows. */
+function StartDay({ document }: { readonly document: AheadDocument }) {
+  useToday(document);
+  return null;
 }
 
 interface FailureProps {

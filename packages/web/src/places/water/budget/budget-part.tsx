@@ -3,7 +3,6 @@ import { gatheredBudget } from '@shoreglass/figures';
 import { useMemo, useState } from 'react';
 import { useChosenDay, useRestedDay } from '../../../outlook/chosen-day.ts';
 import { capital } from '../../../outlook/turning-words.ts';
-import { useToday } from '../../../outlook/use-today.ts';
 import { OutlookGate } from '../outlook-gate.tsx';
 import type { SheetProps } from '../sheet-props.ts';
 import { BudgetChoice } from './budget-choice.tsx';
@@ -23,7 +22,6 @@ const PERIOD_DAYS = 30;
 const NAMED_TERMS = 7;
 
 function Budgets({ document }: { readonly document: AheadDocument }) {
-  useToday(document);
   const [chosen, setChosen] = useState<BudgetId>('alkalinity');
   const budget = document.budgets.find(({ id }) => id === chosen) ?? document.budgets[0];
   if (!budget) return <p>This outlook carries no budgets.</p>;

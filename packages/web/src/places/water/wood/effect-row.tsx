@@ -20,7 +20,7 @@ export function EffectRow({ effect, startDate }: EffectRowProps) {
       <div>
         <h3>{effect.name}</h3>
         <p className={styles.mass}>{massText(effect.mass)} dry</p>
-        <p>{effect.sentence}</p>
+        <p>{withoutName(effect)}</p>
       </div>
       <ul className={styles.plots}>
         {effect.courses.map((course) => (
@@ -31,6 +31,11 @@ export function EffectRow({ effect, startDate }: EffectRowProps) {
       </ul>
     </li>
   );
+}
+
+/** The sentence begins with the name, which stands above it already. */
+function withoutName({ name, sentence }: PieceEffect): string {
+  return sentence.startsWith(`${name}: `) ? capital(sentence.slice(name.length + 2)) : sentence;
 }
 
 const HEIGHT = 150;

@@ -1,0 +1,106 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { accessibilityProblems } from './accessibility.ts';
+import { leaveOut } from './chromium.ts';
+import { LAPTOP, openPage, PHONE, startUnderTest, type UnderTest } from './under-test.ts';
+
+const EXAMPLE = 'beck-bank';
+const PATIENCE = { timeout: 60_000 };
+const plain = (text: string | null) => (text ?? '').replaceAll('\u00a0', ' ');
+
+/** Grams of a salt in the recipe's first table. */
+async function gramsOf(page: Page, salt: RegExp): Promise<number> {
+  const row = page.getByRole('table', { name: 'Take' }).getByRole('row', { name: salt });
+  return Number.parseFloat(plain(await row.getByRole('cell').first().textContent()));
+}
+
+describe.skipIf(leaveOut)('the Water place in a browser', { timeout: 120_000 }, () => {
+  let underTest: UnderTest;
+  beforeAll(async () => {
+    underTest = await startUnderTest();
+  }, 90_000);
+  afterAll(() => underTest?.end());
+
+  test('a target typed in any unit becomes grams, and the recipe goes into a file of one’s own and out again', async () => {
+    const { page, complaints, hosts, close } = await openPage(underTest, `/#/water/${EXAMPLE}/mix`, LAPTOP);
+    await page.getByRole('table', { name: 'Take' }).waitFor(PATIENCE);
+    for (const water of ['hard tap water', 'clean rain'])
+      await page.getByRole('checkbox', { name: new RegExp(water) }).uncheck();
+    await page.getByLabel('How much of it').fill('10 L');
+    await page.getByRole('textbox', { name: 'Carbonate hardness, KH' }).fill('');
+    await page.getByLabel('General hardness, GH').fill('107 ppm');
+    // 10 L of distilled water to 107 mg/L CaCO3 (6 dGH): 10.7 mmol; the steps name every salt that is weighed.
+    await page.getByText('= 6 °dGH = 1.07 mmol/L').waitFor();
+    const gypsum = await gramsOf(page, /gypsum/);
+    await page.getByLabel('General hardness, GH').fill('214');
+    await expect.poll(() => gramsOf(page, /gypsum/)).toBeCloseTo(2 * gypsum, 1);
+    await page.getByLabel('General hardness, GH').fill('six');
+    await page.getByText('Begin with a number', { exact: false }).waitFor();
+    await page.getByLabel('General hardness, GH').fill('6 dGH');
+    expect(await accessibilityProblems(page)).toEqual([]);
+
+    await page.getByRole('button', { name: 'Top off with it' }).click();
+    await page.getByText('The mixed water now replaces what evaporates.').waitFor();
+    const file = join(underTest.dataFolder, `my-${EXAMPLE}.yaml`);
+    const changed = await readFile(file, 'utf8');
+    expect(changed).toMatch(/top-off: mixed-1/);
+    expect(changed).toMatch(/Recipe of \d{4}-\d{2}-\d{2} for 10.0 L/);
+    expect(changed).toContain('# a sponge from a running tank');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('The file is as it was before.').waitFor();
+    expect(await readFile(file, 'utf8')).not.toContain('mixed-1');
+    expect([...hosts]).toEqual([new URL(underTest.address).host]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  test('who adds and who removes, by month and as a table, by day and by night', async () => {
+    const { page, complaints, close } = await openPage(underTest, `/#/water/${EXAMPLE}/budget`, LAPTOP);
+    const figure = page.getByRole('img', { name: /^Who adds and who removes alkalinity/ });
+    await figure.waitFor(PATIENCE);
+    const ledger = page.getByRole('table');
+    const whole = plain(await ledger.textContent());
+    expect(whole).toContain('Left of both');
+    await page.getByLabel('Summed over').selectOption({ index: 2 });
+    expect(plain(await ledger.textContent())).not.toBe(whole);
+    await page.getByRole('radio', { name: 'Dissolved nitrogen' }).check();
+    await page.getByRole('img', { name: /dissolved nitrogen/ }).waitFor();
+    expect(await accessibilityProblems(page)).toEqual([]);
+    await page.getByRole('radio', { name: 'Night' }).check();
+    expect(await accessibilityProblems(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  test('on a phone: a reading held against the bands, the year with it, a buffer worked out and stopped', async () => {
+    const { page, complaints, close } = await openPage(underTest, `/#/water/${EXAMPLE}/today`, PHONE);
+    const hardness = page.getByRole('textbox', { name: 'Carbonate hardness' });
+    await hardness.waitFor(PATIENCE);
+    await hardness.fill('1 dKH');
+    await page.getByText('Below 3.0 °dKH, the limit of', { exact: false }).waitFor();
+    const keep = page.getByRole('button', { name: 'Keep this one' });
+    expect((await keep.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+    expect(await accessibilityProblems(page)).toEqual([]);
+    await keep.click();
+    await page.getByText('Carbonate hardness 1.0 °dKH').waitFor();
+
+    await page.getByRole('link', { name: 'The year' }).first().click();
+    await page.getByRole('img', { name: /^Carbonate hardness until/ }).waitFor(PATIENCE);
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(overflow, 'nothing reaches past the edge').toBeLessThanOrEqual(0);
+    expect(await accessibilityProblems(page)).toEqual([]);
+
+    await page.getByRole('link', { name: 'Buffer' }).click();
+    await page.getByRole('textbox', { name: 'Hold for' }).fill('20 d');
+    await page.getByRole('button', { name: 'Work it out' }).click();
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByRole('button', { name: 'Stop' }).waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Work it out' }).click();
+    await page.getByText('None is needed').waitFor(PATIENCE);
+    expect(await accessibilityProblems(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
