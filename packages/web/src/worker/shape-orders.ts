@@ -3,6 +3,7 @@ import {
   type ClimateYear,
   type CoverAnswer,
   type CoverGoal,
+  climateYear,
   type Plan,
   type ShapeSheet,
   shapeSheet,
@@ -10,8 +11,7 @@ import {
 import * as engine from '@shoreglass/engine';
 import type { ShapeContent } from '../places/shape/handles/handle.ts';
 
-const { climateYear, coverFor } = engine as unknown as {
-  climateYear(plan: Plan): ClimateYear;
+const { coverFor } = engine as unknown as {
   coverFor(plan: Plan, goal: CoverGoal): CoverAnswer;
 };
 

@@ -2,31 +2,26 @@ import { useEffect } from 'react';
 import { flushSync } from 'react-dom';
 import { useView } from '../../app/view.ts';
 import type { SoundShape } from '../../worker/shape-orders.ts';
-import type { Concern } from './desk/concerns.ts';
 import { useClimate, useCoverAnswer } from './desk/use-climate.ts';
 import type { Amounts } from './figures/amounts.ts';
 import { ClimateFigures } from './figures/climate-figures.tsx';
-import { ConcernList } from './figures/concern-list.tsx';
 import { CoverQuestion } from './figures/cover-question.tsx';
 import { FlowFigures } from './figures/flow-figures.tsx';
 import { LightFigures } from './figures/light-figures.tsx';
 import { WaterFigures, WayFigures, ZoneFigures } from './figures/water-figures.tsx';
 import { GlassFigures, WeightFigures } from './figures/weight-figures.tsx';
-import type { Handle } from './handles/handle.ts';
 import styles from './shape-view.module.css';
 
 interface ShapeSheetViewProps {
   readonly shape: SoundShape;
   /** Without what is being dragged: the year is computed when the hand rests. */
   readonly settled: SoundShape;
-  readonly concerns: readonly Concern[];
   readonly amounts: Amounts;
-  readonly onTake: (handle: Handle) => void;
   readonly onOpen: (open: number) => void;
 }
 
 /** Every figure of the shape; printed, it is the sheet one takes to the workbench. */
-export function ShapeSheetView({ shape, settled, concerns, amounts, onTake, onOpen }: ShapeSheetViewProps) {
+export function ShapeSheetView({ shape, settled, amounts, onOpen }: ShapeSheetViewProps) {
   const { sheet } = shape;
   const climate = useClimate(settled.plan);
   const [cover, ask] = useCoverAnswer(settled.plan);
@@ -40,7 +35,6 @@ export function ShapeSheetView({ shape, settled, concerns, amounts, onTake, onOp
         </button>
       </div>
       <div className={styles.sheet}>
-        <ConcernList concerns={concerns} onTake={onTake} />
         <WaterFigures sheet={sheet} amounts={amounts} />
         <ZoneFigures sheet={sheet} amounts={amounts} />
         <WayFigures sheet={sheet} amounts={amounts} />

@@ -15,6 +15,7 @@ import type { Command, Desk } from './desk/shape-desk-store.ts';
 import { ToolBar } from './desk/tool-bar.tsx';
 import { useUnit } from './desk/units.ts';
 import { amountsIn } from './figures/amounts.ts';
+import { ConcernList } from './figures/concern-list.tsx';
 import { KeyFigures } from './figures/key-figures.tsx';
 import { GROUPS } from './handles/all-handles.ts';
 import { type Handle, type HandleGroup, handleNamed } from './handles/handle.ts';
@@ -92,7 +93,8 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
         <KeyFigures sheet={shape.sheet} amounts={amounts} />
       </div>
       <GroupChoice handles={handles} shown={shown} onShow={setShown} />
-      <div ref={host} className={styles.boards} data-columns={columns}>
+      <div ref={host} className={styles.measure} />
+      <div className={styles.boards} data-columns={columns}>
         {boardWidth > 0 && (
           <>
             <figure>
@@ -124,15 +126,14 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
         />
         <KeyHelp />
       </div>
-      <div className={styles.solid}>
+      <div className={styles.below}>
         <SolidPanel shape={shape} />
+        <ConcernList concerns={concerns} onTake={type} />
       </div>
       <ShapeSheetView
         shape={shape}
         settled={settled}
-        concerns={concerns}
         amounts={amounts}
-        onTake={type}
         onOpen={(open) =>
           desk.run({
             words: 'Cover, open part',
@@ -188,7 +189,7 @@ function KeyHelp() {
     <details className={styles.help}>
       <summary>Hands and keys</summary>
       <ul>
-        <li>Drag a mark; with Alt held, or the grid off, it moves freely.</li>
+        <li>Drag a mark; with Alt held, or the grid off, it moves freely, by the millimetre.</li>
         <li>Tab goes from mark to mark, arrow keys move it one step, with Shift a fine one.</li>
         <li>Enter goes to its numbers; any unit of length may be typed. Escape lets go.</li>
         <li>Ctrl Z undoes, Ctrl Shift Z does it again.</li>

@@ -5,6 +5,7 @@ import { STEPS, valueText } from '../desk/lengths.ts';
 import type { Place } from '../desk/moves.ts';
 import type { Axis, Handle } from '../handles/handle.ts';
 import { type Neighbour, neighboursOf, type Snapped, snapped } from '../handles/snapping.ts';
+import { steppedAside } from './apart.ts';
 import styles from './board.module.css';
 import type { BoardActions } from './board-actions.ts';
 
@@ -53,6 +54,12 @@ export function Board(props: BoardProps) {
   const x = (metres: number) => map.left + metres * map.pixelsPerMetre;
   const y = (metres: number) => map.bottom - metres * map.pixelsPerMetre;
 
+  const spots = steppedAside(
+    marks.map(({ handle, across, up }) => ({ id: handle.id, x: x(across), y: y(up) })),
+    held?.handle.id,
+  );
+  const spotOf = (id: string) => spots.find((spot) => spot.id === id) ?? { x: 0, y: 0 };
+
   const take = (event: PointerEvent<HTMLButtonElement>, mark: Mark) => {
     if (event.button !== 0) return;
     event.preventDefault();
@@ -75,7 +82,10 @@ export function Board(props: BoardProps) {
   /** Where marks stand close together, the one nearest to the pointer is taken. */
   const nearestMark = (event: PointerEvent, fallback: Mark): Mark => {
     const [px, py] = pixelOf(event);
-    const distance = (mark: Mark) => Math.hypot(px - x(mark.across), py - y(mark.up));
+    const distance = (mark: Mark) => {
+      const spot = spotOf(mark.handle.id);
+      return Math.hypot(px - spot.x, py - spot.y);
+    };
     return marks.reduce((best, mark) => (distance(mark) < distance(best) - 0.5 ? mark : best), fallback);
   };
 
@@ -148,6 +158,7 @@ export function Board(props: BoardProps) {
       {held?.guides.map(({ axis, at, name: neighbour }) => (
         <Guide key={axis} axis={axis} at={axis === map.across ? x(at) : y(at)} name={neighbour} map={map} />
       ))}
+      <Leaders marks={marks} spotOf={spotOf} x={x} y={y} size={map} />
       {marks.map((mark) => (
         <button
           key={mark.handle.id}
@@ -157,7 +168,7 @@ export function Board(props: BoardProps) {
           data-selected={mark.handle.id === selected?.id}
           data-concerned={props.concerned.has(mark.handle.id)}
           className={styles.handle}
-          style={{ left: x(mark.across), top: y(mark.up) }}
+          style={{ left: spotOf(mark.handle.id).x, top: spotOf(mark.handle.id).y }}
           aria-label={spoken(mark.handle, unit)}
           onPointerDown={(event) => take(event, mark)}
           onFocus={() => props.onSelect(mark.handle)}
@@ -188,6 +199,28 @@ function spoken({ name, measures }: Handle, unit: LengthUnit): string {
     (measure) => `${measure.name.toLowerCase()} ${valueText(measure.value, measure.dimension, unit)}`,
   );
   return `${name}: ${values.join(', ')}`;
+}
+
+interface LeadersProps {
+  readonly marks: readonly Mark[];
+  readonly size: BoardMap;
+  spotOf(id: string): { readonly x: number; readonly y: number };
+  x(metres: number): number;
+  y(metres: number): number;
+}
+
+/** From each mark that stepped aside a line to the place it stands for. */
+function Leaders({ marks, spotOf, x, y, size }: LeadersProps) {
+  const d = marks
+    .map((mark) => ({ spot: spotOf(mark.handle.id), px: x(mark.across), py: y(mark.up) }))
+    .filter(({ spot, px, py }) => Math.hypot(spot.x - px, spot.y - py) > 3)
+    .map(({ spot, px, py }) => `M${spot.x.toFixed(1)} ${spot.y.toFixed(1)}L${px.toFixed(1)} ${py.toFixed(1)}`)
+    .join('');
+  return (
+    <svg className={styles.leaders} width={size.right + 10} height={size.bottom + 10} aria-hidden="true">
+      <path d={d} />
+    </svg>
+  );
 }
 
 interface GuideProps {

@@ -30,9 +30,9 @@ export function ToolBar({ desk, snap, onSnap }: ToolBarProps) {
           Redo
         </button>
       </div>
-      <label className={styles.snap}>
+      <label className={styles.snap} title="What is dragged keeps to the grid and to its neighbours">
         <input type="checkbox" checked={snap} onChange={(event) => onSnap(event.target.checked)} />
-        <span>Fall on the grid</span>
+        <span>Grid</span>
       </label>
       <fieldset className={styles.units}>
         <legend>Unit</legend>

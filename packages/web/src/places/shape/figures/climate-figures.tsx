@@ -2,7 +2,7 @@ import type { ClimateYear, ShapeSheet } from '@shoreglass/engine';
 import { useState } from 'react';
 import { type Amounts, hoursText, percentText } from './amounts.ts';
 import { cautionsAt } from './cautions-at.ts';
-import { FigureList, FigurePart } from './figure-list.tsx';
+import { FigureList, FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
 import { LineChart } from './line-chart.tsx';
 
@@ -77,36 +77,34 @@ function Year({ climate: { year }, amounts }: { readonly climate: ClimateYear; r
 
 function MonthTable({ climate, amounts }: { readonly climate: ClimateYear; readonly amounts: Amounts }) {
   return (
-    <div className={styles.scroll}>
-      <table className={styles.table}>
-        <thead>
-          <tr>
-            <th scope="col">month</th>
-            <th scope="col">air</th>
-            <th scope="col">water</th>
-            <th scope="col">front glass</th>
-            <th scope="col">dew point</th>
-            <th scope="col">humidity</th>
-            <th scope="col">fog a day</th>
-            <th scope="col">top-off a day</th>
+    <WideTable name="Climate by month">
+      <thead>
+        <tr>
+          <th scope="col">month</th>
+          <th scope="col">air</th>
+          <th scope="col">water</th>
+          <th scope="col">front glass</th>
+          <th scope="col">dew point</th>
+          <th scope="col">humidity</th>
+          <th scope="col">fog a day</th>
+          <th scope="col">top-off a day</th>
+        </tr>
+      </thead>
+      <tbody>
+        {climate.months.map((month) => (
+          <tr key={month.month}>
+            <th scope="row">{MONTHS[month.month - 1]}</th>
+            <td>{amounts.temperature(month.air.mean)}</td>
+            <td>{amounts.temperature(month.water.mean)}</td>
+            <td>{amounts.temperature(month.frontGlass.mean)}</td>
+            <td>{amounts.temperature(month.dewPoint.mean)}</td>
+            <td>{percentText(month.humidity.mean)}</td>
+            <td>{hoursText(month.fog)}</td>
+            <td>{amounts.smallVolume(month.topOff)}</td>
           </tr>
-        </thead>
-        <tbody>
-          {climate.months.map((month) => (
-            <tr key={month.month}>
-              <th scope="row">{MONTHS[month.month - 1]}</th>
-              <td>{amounts.temperature(month.air.mean)}</td>
-              <td>{amounts.temperature(month.water.mean)}</td>
-              <td>{amounts.temperature(month.frontGlass.mean)}</td>
-              <td>{amounts.temperature(month.dewPoint.mean)}</td>
-              <td>{percentText(month.humidity.mean)}</td>
-              <td>{hoursText(month.fog)}</td>
-              <td>{amounts.smallVolume(month.topOff)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </WideTable>
   );
 }
 

@@ -24,14 +24,20 @@ export function ConcernList({ concerns, onTake }: ConcernListProps) {
                   <button type="button" onClick={() => onTake(handle)}>
                     {handle.name}
                   </button>
-                  {': '}
+                  {message.startsWith(handle.name) ? '' : ': '}
                 </>
               )}
-              {handle ? message : capital(message)}. <span className={styles.mend}>{mend}</span>
+              {handle ? withoutName(message, handle.name) : capital(message)}.{' '}
+              <span className={styles.mend}>{mend}</span>
             </li>
           ))}
         </ul>
       )}
     </FigurePart>
   );
+}
+
+/** A sentence that begins with the name of its part goes on after it. */
+function withoutName(message: string, name: string): string {
+  return message.startsWith(name) ? message.slice(name.length) : message;
 }

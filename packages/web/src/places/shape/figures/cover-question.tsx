@@ -1,7 +1,7 @@
 import type { CoverAnswer, CoverGoal, CoverOption } from '@shoreglass/engine';
 import { type FormEvent, useState } from 'react';
 import { type Amounts, hoursText, percentText } from './amounts.ts';
-import { FigurePart } from './figure-list.tsx';
+import { FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
 import { LineChart, roundTicks } from './line-chart.tsx';
 
@@ -92,25 +92,23 @@ function Answer({ answer, amounts, onTake }: AnswerProps) {
         y={{ name: '%', ticks: [0, 25, 50, 75, 100].map((at) => ({ at, text: `${at}` })) }}
         {...(asDrawn.range ? { wanted: { from: asDrawn.range.from * 100, to: asDrawn.range.to * 100 } } : {})}
       />
-      <div className={styles.scroll}>
-        <table className={styles.table}>
-          <thead>
-            <tr>
-              <th scope="col">what if</th>
-              <th scope="col">open</th>
-              <th scope="col">humidity</th>
-              <th scope="col">fog a day</th>
-              <th scope="col">top-off a day</th>
-              <th scope="col">both held</th>
-            </tr>
-          </thead>
-          <tbody>
-            {[asDrawn, ...alternatives].map((option) => (
-              <OptionRow key={option.name} option={option} amounts={amounts} />
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <WideTable name="Openings compared">
+        <thead>
+          <tr>
+            <th scope="col">what if</th>
+            <th scope="col">open</th>
+            <th scope="col">humidity</th>
+            <th scope="col">fog a day</th>
+            <th scope="col">top-off a day</th>
+            <th scope="col">both held</th>
+          </tr>
+        </thead>
+        <tbody>
+          {[asDrawn, ...alternatives].map((option) => (
+            <OptionRow key={option.name} option={option} amounts={amounts} />
+          ))}
+        </tbody>
+      </WideTable>
       <button type="button" className={styles.ask} onClick={() => onTake(asDrawn.open)}>
         Open it {percentText(asDrawn.open, 1)}
       </button>

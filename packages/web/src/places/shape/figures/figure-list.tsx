@@ -52,6 +52,16 @@ export function FigurePart({ id, title, cautions = [], children }: PartProps) {
   );
 }
 
+/** A table that may be wider than the screen; it can be scrolled with the keyboard too. */
+export function WideTable({ name, children }: { readonly name: string; readonly children: ReactNode }) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
+    <section className={styles.scroll} aria-label={name} tabIndex={0}>
+      <table className={styles.table}>{children}</table>
+    </section>
+  );
+}
+
 /** What a figure takes for granted, in small type. */
 export function Assumption({ children }: { readonly children: ReactNode }) {
   return <p className={styles.assumption}>{children}</p>;

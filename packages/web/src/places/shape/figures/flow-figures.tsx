@@ -2,7 +2,7 @@ import type { FlowFigures as Flow, OperatingFigures, ShapeSheet } from '@shoregl
 import { quantityText } from '@shoreglass/figures';
 import { type Amounts, percentText } from './amounts.ts';
 import { cautionsAt } from './cautions-at.ts';
-import { Assumption, FigureList, FigurePart } from './figure-list.tsx';
+import { Assumption, FigureList, FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
 import { LineChart, roundTicks } from './line-chart.tsx';
 
@@ -84,32 +84,30 @@ function OperatingTable({ flow, amounts }: { readonly flow: Flow; readonly amoun
     { name: 'turnover an hour', value: (point) => point.turnover.toFixed(1) },
   ];
   return (
-    <div className={styles.scroll}>
-      <table className={styles.table}>
-        <thead>
-          <tr>
-            <th scope="col">
-              <span>operating point</span>
+    <WideTable name="Operating points of the pump">
+      <thead>
+        <tr>
+          <th scope="col">
+            <span>operating point</span>
+          </th>
+          {STATES.map(({ key, name }) => (
+            <th key={key} scope="col">
+              {name}
             </th>
-            {STATES.map(({ key, name }) => (
-              <th key={key} scope="col">
-                {name}
-              </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ name, value }) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            {STATES.map(({ key }) => (
+              <td key={key}>{value(flow[key])}</td>
             ))}
           </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ name, value }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
-              {STATES.map(({ key }) => (
-                <td key={key}>{value(flow[key])}</td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </WideTable>
   );
 }
 

@@ -2,7 +2,7 @@ import type { ShapeSheet } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
 import { hoursText } from './amounts.ts';
 import { cautionsAt } from './cautions-at.ts';
-import { Assumption, FigurePart } from './figure-list.tsx';
+import { Assumption, FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
 
 const density = (value: number) => quantityText(value, 'µmol/m²/s', value < 10 ? 1 : 0);
@@ -19,30 +19,28 @@ export function LightFigures({ sheet }: { readonly sheet: ShapeSheet }) {
           at the water, {daily(light.daily)} in {hoursText(light.hours)}
         </span>
       </p>
-      <div className={styles.scroll}>
-        <table className={styles.table}>
-          <thead>
-            <tr>
-              <th scope="col">zone</th>
-              <th scope="col">darkest</th>
-              <th scope="col">mean</th>
-              <th scope="col">brightest</th>
-              <th scope="col">a day, mol/m²</th>
+      <WideTable name="Light by zone">
+        <thead>
+          <tr>
+            <th scope="col">zone</th>
+            <th scope="col">darkest</th>
+            <th scope="col">mean</th>
+            <th scope="col">brightest</th>
+            <th scope="col">a day, mol/m²</th>
+          </tr>
+        </thead>
+        <tbody>
+          {light.zones.map((zone) => (
+            <tr key={zone.zone}>
+              <th scope="row">{zone.name}</th>
+              <td>{zone.lowest.toFixed(0)}</td>
+              <td>{zone.mean.toFixed(0)}</td>
+              <td>{zone.highest.toFixed(0)}</td>
+              <td>{zone.daily.toFixed(1)}</td>
             </tr>
-          </thead>
-          <tbody>
-            {light.zones.map((zone) => (
-              <tr key={zone.zone}>
-                <th scope="row">{zone.name}</th>
-                <td>{zone.lowest.toFixed(0)}</td>
-                <td>{zone.mean.toFixed(0)}</td>
-                <td>{zone.highest.toFixed(0)}</td>
-                <td>{zone.daily.toFixed(1)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+          ))}
+        </tbody>
+      </WideTable>
       {light.plants.length > 0 && (
         <>
           <h3>Does each plant get its light?</h3>

@@ -1,6 +1,6 @@
 import type { ShapeSheet } from '@shoreglass/engine';
 import type { Amounts } from './amounts.ts';
-import { FigureList, FigurePart } from './figure-list.tsx';
+import { FigureList, FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
 
 interface PartProps {
@@ -25,7 +25,7 @@ export function WaterFigures({ sheet: { geometry }, amounts }: PartProps) {
           {
             name: 'Freeboard',
             value: length(geometry.freeboard),
-            note: `up to the ${geometry.lowestOpening.name} at ${length(geometry.lowestOpening.height)}, where it holds ${volume(geometry.capacity)}`,
+            note: `up to ${geometry.lowestOpening.name} at ${length(geometry.lowestOpening.height)}, where it holds ${volume(geometry.capacity)}`,
           },
           { name: 'Water surface', value: area(geometry.surfaceArea) },
           {
@@ -53,34 +53,32 @@ export function ZoneFigures({ sheet: { zones, geometry }, amounts }: PartProps) 
   const { volume, area, length } = amounts;
   return (
     <FigurePart id="zones" title="Zones">
-      <div className={styles.scroll}>
-        <table className={styles.table}>
-          <thead>
-            <tr>
-              <th scope="col">zone</th>
-              <th scope="col">area</th>
-              <th scope="col">of it wet</th>
-              <th scope="col">deepest</th>
-              <th scope="col">steepest</th>
-              <th scope="col">soil</th>
-              <th scope="col">its ground</th>
+      <WideTable name="Zone by zone">
+        <thead>
+          <tr>
+            <th scope="col">zone</th>
+            <th scope="col">area</th>
+            <th scope="col">of it wet</th>
+            <th scope="col">deepest</th>
+            <th scope="col">steepest</th>
+            <th scope="col">soil</th>
+            <th scope="col">its ground</th>
+          </tr>
+        </thead>
+        <tbody>
+          {zones.map((zone) => (
+            <tr key={zone.id}>
+              <th scope="row">{zone.name}</th>
+              <td>{area(zone.area)}</td>
+              <td>{area(zone.waterArea)}</td>
+              <td>{zone.greatestDepth > 0 ? length(zone.greatestDepth) : '–'}</td>
+              <td>{slopeText(zone.steepest)}</td>
+              <td>{zone.soilVolume > 0 ? volume(zone.soilVolume) : '–'}</td>
+              <td>{DRAINAGE[zone.drainage]}</td>
             </tr>
-          </thead>
-          <tbody>
-            {zones.map((zone) => (
-              <tr key={zone.id}>
-                <th scope="row">{zone.name}</th>
-                <td>{area(zone.area)}</td>
-                <td>{area(zone.waterArea)}</td>
-                <td>{zone.greatestDepth > 0 ? length(zone.greatestDepth) : '–'}</td>
-                <td>{slopeText(zone.steepest)}</td>
-                <td>{zone.soilVolume > 0 ? volume(zone.soilVolume) : '–'}</td>
-                <td>{DRAINAGE[zone.drainage]}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+          ))}
+        </tbody>
+      </WideTable>
       <FigureList
         figures={[
           {

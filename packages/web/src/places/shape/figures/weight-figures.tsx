@@ -2,7 +2,7 @@ import type { PaneCase, ShapeSheet } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
 import { type Amounts, daysText } from './amounts.ts';
 import { cautionsAt } from './cautions-at.ts';
-import { Assumption, FigureList, FigurePart } from './figure-list.tsx';
+import { Assumption, FigureList, FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
 
 interface PartProps {
@@ -57,38 +57,36 @@ export function GlassFigures({ sheet, amounts }: PartProps) {
         glass taken as {quantityText(structure.allowedStress / 1e6, 'MPa', 1)} of working stress, over the
         stress.
       </p>
-      <div className={styles.scroll}>
-        <table className={styles.table}>
-          <thead>
-            <tr>
-              <th scope="col">pane</th>
-              <th scope="col">case</th>
-              <th scope="col">stress</th>
-              <th scope="col">bends</th>
-              <th scope="col">factor</th>
-            </tr>
-          </thead>
-          <tbody>
-            {structure.panes.flatMap((pane) => {
-              const cases = [
-                { name: 'at this level', figures: pane.planned },
-                { name: 'full to the rim', figures: pane.full },
-                {
-                  name: structure.topEdge === 'free' ? 'full, edge braced' : 'full, edge free',
-                  figures: pane.otherEdge,
-                },
-              ];
-              return cases.map(({ name, figures }) => (
-                <tr key={`${pane.pane} ${name}`}>
-                  <th scope="row">{pane.pane}</th>
-                  <td>{name}</td>
-                  <CaseCells figures={figures} deflection={deflection} outside={pane.outside} />
-                </tr>
-              ));
-            })}
-          </tbody>
-        </table>
-      </div>
+      <WideTable name="Stress and bending of the panes">
+        <thead>
+          <tr>
+            <th scope="col">pane</th>
+            <th scope="col">case</th>
+            <th scope="col">stress</th>
+            <th scope="col">bends</th>
+            <th scope="col">factor</th>
+          </tr>
+        </thead>
+        <tbody>
+          {structure.panes.flatMap((pane) => {
+            const cases = [
+              { name: 'at this level', figures: pane.planned },
+              { name: 'full to the rim', figures: pane.full },
+              {
+                name: structure.topEdge === 'free' ? 'full, edge braced' : 'full, edge free',
+                figures: pane.otherEdge,
+              },
+            ];
+            return cases.map(({ name, figures }) => (
+              <tr key={`${pane.pane} ${name}`}>
+                <th scope="row">{pane.pane}</th>
+                <td>{name}</td>
+                <CaseCells figures={figures} deflection={deflection} outside={pane.outside} />
+              </tr>
+            ));
+          })}
+        </tbody>
+      </WideTable>
       <ul className={styles.sentences}>
         {structure.advice.map((sentence) => (
           <li key={sentence}>{sentence}</li>

@@ -52,7 +52,7 @@ function borderHandles(content: ShapeContent, before: Strip | undefined, strip: 
   const x = borderMeasure(before, strip);
   const name = `Border of ${nameOf(before)} and ${nameOf(strip)}`;
   const ids = [`ground:${before.zone.id}:right`, `ground:${strip.zone.id}:left`] as const;
-  const mark = { inPlan: { x: strip.from, y: content.glass.width / 2 } };
+  const mark = { inPlan: { x: strip.from, y: content.glass.width * 0.1 } };
   const one = Math.abs(before.right - strip.left) < SAME && alongOnly(before) && alongOnly(strip);
   if (one) {
     const z = heightMeasure(content, strip, 'left', [['zones', before.index, 'ground', 'right']]);
@@ -141,7 +141,7 @@ function endHandle(content: ShapeContent, strip: Strip, side: 'left' | 'right'):
     name: `${nameOf(strip)}, ${side} end`,
     measures: [...(atPane ? [] : [x]), ...heightOf(content, strip, side)],
     inSection: { x: at, z: strip[side] },
-    ...(atPane ? {} : { inPlan: { x: at, y: content.glass.width / 2 } }),
+    ...(atPane ? {} : { inPlan: { x: at, y: content.glass.width * 0.1 } }),
   };
 }
 

@@ -76,29 +76,17 @@ export function SolidPanel({ shape }: { readonly shape: SoundShape }) {
         {scene && <SceneView scene={scene} />}
       </div>
       <div className={styles.ways}>
-        <button type="button" aria-label="Turn to the left" onClick={() => turnTo({ turn: turn - 45, tilt })}>
-          ↶ 45°
+        <button type="button" onClick={() => turnTo({ turn: turn - 45, tilt })}>
+          Turn left
         </button>
-        <button
-          type="button"
-          aria-label="Turn to the right"
-          onClick={() => turnTo({ turn: turn + 45, tilt })}
-        >
-          ↷ 45°
+        <button type="button" onClick={() => turnTo({ turn: turn + 45, tilt })}>
+          Turn right
         </button>
-        <button
-          type="button"
-          aria-label="From further above"
-          onClick={() => turnTo({ turn, tilt: within(tilt + 20) })}
-        >
-          from above
+        <button type="button" onClick={() => turnTo({ turn, tilt: within(tilt + 20) })}>
+          Higher
         </button>
-        <button
-          type="button"
-          aria-label="From further below"
-          onClick={() => turnTo({ turn, tilt: within(tilt - 20) })}
-        >
-          level
+        <button type="button" onClick={() => turnTo({ turn, tilt: within(tilt - 20) })}>
+          Lower
         </button>
       </div>
     </section>

@@ -1,0 +1,206 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { library } from '@shoreglass/library';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { accessibilityProblems } from './accessibility.ts';
+import { leaveOut } from './chromium.ts';
+import { LAPTOP, openPage, PHONE, startUnderTest, type UnderTest } from './under-test.ts';
+
+const EXAMPLE = 'beck-bank';
+const TEXT = library.data.enclosures[EXAMPLE] ?? '';
+const COMMENTS = TEXT.match(/#.*$/gm) ?? [];
+
+const handle = (page: Page, name: string | RegExp): Locator =>
+  page.getByRole('group', { name: 'Section: what can be moved' }).getByRole('button', { name });
+const level = (page: Page) => handle(page, /^Water level:/);
+const field = (page: Page, name: string) =>
+  page.getByRole('region', { name: 'In the hand' }).getByRole('textbox', { name, exact: true });
+const figure = async (page: Page, name: string) =>
+  Number.parseFloat((await page.locator(`[data-key="${name}"]`).textContent()) ?? '');
+const said = (locator: Locator) => locator.getAttribute('aria-label');
+
+/** Waits until a value is no longer what it was, and gives the new one. */
+async function changedFrom<T>(before: T, now: () => Promise<T>): Promise<T> {
+  const end = performance.now() + 10_000;
+  for (;;) {
+    const value = await now();
+    if (value !== before) return value;
+    if (performance.now() > end) throw new Error(`still ${String(before)}`);
+    await new Promise((resolve) => setTimeout(resolve, 25));
+  }
+}
+
+async function middleOf(locator: Locator): Promise<{ x: number; y: number }> {
+  const box = await locator.boundingBox();
+  if (!box) throw new Error('it has no place on the page');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+async function openShape(underTest: UnderTest, options: Parameters<typeof openPage>[2], id = EXAMPLE) {
+  const opened = await openPage(underTest, `/#/shape/${id}`, options);
+  await level(opened.page).waitFor({ timeout: 30_000 });
+  return opened;
+}
+
+describe.skipIf(leaveOut)('the Shape place in a browser', { timeout: 60_000 }, () => {
+  let underTest: UnderTest;
+  beforeAll(async () => {
+    underTest = await startUnderTest();
+  }, 90_000);
+  afterAll(() => underTest?.end());
+
+  test('the level by key, by drag and by number; every figure follows; undo gives back the text to the letter', async () => {
+    const { page, complaints, close } = await openShape(underTest, LAPTOP);
+    const start = await figure(page, 'water');
+    expect(start).toBeGreaterThan(20);
+
+    await level(page).focus();
+    await page.keyboard.press('ArrowUp');
+    const byKey = await changedFrom(start, () => figure(page, 'water'));
+    expect(byKey).toBeGreaterThan(start);
+    expect(await said(level(page))).toContain('17.5\u00a0cm');
+    await page.keyboard.press('Shift+ArrowUp');
+    await changedFrom(byKey, () => figure(page, 'water'));
+    expect(await said(level(page))).toContain('17.6\u00a0cm');
+
+    await page.keyboard.press('Control+z');
+    await page.waitForFunction(() =>
+      document.querySelector('[data-handle="water"]')?.ariaLabel?.includes('16.5'),
+    );
+    expect(await figure(page, 'water'), 'steps of one key are undone together').toBe(start);
+    expect(await page.getByText('The example, unchanged.').count()).toBe(1);
+
+    const from = await middleOf(level(page));
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(from.x, from.y - 24, { steps: 6 });
+    const whileDragging = await changedFrom(start, () => figure(page, 'water'));
+    expect(whileDragging, 'figures follow while the hand still holds').toBeGreaterThan(start);
+    await page.mouse.up();
+    await page.getByText('Changed.', { exact: false }).waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.waitForFunction(() =>
+      document.querySelector('[data-handle="water"]')?.ariaLabel?.includes('16.5'),
+    );
+    await page.keyboard.press('Control+Shift+z');
+    await page.waitForFunction(
+      () => !document.querySelector('[data-handle="water"]')?.ariaLabel?.includes('16.5'),
+    );
+    await page.keyboard.press('Control+z');
+    await page.waitForFunction(() =>
+      document.querySelector('[data-handle="water"]')?.ariaLabel?.includes('16.5'),
+    );
+
+    await level(page).focus();
+    await page.keyboard.press('Enter');
+    expect(await field(page, 'Above the base').evaluate((input) => input === document.activeElement)).toBe(
+      true,
+    );
+    await page.keyboard.type('7 in');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() =>
+      document.querySelector('[data-handle="water"]')?.ariaLabel?.includes('17.78'),
+    );
+    await field(page, 'Above the base').fill('75');
+    await page.keyboard.press('Enter');
+    await page.getByText('it fits; 75', { exact: false }).waitFor();
+    expect(await said(level(page)), 'what does not fit changes nothing').toContain('17.78');
+
+    await page.getByRole('radio', { name: 'inches' }).check();
+    expect(await said(level(page))).toContain('7\u00a0in');
+    await page.getByRole('radio', { name: 'centimetres' }).check();
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  test('the body turns by key, by button and by drag, and says from where it is seen', async () => {
+    const { page, close } = await openShape(underTest, LAPTOP);
+    const body = page.getByRole('slider', { name: 'Turn the enclosure' });
+    const seen = () => body.getAttribute('aria-valuetext');
+    const drawn = () => body.locator('svg').innerHTML();
+    const [words, picture] = [await seen(), await drawn()];
+    await body.focus();
+    await page.keyboard.press('PageUp');
+    expect(await seen()).not.toBe(words);
+    expect(await drawn()).not.toBe(picture);
+    await page.getByRole('button', { name: 'Turn right' }).click();
+    const turned = Number(await body.getAttribute('aria-valuenow'));
+    expect(turned).toBe(28 + 90);
+    const { x, y } = await middleOf(body);
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 80, y, { steps: 4 });
+    await page.mouse.up();
+    expect(Number(await body.getAttribute('aria-valuenow'))).toBe(turned - 40);
+    await close();
+  });
+
+  test('drawn, taken away, saved under a name; the file keeps its comments, and another hand is not written over', async () => {
+    const { page, complaints, close } = await openShape(underTest, LAPTOP);
+    await page.getByRole('button', { name: 'Draw an island' }).click();
+    await page.getByRole('combobox', { name: 'In the hand' }).selectOption({ label: 'Island' });
+    await page.getByRole('row', { name: /^Island/ }).waitFor();
+    await page.getByRole('combobox', { name: 'In the hand' }).selectOption({ label: 'Alder branch, point 2' });
+    await page.getByRole('button', { name: 'Take this point away' }).click();
+    await page.waitForFunction(() => !document.querySelector('[data-handle="point:branch:3"]'));
+
+    await page.getByLabel('Save as').fill('shaped-beck');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await page.waitForURL(/shape\/shaped-beck/);
+    await page.getByText('Saved.').waitFor();
+    const path = join(underTest.dataFolder, 'shaped-beck.yaml');
+    const saved = await readFile(path, 'utf8');
+    expect(saved).toContain('id: island');
+    for (const comment of COMMENTS.filter((each) => !each.includes('onto the bank')))
+      expect(saved).toContain(comment);
+    expect(saved.split('\n').filter((line) => !TEXT.includes(line)).length).toBeLessThan(14);
+
+    await writeFile(path, `${saved}# changed by another hand\n`);
+    await level(page).focus();
+    await page.keyboard.press('ArrowDown');
+    await page.getByText('Changed.', { exact: false }).waitFor();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await page.getByText('changed elsewhere', { exact: false }).waitFor();
+    expect(await readFile(path, 'utf8')).toBe(`${saved}# changed by another hand\n`);
+    await page.reload();
+    await page.getByText('did not save', { exact: false }).waitFor();
+    expect(await said(level(page)), 'what was shaped outlives a reload').toContain('15.5');
+    expect(complaints.filter((complaint) => !complaint.includes('409'))).toEqual([]);
+    await close();
+  });
+
+  test.each([
+    ['laptop', LAPTOP],
+    ['phone', PHONE],
+  ])('is accessible on a %s by day and by night, with a part in the hand', async (_, size) => {
+    const { page, complaints, close } = await openShape(underTest, size);
+    expect(await accessibilityProblems(page)).toEqual([]);
+    await level(page).focus();
+    await page
+      .getByRole('region', { name: 'In the hand' })
+      .getByRole('button', { name: 'more' })
+      .first()
+      .waitFor();
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(overflow, 'nothing reaches past the edge').toBeLessThanOrEqual(0);
+    await page.getByRole('radio', { name: 'Night' }).check();
+    expect(await accessibilityProblems(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  test('on a phone a finger takes hold of a mark, and what it steps with is large enough', async () => {
+    const { page, close } = await openShape(underTest, PHONE);
+    const start = await figure(page, 'water');
+    const { x, y } = await middleOf(level(page));
+    await page.touchscreen.tap(x + 12, y + 10);
+    const more = page.getByRole('button', { name: 'Above the base more' });
+    await more.waitFor();
+    const size = await more.boundingBox();
+    expect(Math.min(size?.width ?? 0, size?.height ?? 0)).toBeGreaterThanOrEqual(44);
+    await more.tap();
+    expect(await changedFrom(start, () => figure(page, 'water'))).toBeGreaterThan(start);
+    await close();
+  });
+});
