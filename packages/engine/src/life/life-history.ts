@@ -292,8 +292,19 @@ function placeTraits(history: LifeHistory, end: number): Partial<Record<TraitId,
     leaving: history.leavesByGaps ? around('leaving', 0.01, 2) : fixed(0),
     moultInterval: moults ? around('moultInterval', Math.max(6, 0.8 * history.broodInterval), 1.4) : fixed(0),
     moultDeath: around('moultDeath', 0.003, 1.8),
+    ...(moults && history.habitat !== 'land' ? hardening(history) : {}),
     crowdingDensity: around('crowdingDensity', crowdingOf(history), 1.8),
     crowdingHazard: around('crowdingHazard', 0.02, 1.6),
+  };
+}
+
+/** Hardness and pH below which moults begin to fail: a little within what is tolerated. @source assumed */
+function hardening({ survives }: LifeHistory): Partial<Record<TraitId, Prior>> {
+  const hardness = (survives.hardness?.low ?? 2) + 1;
+  const acidity = (survives.pH?.low ?? 6) + 0.3;
+  return {
+    moultHardness: between('moultHardness', hardness, 0.7, [Math.max(0, hardness - 2), hardness + 2]),
+    moultPH: between('moultPH', acidity, 0.2, [acidity - 0.6, acidity + 0.6]),
   };
 }
 

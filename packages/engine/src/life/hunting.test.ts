@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { createTank, DEATHLESS, GOOD_WATER, GRAZER, populationOf, type Tank } from './life-test-kit.ts';
+import { DEATH_CAUSES } from './living-population.ts';
+import { STAGES, type TraitValues } from './traits.ts';
+
+const EATEN = DEATH_CAUSES.indexOf('eaten');
+const ADULT = STAGES.indexOf('adult');
+const HUNTER: TraitValues = {
+  ...GRAZER,
+  ...DEATHLESS,
+  lengthAtBirth: 4,
+  lengthAtPuberty: 12,
+  lengthAtEnd: 25,
+  preferenceForAlgae: 0,
+  preferenceForDetritus: 0,
+  preferenceForLitter: 0,
+  preferenceForFeed: 0,
+  preferenceForPlants: 0,
+  preferenceForPrey: 10,
+  preySmallest: 0.02,
+  preyLargest: 0.5,
+};
+const PREY: TraitValues = { ...GRAZER, ...DEATHLESS, breedingWarmest: 5, breedingCoolest: 4 };
+
+interface Given {
+  readonly hunter?: Partial<TraitValues>;
+  readonly prey?: Partial<TraitValues>;
+  readonly kind?: 'crustaceans' | 'snails';
+  readonly hunters?: number;
+}
+
+function tankOf({ hunter = {}, prey = {}, kind = 'crustaceans', hunters = 4 }: Given): Tank {
+  return createTank({
+    populations: [
+      populationOf(
+        'hunter',
+        [{ stage: 'adult', count: hunters }],
+        { ...HUNTER, ...hunter },
+        {
+          mating: 'two sexes',
+          brood: 'laid',
+          hunts: { crustaceans: 1 },
+        },
+      ),
+      populationOf(
+        'prey',
+        [{ stage: 'adult', count: 300 }],
+        { ...PREY, ...prey },
+        {
+          mating: 'two sexes',
+          brood: 'carried',
+          preyKind: kind,
+        },
+      ),
+    ],
+    demography: 'expected',
+    area: 0.5,
+    volume: 0.03,
+  });
+}
+function eaten(tank: Tank, days: number): number {
+  let sum = 0;
+  for (let day = 0; day < days; day += 1) {
+    tank.serve('attachedAlgae', 1e4);
+    tank.pass(GOOD_WATER);
+    sum += tank.life.day(1).deaths[EATEN]!;
+  }
+  return sum;
+}
+
+describe('hunting', () => {
+  it('takes prey within its size window, keeps the hunters alive and books what was caught', () => {
+    const tank = tankOf({});
+    expect(eaten(tank, 20)).toBeGreaterThan(10);
+    expect(tank.life.count(0, ADULT)).toBeGreaterThan(3.9);
+    expect(tank.life.caught(0, 1)).toBeGreaterThan(0);
+    expect(tank.life.caught(1, 0)).toBe(0);
+    const { eatenByFood } = tank.life.day(0);
+    expect(eatenByFood.at(-1)).toBeCloseTo(tank.life.caught(0, 1), 15);
+  });
+
+  it('spares prey too large, of a kind it does not hunt, or living elsewhere', () => {
+    expect(eaten(tankOf({ hunter: { preyLargest: 0.05 } }), 20)).toBe(0);
+    expect(eaten(tankOf({ kind: 'snails' }), 20)).toBe(0);
+    expect(eaten(tankOf({ hunter: { shareInWater: 0 } }), 20)).toBe(0);
+  });
+
+  it('catches fewer of those that hide, and of more cover', () => {
+    const open = eaten(tankOf({ prey: { hiding: 0 }, hunters: 1 }), 10);
+    const hidden = tankOf({ prey: { hiding: 0.95 }, hunters: 1 });
+    const inGravel = eaten(hidden, 10);
+    const planted = tankOf({ prey: { hiding: 0.95 }, hunters: 1 });
+    planted.serve('submergedPlants', 20);
+    const inPlants = eaten(planted, 10);
+    expect(inGravel).toBeLessThan(open);
+    expect(inPlants).toBeLessThan(0.9 * inGravel);
+  });
+
+  it('never takes more than there is', () => {
+    const tank = tankOf({ hunters: 200 });
+    expect(eaten(tank, 60)).toBeLessThanOrEqual(300 + 1e-9);
+    expect(tank.life.count(1, ADULT)).toBeGreaterThanOrEqual(0);
+  });
+});
