@@ -7,8 +7,13 @@ import {
   type TrialProgress,
   type TrialRun,
 } from '@shoreglass/engine';
-import { startWorker, threadCount } from './start-worker.ts';
+import { startWorker, threadCount, type WorkerCode } from './start-worker.ts';
 import type { TrialAnswer, TrialTask } from './trial-messages.ts';
+
+const CODE: WorkerCode = {
+  built: new URL('./trial-worker.js', import.meta.url),
+  source: new URL('./trial-worker.ts', import.meta.url),
+};
 
 interface Waiting {
   readonly order: TrialOrder;
@@ -37,7 +42,7 @@ export function trialThreads(plan: Plan): TrialThreads {
     worker.postMessage(waiting.order);
   };
   const start = (): Worker => {
-    const worker = startWorker('trial-worker', { plan } satisfies TrialTask);
+    const worker = startWorker(CODE, { plan } satisfies TrialTask);
     worker.on('message', (answer: TrialAnswer) => {
       const waiting = held.get(worker);
       held.delete(worker);

@@ -1,7 +1,12 @@
 import type { Worker } from 'node:worker_threads';
 import type { MemberBatch } from '@shoreglass/engine';
 import type { Answer, Order, WorkerTask } from './messages.ts';
-import { startWorker, threadCount } from './start-worker.ts';
+import { startWorker, threadCount, type WorkerCode } from './start-worker.ts';
+
+const CODE: WorkerCode = {
+  built: new URL('./member-worker.js', import.meta.url),
+  source: new URL('./member-worker.ts', import.meta.url),
+};
 
 const BATCH = 10;
 
@@ -36,9 +41,7 @@ function work(worker: Worker, orders: Order[], done: (batch: MemberBatch) => voi
  */
 export async function allMembers(task: WorkerTask, progress: (done: number) => void): Promise<MemberBatch[]> {
   const orders = ordersFor(task.options.members);
-  const workers = Array.from({ length: threadCount(orders.length) }, () =>
-    startWorker('member-worker', task),
-  );
+  const workers = Array.from({ length: threadCount(orders.length) }, () => startWorker(CODE, task));
   const batches: MemberBatch[] = [];
   let finished = 0;
   try {

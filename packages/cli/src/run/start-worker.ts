@@ -8,11 +8,15 @@ export function threadCount(pieces: number): number {
   return Math.min(pieces, MOST_WORKERS, Math.max(1, availableParallelism()));
 }
 
-/** A worker beside this file by name: built, or the TypeScript source when run from source. */
-export function startWorker(name: 'member-worker' | 'trial-worker', workerData: unknown): Worker {
-  const built = import.meta.url.endsWith('.js');
-  if (built) return new Worker(new URL(`./${name}.js`, import.meta.url), { workerData });
-  const source = new URL(`./${name}.ts`, import.meta.url).href;
-  const code = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source)}); })`;
+/** Where a worker's code lies: built, and as TypeScript source. */
+export interface WorkerCode {
+  readonly built: URL;
+  readonly source: URL;
+}
+
+/** Starts a worker: the built one, or the TypeScript source when this runs from source. */
+export function startWorker({ built, source }: WorkerCode, workerData: unknown): Worker {
+  if (import.meta.url.endsWith('.js')) return new Worker(built, { workerData });
+  const code = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source.href)}); })`;
   return new Worker(code, { eval: true, workerData });
 }
