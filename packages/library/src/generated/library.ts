@@ -913,11 +913,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "rule of thumb among keepers and shops, no primary source"
     },
     "groundPerAdult": {
-     "value": 0.05,
+     "value": 0.3,
      "unit": "cm²",
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
-     "note": "Dense cultures hold some tens on a square centimetre."
+     "note": "Cultures slow down beyond a few full-grown animals on a square centimetre."
     }
    },
    "risks": [
@@ -8137,6 +8137,83 @@ export const LIBRARY_DATA: LibraryData = {
     }
    }
   },
+  "reverse-osmosis": {
+   "id": "reverse-osmosis",
+   "name": "reverse osmosis water, household membrane",
+   "about": "What such a membrane lets through differs with its age and the tap: measure the conductivity. Fresh and over soft water it is close to distilled.",
+   "cautions": [
+    "Waste the first litres after a rest, and change cartridges when the conductivity rises. A membrane does not hold chloramine back without a carbon stage."
+   ],
+   "origin": "pure",
+   "ions": {
+    "calcium": {
+     "value": 2,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "magnesium": {
+     "value": 0.2,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "sodium": {
+     "value": 1.5,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "potassium": {
+     "value": 0.1,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "chloride": {
+     "value": 2.5,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "sulfate": {
+     "value": 0.8,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "ammonium": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "nitrite": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "nitrate": {
+     "value": 1,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "phosphate": {
+     "value": 0,
+     "unit": "mg P/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    },
+    "dissolvedOrganicCarbon": {
+     "value": 0,
+     "unit": "mg/L",
+     "basis": "assumed",
+     "source": "invented: what an ordinary membrane lets through of hard tap water, 2 % of the twofold and 5 to 10 % of the single charges"
+    }
+   }
+  },
   "rostock-zarnewanz": {
    "id": "rostock-zarnewanz",
    "name": "tap water of Zarnewanz waterworks near Rostock",
@@ -8488,12 +8565,13 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "food grade of the dihydrate 97 to 103 % as dihydrate; it takes up water from air"
    },
    "solubility": {
-    "value": 970,
+    "value": 1300,
     "unit": "g/L",
-    "min": 740,
+    "min": 970,
     "max": 1350,
-    "basis": "page",
-    "source": "dqchems.com, calcium chloride: dihydrate about 97 g per 100 mL at 20 °C"
+    "basis": "derived",
+    "source": "74.5 g of CaCl2 in 100 g of water at 20 °C (J. Stolfi, tables of solubility in water, ic.unicamp.br), as dihydrate, its own water counted with the solvent",
+    "note": "trade sheets that do not count it print about 970 g/L"
    },
    "bulkDensity": {
     "value": 850,
@@ -8819,8 +8897,8 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "g/L",
     "min": 355,
     "max": 362,
-    "basis": "memory",
-    "source": "Handbook of Chemistry and Physics, aqueous solubility of inorganic compounds at various temperatures; recalled, turned into mass per litre of water"
+    "basis": "published",
+    "source": "6.136 mol per kg of water at 20 °C, CRC Handbook of Chemistry and Physics, 98th edition, as transcribed in chicolucio/solutions (table of common salts); times 58.44 g/mol"
    },
    "bulkDensity": {
     "value": 1200,
@@ -10913,7 +10991,7 @@ export const LIBRARY_DATA: LibraryData = {
   }
  },
  "enclosures": {
-  "beck-bank": "# yaml-language-server: $schema=../../../../docs/schema/enclosure.schema.json\nshoreglass: 1\nname: Beck bank\nabout: |\n  An invented enclosure for a cool room: the bank of a small beck, half water, half land. Nobody has\n  built it; every figure in this file is chosen to show what such a file can hold.\nstart: 2026-03-01\n\nglass:                        # inside measures\n  length: 90 cm\n  width: 45 cm\n  height: 60 cm\n  thickness: 8 mm\ncover:\n  open: 3 %                   # a strip of mesh along the back\n  transmission: 90 %\n\nzones:                        # from left to right; layers from the base upwards\n  - id: pool\n    name: Pool\n    kind: pool\n    from: 0 cm\n    to: 44 cm\n    ground: { left: 3 cm, right: 5 cm }\n    layers:\n      - { kind: substrate, material: coarse-sand }\n  - id: margin\n    name: Margin\n    kind: margin\n    from: 44 cm\n    to: 57 cm\n    ground: { left: 5 cm, right: 20 cm }\n    layers:\n      - { kind: substrate, material: fine-gravel }\n  - id: bank\n    name: Bank\n    kind: bank\n    from: 57 cm\n    to: 90 cm\n    ground: { left: 22 cm, right: 31 cm }\n    layers:\n      - { kind: false bottom, material: false-bottom, thickness: 8 cm }\n      - { kind: drainage, material: expanded-clay, thickness: 9 cm }\n      - { kind: mesh, material: screen-mesh, thickness: 1 mm }\n      - { kind: substrate, material: forest-soil }\n\nwater:\n  level: 16.5 cm              # just below the mesh, so that the soil drains\n  fill:                       # half hard tap water, half rain\n    - { water: hard-tap, share: 50 % }\n    - { water: rain, share: 50 % }\n  top-off: rain               # what evaporates leaves its minerals behind\n\nsettled:                      # a sponge from a running tank, otherwise a clean start\n  filter: matured\n  handles: 8 mg\n  algae: 0.05 g/m²\n  detritus: 0.5 g\n\nroom:\n  temperature: { mean: 19 °C, season: 2.5 K, day: 1 K, peak: 07-25 }\n  humidity: { mean: 55 %, season: 6 %, day: -4 %, peak: 08-10 }\n  carbon-dioxide: 600 ppm\n\ndevices:\n  lamps:\n    - name: LED bar\n      power: 28 W\n      lumens: 3100 lm\n      on: 09:00\n      lit: 11 h\n  pump:\n    name: Pump under the false bottom\n    power: 4 W\n    flow: 180 L/h\n    fall: 6 cm                # runs back over the stones of the margin\n    films: 0.3 m²\n\nhardscape:\n  - id: branch\n    name: Alder branch\n    material: alder-wood\n    mass: 420 g\n    course:                   # from the floor of the pool up onto the bank\n      - { x: 14 cm, z: 6 cm, thick: 4 cm }\n      - { x: 36 cm, z: 13 cm, thick: 4 cm }\n      - { x: 55 cm, z: 25 cm, thick: 3 cm }\n      - { x: 72 cm, z: 38 cm, thick: 2 cm }\n  - id: stones\n    name: Slate of the margin\n    material: slate\n    mass: 3.2 kg\n    course:\n      - { x: 46 cm, z: 9 cm, thick: 5 cm }\n      - { x: 55 cm, z: 20 cm, thick: 4 cm }\n  - id: leaves\n    name: Oak leaves on the pool floor\n    material: oak-litter\n    mass: 12 g\n\nplants:\n  - { plant: ceratophyllum-demersum, zone: pool, cover: 15 % }\n  - { plant: hypnum-cupressiforme, zone: bank, cover: 35 % }\n  - { plant: thuidium-tamariscinum, zone: margin, cover: 30 % }\n  - { plant: asplenium-scolopendrium, zone: bank, cover: 15 % }\n\nanimals:\n  - species: hyalella-azteca\n    zone: pool\n    adults: 16\n    juveniles: 20\n    after: 28 d\n  - species: planorbella-duryi\n    zone: pool\n    adults: 6\n    after: 42 d\n  - species: porcellio-scaber\n    zone: bank\n    adults: 15\n    after: 28 d\n\nroutines:\n  - { do: feed, feed: shrimp-pellet, amount: 0.12 g, every: 3 d, after: 29 d }\n  - { do: top-off, every: 4 d }\n\nactions:\n  - { do: add-litter, material: oak-litter, mass: 8 g, after: 150 d }\n",
+  "beck-bank": "# yaml-language-server: $schema=../../../../docs/schema/enclosure.schema.json\nshoreglass: 1\nname: Beck bank\nabout: |\n  An invented enclosure for a cool room: the bank of a small beck, half water, half land. Nobody has\n  built it; every figure in this file is chosen to show what such a file can hold.\nstart: 2026-03-01\n\nglass:                        # inside measures\n  length: 90 cm\n  width: 45 cm\n  height: 60 cm\n  thickness: 8 mm\ncover:\n  open: 3 %                   # a strip of mesh along the back\n  transmission: 90 %\n\nzones:                        # from left to right; layers from the base upwards\n  - id: pool\n    name: Pool\n    kind: pool\n    from: 0 cm\n    to: 44 cm\n    ground: { left: 3 cm, right: 5 cm }\n    layers:\n      - { kind: substrate, material: coarse-sand }\n  - id: margin\n    name: Margin\n    kind: margin\n    from: 44 cm\n    to: 57 cm\n    ground: { left: 5 cm, right: 20 cm }\n    layers:\n      - { kind: substrate, material: fine-gravel }\n  - id: bank\n    name: Bank\n    kind: bank\n    from: 57 cm\n    to: 90 cm\n    ground: { left: 22 cm, right: 31 cm }\n    layers:\n      - { kind: false bottom, material: false-bottom, thickness: 8 cm }\n      - { kind: drainage, material: expanded-clay, thickness: 9 cm }\n      - { kind: mesh, material: screen-mesh, thickness: 1 mm }\n      - { kind: substrate, material: forest-soil }\n\nwater:\n  level: 16.5 cm              # just below the mesh, so that the soil drains\n  fill:                       # half hard tap water, half rain\n    - { water: hard-tap, share: 50 % }\n    - { water: rain, share: 50 % }\n  top-off: rain               # what evaporates leaves its minerals behind\n\nsettled:                      # a sponge from a running tank, otherwise a clean start\n  filter: matured\n  handles: 8 mg\n  algae: 0.05 g/m²\n  detritus: 0.5 g\n\nroom:\n  temperature: { mean: 19 °C, season: 2.5 K, day: 1 K, peak: 07-25 }\n  humidity: { mean: 55 %, season: 6 %, day: -4 %, peak: 08-10 }\n  carbon-dioxide: 600 ppm\n\ndevices:\n  lamps:\n    - name: LED bar\n      power: 28 W\n      lumens: 3100 lm\n      on: 09:00\n      lit: 11 h\n  pump:\n    name: Pump under the false bottom\n    power: 4 W\n    flow: 180 L/h\n    fall: 6 cm                # runs back over the stones of the margin\n    films: 0.3 m²\n\nhardscape:\n  - id: branch\n    name: Alder branch\n    material: alder-wood\n    mass: 420 g\n    course:                   # from the floor of the pool up onto the bank\n      - { x: 14 cm, z: 6 cm, thick: 4 cm }\n      - { x: 36 cm, z: 13 cm, thick: 4 cm }\n      - { x: 55 cm, z: 25 cm, thick: 3 cm }\n      - { x: 72 cm, z: 38 cm, thick: 2 cm }\n  - id: stones\n    name: Slate of the margin\n    material: slate\n    mass: 3.2 kg\n    course:\n      - { x: 46 cm, z: 9 cm, thick: 5 cm }\n      - { x: 55 cm, z: 20 cm, thick: 4 cm }\n  - id: leaves\n    name: Oak leaves on the pool floor\n    material: oak-litter\n    mass: 12 g\n\nplants:\n  - { plant: ceratophyllum-demersum, zone: pool, cover: 15 % }\n  - { plant: hypnum-cupressiforme, zone: bank, cover: 35 % }\n  - { plant: thuidium-tamariscinum, zone: margin, cover: 30 % }\n  - { plant: asplenium-scolopendrium, zone: bank, cover: 15 % }\n\nanimals:\n  - species: hyalella-azteca\n    zone: pool\n    adults: 16\n    juveniles: 20\n    after: 28 d\n  - species: planorbella-duryi\n    zone: pool\n    adults: 6\n    after: 42 d\n  - species: porcellio-scaber\n    zone: bank\n    adults: 15\n    after: 28 d\n  - species: folsomia-candida\n    zone: bank\n    adults: 30\n    after: 14 d\n\nroutines:\n  - { do: feed, feed: shrimp-pellet, amount: 0.12 g, every: 3 d, after: 29 d }\n  - { do: top-off, every: 4 d }\n\nactions:\n  - { do: add-litter, material: oak-litter, mass: 90 g, place: land, after: 7 d }\n  - { do: add-litter, material: oak-litter, mass: 8 g, after: 150 d }\n",
   "espoo-window": "# yaml-language-server: $schema=../../../../docs/schema/enclosure.schema.json\nshoreglass: 1\nname: Espoo window\nabout: |\n  A plan with two real inputs. The water is a published tap-water analysis: Zarnewanz waterworks near\n  Rostock, 7 January 2026 (its charges agree within 1.6 %). The room is a measured living room in\n  Espoo, Finland: temperature and humidity of 21 February to 24 June 2012, every third hour, from the\n  TRH database (CC BY 4.0). The record covers 125 days; a longer run repeats it, so summer heat and\n  autumn damp are missing. The glass and all that is in it are planned, not built.\nstart: 2026-02-21             # the day of the year on which the record of the room begins\n\nglass: { length: 60 cm, width: 40 cm, height: 45 cm, thickness: 6 mm }\ncover: { open: 4 %, transmission: 90 % }\n\nzones:\n  - id: pool\n    name: Pool\n    kind: pool\n    from: 0 cm\n    to: 36 cm\n    ground: { left: 4 cm, right: 6 cm }\n    layers:\n      - { kind: substrate, material: fine-gravel }\n  - id: bank\n    name: Bank\n    kind: bank\n    from: 36 cm\n    to: 60 cm\n    ground: { left: 16 cm, right: 24 cm }\n    layers:\n      - { kind: drainage, material: expanded-clay, thickness: 13 cm }\n      - { kind: mesh, material: screen-mesh, thickness: 1 mm }\n      - { kind: substrate, material: coir }\n\nwater:\n  level: 13 cm\n  fill: rostock-zarnewanz\n  top-off: distilled\n\nsettled:\n  filter: matured             # the sponge of a running tank\n  handles: 6 mg\n  algae: 0.05 g/m²\n  detritus: 0.3 g\n\nroom:\n  series: espoo-living-room\n  carbon-dioxide: 700 ppm\n\ndevices:\n  lamps:\n    - { name: LED panel, power: 18 W, lumens: 2000 lm, on: 10:00, lit: 10 h }\n  pump: { name: Sponge filter, power: 3 W, flow: 80 L/h, films: 0.2 m² }\n\nhardscape:\n  - id: root\n    name: Bog wood\n    material: bog-wood\n    mass: 600 g\n    course:\n      - { x: 10 cm, z: 8 cm, thick: 4 cm }\n      - { x: 40 cm, z: 22 cm, thick: 3 cm }\n  - { id: leaves, name: Beech leaves, material: beech-litter, mass: 4 g }\n\nplants:\n  - { plant: ceratophyllum-demersum, zone: pool, cover: 20 % }\n  - { plant: hypnum-cupressiforme, zone: bank, cover: 40 % }\n\nanimals:\n  - { species: neocaridina-davidi, zone: pool, adults: 12, after: 21 d }\n  - { species: planorbella-duryi, zone: pool, adults: 4, after: 21 d }\n\nroutines:\n  - { do: feed, feed: algae-wafer, amount: 0.06 g, every: 3 d, after: 22 d }\n  - { do: top-off, every: 3 d }\n"
  },
  "series": {

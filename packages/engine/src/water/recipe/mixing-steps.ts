@@ -21,15 +21,18 @@ const isCarbonate = ({ formula }: SaltDose) => /(^|[^H])CO3|\(?OH\)?/.test(formu
 const ids = (salts: readonly Dosed[]) => salts.map(({ id }) => id);
 const names = (salts: readonly Dosed[]) => nameList(salts.map(({ name }) => shortName(name)));
 
-function pourStep({ waters, mixed }: Made, { kept }: RecipeRequest): MixingStep[] {
+function pourStep({ waters, salts, mixed }: Made, { kept }: RecipeRequest): MixingStep[] {
   if (waters.length === 0) return [];
   const poured = nameList(waters.map(({ name, volume }) => `${litres(volume)} of ${shortName(name)}`));
   return [
     {
-      text: `${waters.length > 1 ? 'Mix' : 'Pour'} ${poured} into a clean vessel; keep some of it back for dissolving.`,
-      why: kept
-        ? `${litres(mixed)} are made new; salts dissolved outside the enclosure reach no animal undiluted.`
-        : 'Salts dissolve in plenty of water, and a mistake shows before an animal meets it.',
+      text: `${waters.length > 1 ? 'Mix' : 'Pour'} ${poured} into a clean vessel${salts.length > 0 ? '; keep some of it back for dissolving' : ''}.`,
+      why:
+        salts.length === 0
+          ? 'In a vessel of its own the water can be measured and aired before an animal meets it.'
+          : kept
+            ? `${litres(mixed)} are made new; salts dissolved outside the enclosure reach no animal undiluted.`
+            : 'Salts dissolve in plenty of water, and a mistake shows before an animal meets it.',
       salts: [],
     },
   ];

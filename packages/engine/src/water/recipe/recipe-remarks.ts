@@ -14,7 +14,10 @@ const caution = (text: string, source?: string): RecipeRemark => ({
 const warning = (text: string): RecipeRemark => ({ severity: 'warning', text });
 const note = (text: string): RecipeRemark => ({ severity: 'note', text });
 
-/** Calcium in the hardness below which shell and skin may lack it [1]. @source assumed: natural waters hold half or more */
+/**
+ * Calcium in the hardness below which shell and skin may lack it and magnesium begins to harm [1].
+ * @source assumed: natural waters hold half or more; van-dam-2010 found harm at magnesium over calcium above 9 by mass
+ */
 export const LEAST_CALCIUM = 0.4;
 
 /** Saturation index above which lime is seen to fall out in time. @source assumed: waters hold out to about 0.3 */
@@ -126,9 +129,11 @@ function ionRemarks({ composition, GH }: RecipeWater): RecipeRemark[] {
   const little: RecipeRemark[] =
     GH > 0.3 && composition.calcium < LEAST_CALCIUM * GH
       ? [
-          warning(
-            'Most of this GH is magnesium: crabs, shrimps, snails and woodlice build shell and skin from calcium. Ask for calcium as well.',
-          ),
+          {
+            severity: 'warning' as const,
+            text: 'Most of this GH is magnesium: crabs, shrimps, snails and woodlice build shell and skin from calcium, and magnesium alone harms water animals. Ask for calcium as well.',
+            source: 'van Dam et al. 2010, toxicity of magnesium in soft water',
+          },
         ]
       : [];
   const much = (Object.keys(MUCH) as (keyof typeof MUCH)[]).flatMap((ion) => {

@@ -112,6 +112,9 @@ describe('salt recipes of the fresh-water reference cases, PHREEQC 3.7.3 with ph
     expect(found['potassium bicarbonate']).toBeCloseTo(30, 0);
     expect(found['baking soda']).toBeCloseTo(25, 0);
     expect(Math.abs(recipe.water.pH - 7.93381)).toBeLessThan(0.02);
+    // SC at 25 degC 305.484 uS/cm, tolerance of the reference file 5 %.
+    expect(Math.abs(recipe.water.conductivity / 305.484 - 1)).toBeLessThan(0.05);
+    expect(Math.abs(recipe.water.calciteSaturationIndex + 0.46404)).toBeLessThan(0.06);
     // 0.597251 meq/kgw and 6.04821 dGH.
     expect(recipe.water.KH).toBeCloseTo(0.597, 2);
     expect(convert(recipe.water.GH, 'mol/m³', '°dGH')).toBeCloseTo(6.048, 1);
