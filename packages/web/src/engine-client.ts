@@ -7,12 +7,13 @@ import {
   type OutlookOptions,
   type Plan,
   type RecipeRequest,
+  type SplitChange,
   type TrialOrder,
   type TrialProgress,
 } from '@shoreglass/engine';
 import type { SectionPlan } from '@shoreglass/figures';
 import { type EngineThread, startThread } from './worker/engine-thread.ts';
-import type { Edit, EditedText, Recipes, Shelf } from './worker/messages.ts';
+import type { ChangeOver, Edit, EditedText, Recipes, Shelf } from './worker/messages.ts';
 
 export interface OutlookRequest extends OutlookOptions {
   readonly fileName: string;
@@ -111,6 +112,11 @@ async function allMembers(
   };
   await Promise.all(threads.map(work));
   return batches;
+}
+
+/** Replacing part of the pool, split over as many days as those who live there need. */
+export function splitOver(change: ChangeOver): Promise<SplitChange> {
+  return readingThread().ask({ do: 'change over', change });
 }
 
 /** Answers a question that needs runs, in workers; returns the way to stop it, after which nothing more is told. */

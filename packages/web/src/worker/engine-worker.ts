@@ -15,6 +15,7 @@ import {
   summarise,
   type TrialRun,
 } from '@shoreglass/engine';
+import { changeOver } from './change-over.ts';
 import type { Answer, Order, ReadText, Recipes, Results } from './messages.ts';
 import { carryOutShape } from './shape-orders.ts';
 import { shelfOf } from './shelf-of.ts';
@@ -76,6 +77,8 @@ function carryOut(order: Order): Results[keyof Results] {
       return analyseWater(order.written);
     case 'recipes':
       return recipesFor(order.request, order.compare);
+    case 'change over':
+      return changeOver(order.change);
     case 'hold':
       held = order.plan;
       return undefined;

@@ -16,8 +16,10 @@ import type {
   RecipeChoice,
   RecipeRequest,
   RequestProblem,
+  SplitChange,
   TrialOrder,
   TrialRun,
+  WaterComposition,
 } from '@shoreglass/engine';
 import type { ShapeOrder, ShapeResults } from './shape-orders.ts';
 
@@ -32,6 +34,7 @@ export type Order =
   | { readonly do: 'edit'; readonly text: string; readonly fileName: string; readonly edits: readonly Edit[] }
   | { readonly do: 'analyse'; readonly written: Readonly<Record<string, string>> }
   | { readonly do: 'recipes'; readonly request: RecipeRequest; readonly compare: boolean }
+  | { readonly do: 'change over'; readonly change: ChangeOver }
   | { readonly do: 'hold'; readonly plan: Plan }
   | { readonly do: 'trial'; readonly order: TrialOrder }
   | ShapeOrder;
@@ -73,6 +76,16 @@ export interface Shelf {
   readonly actions: number;
 }
 
+/** Part of the pool to be replaced by another water, in steps the animals bear. */
+export interface ChangeOver {
+  readonly plan: Pick<Plan, 'room' | 'changeLimits' | 'populations' | 'water'>;
+  /** The pool before: as it was filled, or as last read [°dGH, °dKH]. */
+  readonly from: 'fill' | { readonly GH: number; readonly KH: number };
+  /** Of the pool [0..1]. */
+  readonly fraction: number;
+  readonly to: WaterComposition;
+}
+
 /** One recipe, or several to compare; or what of the request cannot be. */
 export interface Recipes {
   readonly problems: readonly RequestProblem[];
@@ -89,6 +102,7 @@ export interface Results extends ShapeResults {
   readonly edit: EditedText;
   readonly analyse: WrittenAnalysis;
   readonly recipes: Recipes;
+  readonly 'change over': SplitChange;
   readonly hold: undefined;
   readonly trial: readonly TrialRun[];
 }

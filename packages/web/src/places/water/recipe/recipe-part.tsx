@@ -55,6 +55,7 @@ function Desk({ file, outlook, shelf, volume }: DeskProps) {
       </form>
       <RecipeResult
         file={file}
+        plan={outlook?.plan}
         shelf={shelf}
         waters={waters}
         answer={answer}

@@ -1,8 +1,9 @@
 import type { EnclosureFile, ShelfWater } from '@shoreglass/contract';
-import type { RecipeChoice } from '@shoreglass/engine';
+import type { Plan, RecipeChoice } from '@shoreglass/engine';
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import type { Shelf } from '../../../worker/messages.ts';
 import desk from '../desk.module.css';
+import { ChangingOver } from './changing-over.tsx';
 import { BecomesTable, TakeTable } from './recipe-tables.tsx';
 import styles from './recipe-result.module.css';
 import { RecipeTools } from './recipe-tools.tsx';
@@ -11,6 +12,7 @@ import type { RecipeAnswer } from './use-recipes.ts';
 
 interface RecipeResultProps {
   readonly file: EnclosureFile;
+  readonly plan: Plan | undefined;
   readonly shelf: Shelf;
   readonly waters: readonly ShelfWater[];
   readonly answer: RecipeAnswer;
@@ -19,7 +21,7 @@ interface RecipeResultProps {
 }
 
 /** The recipe itself: what to take, what it becomes, what cannot be reached, how to mix it, what to mind. */
-export function RecipeResult({ file, shelf, waters, answer, waits }: RecipeResultProps) {
+export function RecipeResult({ file, plan, shelf, waters, answer, waits }: RecipeResultProps) {
   const [chosen, setChosen] = useState<RecipeChoice['id']>('closest');
   const sheet = useRef<HTMLElement>(null);
   const choice = answer.choices.find(({ id }) => id === chosen) ?? answer.choices[0];
@@ -51,6 +53,7 @@ export function RecipeResult({ file, shelf, waters, answer, waits }: RecipeResul
             <Remarks choice={choice} />
             <Steps choice={choice} />
             <BecomesTable recipe={choice.recipe} />
+            {plan && <ChangingOver id={file.id} plan={plan} recipe={choice.recipe} />}
             <RecipeTools file={file} shelf={shelf} waters={waters} choice={choice} />
           </>
         )}

@@ -119,7 +119,7 @@ function Line({ name, text, unit, onText, wrong }: LineProps) {
         <span className={styles.unit}>{unit}</span>
       </span>
       <span id={help} className={styles.help}>
-        {wrong && `${wrong.message}. ${wrong.mend}`}
+        {wrong && `${name} ${wrong.message}. ${wrong.mend}`}
       </span>
     </div>
   );
