@@ -22,6 +22,7 @@ export * from './outlook/source-waters.ts';
 export * from './outlook/start-from-readings.ts';
 export { type WaterDocument, waterDocumentSchema } from './outlook/water-document.ts';
 export { readSeries, type SeriesResult } from './series/read-series.ts';
+export { shapeDocumentSchema } from './shape/shape-document.ts';
 export * from './water/read-target.ts';
 export * from './water/read-waters.ts';
 export * from './water/recipe-document.ts';

@@ -3,6 +3,7 @@ import { enclosureSchema } from './enclosure/schema/enclosure.ts';
 import { aheadDocumentSchema } from './outlook/ahead-document.ts';
 import { lifeDocumentSchema } from './outlook/life-document.ts';
 import { waterDocumentSchema } from './outlook/water-document.ts';
+import { shapeDocumentSchema } from './shape/shape-document.ts';
 import { recipesDocumentSchema } from './water/recipe-document-schema.ts';
 
 function schemaText(schema: z.ZodType, title: string, io: 'input' | 'output'): string {
@@ -17,6 +18,7 @@ export function jsonSchemas(): Readonly<Record<string, string>> {
     'ahead.schema.json': schemaText(aheadDocumentSchema, 'Outlook document', 'output'),
     'life.schema.json': schemaText(lifeDocumentSchema, 'Life document', 'output'),
     'water.schema.json': schemaText(waterDocumentSchema, 'Water document', 'output'),
+    'shape.schema.json': schemaText(shapeDocumentSchema, 'Shape document', 'output'),
     'recipes.schema.json': schemaText(recipesDocumentSchema, 'Recipes document', 'output'),
   };
 }

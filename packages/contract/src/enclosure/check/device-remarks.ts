@@ -1,4 +1,4 @@
-import { geometryOf, type Plan } from '@shoreglass/engine';
+import { geometryOf, lampPlaceRemarks, type Plan, pumpReachRemarks } from '@shoreglass/engine';
 import { PHOTONS_PER_JOULE } from '../plan/devices-of.ts';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import type { Remark } from './finding.ts';
@@ -96,8 +96,21 @@ function heaterRemarks({ devices: { heater }, room }: Plan, litres: number): Rem
   return remarks;
 }
 
+/** What a pump cannot reach and a lamp should not meet, at their places in the file. */
+function placeRemarks(plan: Plan): Remark[] {
+  return [...pumpReachRemarks(plan), ...lampPlaceRemarks(plan)].map(({ place, ...remark }) => ({
+    ...remark,
+    path: place.split('.').map((key) => (/^\d+$/.test(key) ? Number(key) : key)),
+  }));
+}
+
 /** Equipment that gives more, or less, than it can or should. */
 export function deviceRemarks(content: EnclosureContent, plan: Plan): Remark[] {
   const litres = geometryOf(plan).volumeAt(plan.water.level) * 1000;
-  return [...lampRemarks(content), ...pumpRemarks(plan, litres), ...heaterRemarks(plan, litres)];
+  return [
+    ...lampRemarks(content),
+    ...pumpRemarks(plan, litres),
+    ...heaterRemarks(plan, litres),
+    ...placeRemarks(plan),
+  ];
 }

@@ -134,7 +134,14 @@ const pumpSchema = keys(
     }).optional(),
   },
   'The pump that moves the water.',
-);
+).superRefine(({ flow, curve }, context) => {
+  if (flow === undefined && curve === undefined)
+    context.addIssue({
+      code: 'custom',
+      path: ['flow'],
+      message: said('is missing', 'Add it with its unit, such as 200 L/h, or give the curve of the label.'),
+    });
+});
 
 const misterSchema = keys(
   {
