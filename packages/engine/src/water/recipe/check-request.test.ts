@@ -60,6 +60,7 @@ describe('requests that cannot be', () => {
     [{ salts: [{ ...SOUND.salts[0]!, bulkDensity: 0 }] }, 'salts.0', 'not positive'],
     [{ targets: [{ quantity: 'GH' }] }, 'targets.0', 'nothing is asked'],
     [{ targets: [{ quantity: 'GH', aim: -1 }] }, 'targets.0', 'is to be'],
+    [{ targets: [{ quantity: 'GH', aim: 1e6 }] }, 'targets.0', 'more than sea water holds'],
     [{ targets: [{ quantity: 'KH', low: 2, high: 1 }] }, 'targets.0', 'above 5.6 °dKH and below 2.8 °dKH'],
     [{ targets: [{ quantity: 'KH', aim: 3, high: 1 }] }, 'targets.0', 'outside its own limits'],
     [

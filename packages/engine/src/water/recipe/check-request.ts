@@ -130,6 +130,9 @@ function saltProblems(salts: readonly RecipeSalt[]): RequestProblem[] {
 }
 
 const END = 1e-9;
+/** More than sea water has of any ion but sodium and chloride, which stand at 470 and 550 [mol/m3; uS/cm]. */
+const MOST_SALT = 600;
+const MOST_CONDUCTIVITY = 60_000;
 
 /** A value of a quantity in the keeper's unit. */
 function shown(quantity: RecipeQuantity, value: number): string {
@@ -150,6 +153,12 @@ function targetProblem(target: RecipeTarget, k: number, all: readonly RecipeTarg
     return say(
       `${quantity} is to be ${given.map((value) => shown(quantity, value)).join(', ')}`,
       'Give numbers from 0 up.',
+    );
+  const asked = Math.max(aim ?? 0, low ?? 0);
+  if (asked > (quantity === 'conductivity' ? MOST_CONDUCTIVITY : MOST_SALT))
+    return say(
+      `${shown(quantity, asked)} of ${quantity} is more than sea water holds`,
+      'Check the number and its unit.',
     );
   if (!(weight > 0 && weight <= 1000)) return say(`the weight ${weight} of ${quantity}`, 'Give 0 to 1000.');
   if (low !== undefined && high !== undefined && low > high)

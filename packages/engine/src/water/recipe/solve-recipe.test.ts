@@ -3,8 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { convert } from '../../units/convert.ts';
 import { alkalinityOf } from '../hardness.ts';
 import { speciate } from '../speciate.ts';
+import { requestProblems } from './check-request.ts';
 import { fitDoses } from './fit-doses.ts';
-import type { RecipeQuantity, RecipeRequest, RecipeSalt, RecipeTarget, SourceWater } from './request.ts';
+import {
+  RECIPE_QUANTITIES,
+  type RecipeQuantity,
+  type RecipeRequest,
+  type RecipeSalt,
+  type RecipeTarget,
+  type SourceWater,
+} from './request.ts';
 import { solveRecipe } from './solve-recipe.ts';
 
 const salt = (id: string, formula: string, rest: Partial<RecipeSalt> = {}): RecipeSalt => ({
@@ -319,6 +327,60 @@ describe('for any request', () => {
         expect(fitDoses(built({ ...one, salts })).misfit).toBeLessThanOrEqual(before + 2e-3);
       }),
       runs,
+    );
+  });
+
+  it('whatever is sound is answered with finite numbers, reasons for what is missed and nothing negative', () => {
+    const maybe = fc.option(fc.double({ min: 0, max: 5, noNaN: true }), { nil: undefined });
+    const target = fc
+      .tuple(fc.constantFrom(...RECIPE_QUANTITIES), maybe, maybe, maybe)
+      .map(([quantity, aim, low, high]) => {
+        const unit = quantity === 'conductivity' ? 200 : 1;
+        const ends = {
+          ...(aim === undefined ? {} : { aim }),
+          ...(low === undefined ? {} : { low }),
+          ...(high === undefined ? {} : { high }),
+        };
+        return {
+          quantity,
+          ...Object.fromEntries(Object.entries(ends).map(([key, value]) => [key, value * unit])),
+        } as RecipeTarget;
+      });
+    const acid: SourceWater = {
+      ...PURE,
+      id: 'acid',
+      composition: { chloride: 0.1, nitrate: 0.05, ammonium: 0.02 },
+    };
+    const brown: SourceWater = {
+      ...TAP,
+      id: 'brown',
+      composition: { calcium: 0.2, dissolvedOrganicCarbon: 2 },
+    };
+    fc.assert(
+      fc.property(
+        fc.array(target, { maxLength: 5 }),
+        fc.subarray([PURE, TAP, acid, brown]),
+        fc.subarray([...SHELF, CHALK]),
+        fc.double({ min: 0, max: 0.04, noNaN: true }),
+        (targets, waters, salts, stays) => {
+          const one = request(targets, {
+            waters,
+            salts,
+            kept: { name: 'tank', composition: TAP.composition, volume: stays },
+          });
+          if (requestProblems(one).length > 0) return;
+          const recipe = solveRecipe(one);
+          for (const { value, valueBySpoon, met, why } of recipe.targets) {
+            expect(Number.isFinite(value) && Number.isFinite(valueBySpoon)).toBe(true);
+            expect(met).toBe(why.length === 0);
+          }
+          for (const { mass } of recipe.salts) expect(mass).toBeGreaterThan(0);
+          for (const { share } of recipe.waters) expect(share).toBeGreaterThan(0);
+          expect(recipe.water.pH).toBeGreaterThan(3);
+          expect(recipe.water.pH).toBeLessThan(11);
+        },
+      ),
+      { numRuns: 150 },
     );
   });
 
