@@ -79,6 +79,7 @@ export * from './process/compose.ts';
 export * from './process/contract.ts';
 export * from './process/stoichiometry.ts';
 export * from './run/integrator.ts';
+export { feedsFromWater } from './run/plant-cover.ts';
 export * from './run/series.ts';
 export { climateYear } from './shape/climate-year.ts';
 export * from './shape/climate-year-result.ts';

@@ -21,7 +21,10 @@ const CHARTED = [
   'glassFog',
   'waterVolume',
   'attachedAlgae',
+  'suspendedAlgae',
   'plantCover',
+  'floatingCover',
+  'emersedCover',
 ] as const;
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;

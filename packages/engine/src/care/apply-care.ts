@@ -3,8 +3,8 @@ import { checkedParameters } from '../process/compose.ts';
 import type { Book } from '../run/book.ts';
 import { placeCarbonate } from '../run/carbonate-grains.ts';
 import { bringShells } from '../run/pass-day.ts';
-import { fullCover } from '../run/plant-cover.ts';
 import { placeLitter } from '../run/place-litter.ts';
+import { fullCover, PLANT_POOLS, type RootedInWater } from '../run/plant-cover.ts';
 import { drain, pour } from '../run/pour.ts';
 import type { World } from '../run/world.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
@@ -38,9 +38,10 @@ function changeWater(world: World, book: Book, care: Extract<SingleCare, { kind:
   });
 }
 
-function trim(world: World, keepCover: number): void {
-  const most = fullCover(world.setting.plan) * keepCover;
-  if (world.values[V.submergedPlants]! > most) world.values[V.submergedPlants] = most;
+function trim(world: World, keepCover: number, group: RootedInWater): void {
+  const most = fullCover(world.setting.plan, group) * keepCover;
+  const pool = V[PLANT_POOLS[group]];
+  if (world.values[pool]! > most) world.values[pool] = most;
 }
 
 /**
@@ -74,7 +75,7 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
       changeWater(world, book, care);
       return;
     case 'trim':
-      book.care(world, 'trimming', () => trim(world, care.keepCover));
+      book.care(world, 'trimming', () => trim(world, care.keepCover, care.group ?? 'submerged'));
       return;
     case 'add animals':
       book.care(world, 'animals added or taken', () => {

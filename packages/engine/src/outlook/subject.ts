@@ -27,6 +27,9 @@ const DRIVEN_BY: Readonly<Partial<Record<FixedSeriesId, readonly VariableId[] | 
   colour: ['dissolvedOrganicCarbon'],
   attachedAlgae: ['attachedAlgae'],
   plantCover: ['submergedPlants'],
+  floatingCover: ['floatingPlants'],
+  emersedCover: ['emersedPlants'],
+  suspendedAlgae: ['suspendedAlgae'],
   detritus: ['detritusCarbon'],
   litter: ['litterCarbon'],
   carbonateSolid: ['carbonateSolid', 'aragoniteSolid'],
@@ -35,6 +38,8 @@ const DRIVEN_BY: Readonly<Partial<Record<FixedSeriesId, readonly VariableId[] | 
 const SOLID_OR_LIVING: ReadonlySet<FixedSeriesId> = new Set([
   'attachedAlgae',
   'plantCover',
+  'floatingCover',
+  'emersedCover',
   'detritus',
   'litter',
   'carbonateSolid',

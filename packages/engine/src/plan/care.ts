@@ -25,7 +25,12 @@ export type RepeatedCare =
     }
   | { readonly kind: 'top-off' }
   | { readonly kind: 'water change'; readonly fraction: number; readonly water: WaterComposition }
-  | { readonly kind: 'trim'; readonly keepCover: number };
+  /** Plants of a group are cut back to a cover; the submerged ones when no group is named. */
+  | {
+      readonly kind: 'trim';
+      readonly keepCover: number;
+      readonly group?: 'submerged' | 'floating' | 'emersed';
+    };
 
 export type SingleCare =
   | RepeatedCare

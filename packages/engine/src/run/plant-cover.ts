@@ -12,7 +12,8 @@ export type PlantPool = (typeof PLANT_POOLS)[RootedInWater];
 
 type Ground = Pick<Plan, 'box' | 'zones'>;
 
-const isWet = ({ kind }: Zone): boolean => kind === 'pool' || kind === 'margin' || kind === 'stream';
+const isWet = ({ kind }: Pick<Zone, 'kind'>): boolean =>
+  kind === 'pool' || kind === 'margin' || kind === 'stream';
 
 function planArea({ box }: Ground, { from, to, outline }: Zone): number {
   return outline ? outlineArea(outline) : (to - from) * box.width;
@@ -32,7 +33,7 @@ export function feedsFromWater(
 ): boolean {
   if (planting.group === 'submerged' || planting.group === 'floating') return true;
   const zone = zones.find(({ id }) => id === planting.zone);
-  return planting.group === 'emersed' && zone !== undefined && isWet(zone as Zone);
+  return planting.group === 'emersed' && zone !== undefined && isWet(zone);
 }
 
 function plantingsOf(plan: Plan, group: RootedInWater): Planting[] {

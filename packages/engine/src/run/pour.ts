@@ -20,9 +20,15 @@ export function pour(world: World, water: WaterComposition, volume: number, temp
   values[V.oxygen] = values[V.oxygen]! + gases.oxygen * volume;
 }
 
-const IN_THE_WATER = [...DISSOLVED_IDS, 'labileOrganicCarbon', 'dissolvedInorganicCarbon', 'oxygen'] as const;
+const IN_THE_WATER = [
+  ...DISSOLVED_IDS,
+  'labileOrganicCarbon',
+  'dissolvedInorganicCarbon',
+  'oxygen',
+  'suspendedAlgae',
+] as const;
 
-/** Takes a share [0..1] of everything dissolved out of the pool. Does not change the world's volume. `derived`. */
+/** Takes a share [0..1] of everything dissolved or afloat out of the pool. Does not change the world's volume. `derived`. */
 export function drain({ values }: World, share: number): void {
   for (const id of IN_THE_WATER) values[V[id]] = values[V[id]]! * (1 - share);
 }

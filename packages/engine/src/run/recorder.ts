@@ -6,7 +6,7 @@ import { waterColour } from '../water/colour.ts';
 import { Workspace } from '../water/equilibrium/workspace.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { waterReport } from '../water/water-report.ts';
-import { fullCover } from './plant-cover.ts';
+import { fullCover, PLANT_POOLS, type RootedInWater } from './plant-cover.ts';
 import type { FixedSeriesId } from './series.ts';
 import type { RunSetting } from './setting.ts';
 import { groundWetness, openCoverOf } from './way-out.ts';
@@ -57,7 +57,10 @@ export interface Recorder {
 
 /** Returns a recorder of the daily series in the keeper's units. `derived`: unit conversions and daily means. */
 export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting): Recorder {
-  const full = fullCover(plan);
+  const full = { submerged: 0, floating: 0, emersed: 0 };
+  for (const group of Object.keys(full) as RootedInWater[]) full[group] = fullCover(plan, group);
+  const cover = (group: RootedInWater, values: Float64Array): number =>
+    full[group] > 0 ? Math.min(1, values[V[PLANT_POOLS[group]]]! / full[group]) * 100 : 0;
   const series = seriesIds.map(() => new Float64Array(days));
   const position = new Map<string, number>(seriesIds.map((id, at) => [id, at]));
   const water = new Workspace();
@@ -131,7 +134,11 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       const area = values[V.submergedArea]!;
       const algae = (values[V.attachedAlgae]! * MOLAR_MASS.carbon) / CARBON_SHARE.algae;
       writeFixed('attachedAlgae', day, area > 0 ? algae / area : 0);
-      writeFixed('plantCover', day, full > 0 ? Math.min(1, values[V.submergedPlants]! / full) * 100 : 0);
+      writeFixed('plantCover', day, cover('submerged', values));
+      writeFixed('floatingCover', day, cover('floating', values));
+      writeFixed('emersedCover', day, cover('emersed', values));
+      const afloat = (values[V.suspendedAlgae]! * MOLAR_MASS.carbon) / CARBON_SHARE.algae;
+      writeFixed('suspendedAlgae', day, afloat / volume);
       writeFixed('detritus', day, (values[V.detritusCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.detritus);
       writeFixed('litter', day, (values[V.litterCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.litter);
       const carbonate = values[V.carbonateSolid]! + values[V.aragoniteSolid]!;

@@ -3,6 +3,7 @@ import { type Geometry, geometryOf } from '../geometry/geometry.ts';
 import { type LampSegment, lampSegments } from '../light/surface-light.ts';
 import type { SingleCare } from '../plan/care.ts';
 import type { Plan } from '../plan/plan.ts';
+import { plantedBiomass } from './plant-cover.ts';
 import { SERIES, type SeriesId } from './series.ts';
 
 /** What all members of an outlook share: computed once per plan and length. */
@@ -44,6 +45,14 @@ function careByDay(plan: Plan, days: number): SingleCare[][] {
   return byDay;
 }
 
+/** Series every run records; covers of plants that stand above the water only where some were planted. */
+function fixedSeries(plan: Plan): SeriesId[] {
+  const absent = new Set<SeriesId>();
+  if (plantedBiomass(plan, 'floating') === 0) absent.add('floatingCover');
+  if (plantedBiomass(plan, 'emersed') === 0) absent.add('emersedCover');
+  return (Object.keys(SERIES) as SeriesId[]).filter((id) => !absent.has(id));
+}
+
 function populationSeries(plan: Plan, stages: readonly string[]): SeriesId[] {
   return plan.populations.flatMap(({ id }) => [
     `population:${id}` as const,
@@ -74,6 +83,6 @@ export function settingOf(plan: Plan, days: number, stages: readonly string[]): 
     room: roomDrivers(plan, days),
     segments: splitSegments(lampSegments(plan)),
     care: careByDay(plan, days),
-    seriesIds: [...(Object.keys(SERIES) as SeriesId[]), ...populationSeries(plan, stages)],
+    seriesIds: [...fixedSeries(plan), ...populationSeries(plan, stages)],
   };
 }

@@ -23,6 +23,8 @@ export const DAY_SERIES = [
   'relativeHumidity',
   'glassFog',
   'plantCover',
+  'floatingCover',
+  'emersedCover',
   'attachedAlgae',
   'litter',
   'detritus',

@@ -1,4 +1,4 @@
-import type { Planting } from '@shoreglass/engine';
+import { feedsFromWater, type Planting } from '@shoreglass/engine';
 import type { DayState, Estimate } from '../day/day-state.ts';
 import { countSpreadText, countText, numberText, quantityText, spreadText } from '../type/number-text.ts';
 import type { SectionPlan } from './section-plan.ts';
@@ -52,26 +52,41 @@ function animalText(estimate: Estimate): Pick<Subject, 'number' | 'interval' | '
   };
 }
 
+/** Groups whose cover the outlook follows, each as one cover for all its plants. */
+const FOLLOWED = [
+  { group: 'submerged', key: 'plantCover', kind: 'water plant' },
+  { group: 'floating', key: 'floatingCover', kind: 'water plant' },
+  { group: 'emersed', key: 'emersedCover', kind: 'bank plant' },
+] as const;
+
 function plants(plan: SectionPlan, day: DayState): Unlettered[] {
-  const submerged = plan.plants.filter((planting) => planting.group === 'submerged');
-  const others = plan.plants.filter((planting) => planting.group !== 'submerged');
-  return [...submergedPlants(submerged, day), ...others.map(plantedCover)];
+  const followed = FOLLOWED.map((each) => ({
+    ...each,
+    plantings: plan.plants.filter(
+      (planting) => planting.group === each.group && feedsFromWater(planting, plan.zones),
+    ),
+  }));
+  const taken = new Set(followed.flatMap(({ plantings }) => plantings));
+  const others = plan.plants.filter((planting) => !taken.has(planting));
+  return [...followed.flatMap((each) => followedCover(each, day)), ...others.map(plantedCover)];
 }
 
-/** The outlook follows all submerged plants as one cover. */
-function submergedPlants(plantings: readonly Planting[], day: DayState): Unlettered[] {
+type Followed = (typeof FOLLOWED)[number] & { readonly plantings: readonly Planting[] };
+
+function followedCover({ key, kind, plantings }: Followed, day: DayState): Unlettered[] {
   const [first] = plantings;
   if (!first) return [];
-  if (!day.plantCover) return plantings.map(plantedCover);
-  const alarm = alarmText(day.plantCover, '%', 0);
+  const cover = day[key];
+  if (!cover) return plantings.map(plantedCover);
+  const alarm = alarmText(cover, '%', 0);
   return [
     {
-      key: 'plantCover',
+      key,
       name: plantings.map((planting) => planting.name).join(', '),
       zone: first.zone,
-      group: 'water plant',
-      number: quantityText(day.plantCover.median, '%'),
-      interval: spreadText(day.plantCover, '%'),
+      group: kind,
+      number: quantityText(cover.median, '%'),
+      interval: spreadText(cover, '%'),
       ...(alarm ? { alarm } : {}),
     },
   ];

@@ -7,6 +7,8 @@ const ALWAYS_OF_INTEREST: readonly SeriesId[] = [
   'oxygenLow',
   'waterTemperature',
   'plantCover',
+  'floatingCover',
+  'emersedCover',
 ];
 
 /** Series in the order in which they matter here: what limits first, what turns next, then animals and the usual ones. */

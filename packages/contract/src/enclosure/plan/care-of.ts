@@ -53,7 +53,11 @@ function repeatedOf(content: Repeatable, { library, waterNamed }: CareSources): 
     case 'water-change':
       return { kind: 'water change', fraction: content.share, water: waterNamed(content.water) };
     case 'trim':
-      return { kind: 'trim', keepCover: content.keep };
+      return {
+        kind: 'trim',
+        keepCover: content.keep,
+        ...(content.plants === undefined ? {} : { group: content.plants }),
+      };
   }
 }
 

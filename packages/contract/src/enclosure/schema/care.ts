@@ -26,8 +26,12 @@ const waterChange = {
   water: id('Water of the library, or one of your own from `waters`.'),
 };
 const trim = {
-  do: done('trim', 'Cut the submerged plants back.'),
-  keep: share('Cover of the pool that is left standing.', '40 %'),
+  do: done('trim', 'Cut plants back.'),
+  keep: share('Cover that is left standing, of the pool or of the planted wet ground.', '40 %'),
+  plants: z
+    .enum(['submerged', 'floating', 'emersed'])
+    .describe('Which plants are cut: submerged, floating or emersed; submerged ones when left out.')
+    .optional(),
 };
 
 const every = {

@@ -1,4 +1,4 @@
-import type { PlantGroup, Planting, Zone } from '@shoreglass/engine';
+import { feedsFromWater, type PlantGroup, type Planting, type Zone } from '@shoreglass/engine';
 import { type Noise, noiseFrom } from '../../noise/noise.ts';
 import type { Point } from '../../scene/path.ts';
 import { element, group, type SceneNode } from '../../scene/scene.ts';
@@ -28,9 +28,17 @@ export function bankPlants(frame: SectionFrame): SceneNode {
   return stands(frame, ['land', 'emersed', 'moss']);
 }
 
-/** Cover of a planting on the day [0..1]: the outlook's for submerged plants, the plan's for all others. */
+/** The series that holds the cover of a group; the others stay as planted. */
+const COVER_SERIES: Partial<Record<PlantGroup, 'plantCover' | 'floatingCover' | 'emersedCover'>> = {
+  submerged: 'plantCover',
+  floating: 'floatingCover',
+  emersed: 'emersedCover',
+};
+
+/** Cover of a planting on the day [0..1]: the outlook's where it computes the group, else the plan's. */
 function coverOf(frame: SectionFrame, planting: Planting): number {
-  const outlook = planting.group === 'submerged' ? frame.day.plantCover?.median : undefined;
+  const series = feedsFromWater(planting, frame.plan.zones) ? COVER_SERIES[planting.group] : undefined;
+  const outlook = series && frame.day[series]?.median;
   return Math.min(1, Math.max(0, outlook === undefined ? planting.cover : outlook / 100));
 }
 
