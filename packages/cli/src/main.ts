@@ -3,9 +3,10 @@ import { Command, CommanderError } from 'commander';
 import { addAhead } from './commands/ahead.ts';
 import { addCheck } from './commands/check.ts';
 import { addDemo } from './commands/demo.ts';
-import { addMix } from './commands/mix.ts';
 import { addLife } from './commands/life.ts';
+import { addMix } from './commands/mix.ts';
 import { addServe } from './commands/serve.ts';
+import { addShape } from './commands/shape.ts';
 import { addWater } from './commands/water.ts';
 import { BadInput, Blocked, EXIT } from './exit-codes.ts';
 
@@ -15,6 +16,7 @@ Examples:
   shoreglass ahead my-bank.yaml --days 365   a year of it
   shoreglass water my-bank.yaml              the water over a year: who adds, who removes
   shoreglass life my-bank.yaml --add hyalella-azteca:20   who eats whom, and what twenty more do
+  shoreglass shape my-bank.yaml --humidity "80 %"   volumes, weight, glass, flow, light, and the cover
   shoreglass demo --json > demo.json         the demo as one document
   shoreglass mix --for my-bank.yaml          how to make the water for those who live there
   shoreglass serve                           the app in a browser
@@ -28,7 +30,8 @@ function commandLine(): Command {
     .showHelpAfterError('Add --help to see what is possible.')
     .addHelpText('after', EXAMPLES)
     .exitOverride();
-  for (const add of [addCheck, addAhead, addWater, addLife, addDemo, addMix, addServe]) add(program);
+  for (const add of [addCheck, addAhead, addWater, addLife, addShape, addDemo, addMix, addServe])
+    add(program);
   for (const command of program.commands) command.exitOverride();
   return program;
 }
