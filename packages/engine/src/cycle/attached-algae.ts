@@ -1,5 +1,5 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { producer, type ProducerParameters } from './producer.ts';
+import { type ProducerParameters, producer } from './producer.ts';
 
 /**
  * Algae on glass, stone, wood and leaves. They use bicarbonate as well as carbon dioxide, so all inorganic carbon

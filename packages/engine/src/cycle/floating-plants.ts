@@ -1,5 +1,5 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { producer, type ProducerParameters } from './producer.ts';
+import { type ProducerParameters, producer } from './producer.ts';
 
 /** Floating plants take carbon from the air. */
 export type FloatingPlantParameters = Omit<ProducerParameters, 'carbonHalf' | 'oxygenHalf' | 'fullStock'> & {

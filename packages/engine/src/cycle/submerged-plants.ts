@@ -1,5 +1,5 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { producer, type ProducerParameters } from './producer.ts';
+import { type ProducerParameters, producer } from './producer.ts';
 
 /**
  * Plants under water, all kinds together. They are held to carbon dioxide; those that use bicarbonate grow

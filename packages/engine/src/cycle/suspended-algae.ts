@@ -1,7 +1,7 @@
 import type { Process } from '../process/contract.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { lossToDetritus, producer, type ProducerParameters } from './producer.ts';
+import { lossToDetritus, type ProducerParameters, producer } from './producer.ts';
 
 export type SuspendedAlgaeParameters = Omit<Required<ProducerParameters>, 'fullStock'> & {
   readonly settlingVelocity: number;
