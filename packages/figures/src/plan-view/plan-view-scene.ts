@@ -2,20 +2,32 @@ import { metresOf } from '../scale/length-unit.ts';
 import { element, type Scene, sceneOf } from '../scene/scene.ts';
 import { materialTiles } from '../section/materials.ts';
 import { quantityText } from '../type/number-text.ts';
+import { fieldUnderDryZones } from './field-under.ts';
 import { planFrame } from './frame.ts';
 import { contourLines } from './parts/contour-lines.ts';
 import { cutLine, glassDefinition, lampPanels, panes, rulers } from './parts/glass.ts';
 import { pieces } from './parts/pieces.ts';
 import { water } from './parts/water.ts';
-import { zoneLook, zoneNames, zones } from './parts/zones.ts';
+import { dryZones, zoneLook, zoneNames, zones } from './parts/zones.ts';
 import type { PlanViewOptions, ShapePlan } from './plan-view-options.ts';
 
 /** Back to front. */
-const PARTS = [zones, water, contourLines, pieces, lampPanels, cutLine, panes, rulers, zoneNames] as const;
+const PARTS = [
+  zones,
+  water,
+  contourLines,
+  dryZones,
+  pieces,
+  lampPanels,
+  cutLine,
+  panes,
+  rulers,
+  zoneNames,
+] as const;
 
 /** The enclosure to scale as seen from above, the front pane at the bottom. */
 export function planViewScene(options: PlanViewOptions): Scene {
-  const frame = planFrame(options);
+  const frame = planFrame({ ...options, field: fieldUnderDryZones(options) });
   const patterns = materialTiles(
     options.plan.zones.map((zone) => zoneLook(zone).pattern),
     { palette: options.palette, pixelsPerMetre: frame.pixelsPerMetre, id: frame.id },

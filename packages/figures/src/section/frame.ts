@@ -3,6 +3,7 @@ import type { Palette } from '../palette/palette.ts';
 import type { LengthUnit } from '../scale/length-unit.ts';
 import type { Point } from '../scene/path.ts';
 import { remembered } from '../scene/remembered.ts';
+import { cutPlan } from './cut-zones.ts';
 import { type Ground, groundOf } from './ground.ts';
 import { type SectionLayout, sectionLayout } from './layout.ts';
 import type { SectionOptions, SectionPlan } from './section-plan.ts';
@@ -39,7 +40,8 @@ const GROUND_SPACING_PIXELS = 5;
 const groundOnce = remembered<SectionPlan, Ground>();
 
 export function sectionFrame(options: SectionOptions): SectionFrame {
-  const { plan, day, size, palette, labels, layerNames = labels, unit = 'cm', grid = false } = options;
+  const { day, size, palette, labels, layerNames = labels, unit = 'cm', grid = false } = options;
+  const plan = cutPlan(options.plan);
   const layout = sectionLayout(plan, size, labels);
   const { inside, pixelsPerMetre } = layout;
   const x = (metres: number) => inside.left + metres * pixelsPerMetre;

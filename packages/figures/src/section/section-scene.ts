@@ -13,6 +13,7 @@ import { groundLine } from './parts/ground-line.ts';
 import { levelLine, openWater, waterDefinitions } from './parts/open-water.ts';
 import { bankPlants, waterPlants } from './parts/plants.ts';
 import { attachedAlgae, litterOnFloor } from './parts/pool-floor.ts';
+import { roofs } from './parts/roofs.ts';
 import { rulers } from './parts/rulers.ts';
 import { stones } from './parts/stones.ts';
 import { aboveGroundDefinition, wood } from './parts/wood.ts';
@@ -38,6 +39,7 @@ const INSIDE: readonly Part[] = [
   litterOnFloor,
   equipment,
   still(groundLine),
+  still(roofs),
   trickle,
   bankPlants,
   levelLine,

@@ -30,7 +30,32 @@ export function zones(frame: PlanFrame): SceneNode {
   const ordered = [...frame.plan.zones].sort((a, b) => Number(!!a.outline) - Number(!!b.outline));
   return group(
     { 'data-part': 'zones', 'clip-path': frame.url('glass') },
-    ordered.map((zone) => zoneNode(frame, zone)),
+    ordered.filter((zone) => !standsDry(zone, frame.plan.water.level)).map((zone) => zoneNode(frame, zone)),
+  );
+}
+
+/** What is drawn in plan and stands out of the water with all its corners: it is laid over the water. */
+export function standsDry({ outline }: Zone, level: number): boolean {
+  return outline?.every(({ ground }) => ground > level) ?? false;
+}
+
+/** Islands and other dry ground drawn in plan, with its outline as the shore. */
+export function dryZones(frame: PlanFrame): SceneNode {
+  const dry = frame.plan.zones.filter((zone) => standsDry(zone, frame.plan.water.level));
+  return group(
+    { 'data-part': 'dry-zones', 'clip-path': frame.url('glass') },
+    dry.map((zone) =>
+      group({}, [
+        zoneNode(frame, zone),
+        element('path', {
+          d: polyline(outlinePoints(frame, zone), true),
+          fill: 'none',
+          stroke: frame.palette.ink,
+          'stroke-width': 1.3,
+          'stroke-linejoin': 'round',
+        }),
+      ]),
+    ),
   );
 }
 
