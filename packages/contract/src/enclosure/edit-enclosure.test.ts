@@ -68,6 +68,16 @@ describe('editEnclosure', () => {
       if (!inFlow) expect(cutAgain).toBe(text);
     }
   });
+  it('writes a list of lines anew in its place', () => {
+    const course = [
+      { x: '10 cm', z: '5 cm', thick: '3 cm' },
+      { x: '40 cm', z: '15 cm', thick: '2 cm' },
+    ];
+    const edited = editEnclosure(text, ['hardscape', 0, 'course'], course);
+    expect(readEnclosure(edited, 'a.yaml').document?.content.hardscape?.[0]?.course).toHaveLength(2);
+    expect(commentsOf(edited)).toEqual(commentsOf(text));
+    expect(edited.split('\n').filter((line) => !text.includes(line))).toHaveLength(2);
+  });
   it('keeps the comments of what stays when parts are taken away', () => {
     const edited = editEnclosureAll(text, [
       { path: ['hardscape', 0, 'course'], value: undefined },

@@ -53,7 +53,21 @@ export function spliceFor(
     return { from: old.range[0], to: old.range[1], text: written(value) };
   if (isCollection(old) && old.flow && old.range)
     return { from: old.range[0], to: old.range[1], text: written(value) };
+  if (isSeq(old) && Array.isArray(value) && value.length > 0) return listRewritten(text, old, value);
   return old === undefined ? added(text, document, path, value) : undefined;
+}
+
+/** A list whose items stand on lines of their own, written anew in the same place. */
+function listRewritten(
+  text: string,
+  old: { readonly items: readonly unknown[]; readonly range?: readonly number[] | null | undefined },
+  value: readonly unknown[],
+): Splice | undefined {
+  const end = endOf(old);
+  const start = old.range?.[0];
+  if (start === undefined || end === undefined || text[start] !== '-') return undefined;
+  const indent = indentOf(text, old);
+  return { from: start, to: end, text: value.map((item) => `- ${written(item)}`).join(`\n${indent}`) };
 }
 
 function added(text: string, document: Document, path: KeyPath, value: EditValue): Splice | undefined {
