@@ -138,10 +138,9 @@ function cornerDeeds(id: string, corner: number, content: ShapeContent, deed: De
     ),
     ...(corners.length > 3
       ? [
-          deed(
-            'Take this corner away',
-            rewritten((all) => all.filter((_, each) => each !== corner)),
-          ),
+          deed('Take this corner away', () => [
+            { path: ['zones', index, 'outline', corner], value: undefined },
+          ]),
         ]
       : []),
   ];
@@ -188,10 +187,9 @@ function pointDeeds(id: string, point: number, content: ShapeContent, deed: Deed
     ),
     ...(course.length > 1
       ? [
-          deed(
-            'Take this point away',
-            rewritten((all) => all.filter((_, each) => each !== point)),
-          ),
+          deed('Take this point away', () => [
+            { path: ['hardscape', index, 'course', point], value: undefined },
+          ]),
         ]
       : []),
   ];

@@ -68,7 +68,7 @@ export function SaveBar({ file, desk, onMoved }: SaveBarProps) {
             </label>
           )}
           <button type="button" className={styles.back} onClick={desk.startAgain}>
-            Go back to the saved text
+            Back to the saved text
           </button>
           <button type="submit" className={styles.keep} disabled={save.isPending}>
             {save.isPending ? 'Saving …' : 'Save'}
@@ -81,9 +81,7 @@ export function SaveBar({ file, desk, onMoved }: SaveBarProps) {
 
 function stateWords(changed: boolean, { origin }: EnclosureFile): string {
   if (!changed) return origin === 'example' ? 'The example, unchanged.' : 'Saved.';
-  return origin === 'example'
-    ? 'Changed. Kept on this device; the example stays as it is until you save yours under a name.'
-    : 'Changed. Kept on this device until you save it.';
+  return 'Changed. Kept on this device until you save it.';
 }
 
 function sentenceFor(error: unknown): string {

@@ -81,26 +81,26 @@ function MonthTable({ climate, amounts }: { readonly climate: ClimateYear; reado
       <thead>
         <tr>
           <th scope="col">month</th>
+          <th scope="col">humidity</th>
+          <th scope="col">fog a day</th>
+          <th scope="col">top-off a day</th>
           <th scope="col">air</th>
           <th scope="col">water</th>
           <th scope="col">front glass</th>
           <th scope="col">dew point</th>
-          <th scope="col">humidity</th>
-          <th scope="col">fog a day</th>
-          <th scope="col">top-off a day</th>
         </tr>
       </thead>
       <tbody>
         {climate.months.map((month) => (
           <tr key={month.month}>
             <th scope="row">{MONTHS[month.month - 1]}</th>
+            <td>{percentText(month.humidity.mean)}</td>
+            <td>{hoursText(month.fog)}</td>
+            <td>{amounts.smallVolume(month.topOff)}</td>
             <td>{amounts.temperature(month.air.mean)}</td>
             <td>{amounts.temperature(month.water.mean)}</td>
             <td>{amounts.temperature(month.frontGlass.mean)}</td>
             <td>{amounts.temperature(month.dewPoint.mean)}</td>
-            <td>{percentText(month.humidity.mean)}</td>
-            <td>{hoursText(month.fog)}</td>
-            <td>{amounts.smallVolume(month.topOff)}</td>
           </tr>
         ))}
       </tbody>
