@@ -73,6 +73,8 @@ function ownWaters(file: string | undefined): readonly ShelfWater[] {
   const { waters, findings } = readWaters(textOf(file), basename(file));
   const blocking = findings.filter(({ severity }) => severity === 'blocking');
   if (blocking.length > 0) throw new BadInput(blocking.map(problemLine).join('\n'));
+  for (const finding of findings.filter(({ severity }) => severity === 'warning'))
+    process.stderr.write(`${problemLine(finding)}\n`);
   if (waters.length === 0)
     throw new BadInput(`${file} holds no water. Write its ions, such as calcium: 90 mg/L.`);
   return waters;
