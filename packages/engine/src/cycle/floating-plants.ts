@@ -11,7 +11,7 @@ export type FloatingPlantParameters = Omit<ProducerParameters, 'carbonHalf' | 'o
  * from and to the air. They shade what is below (`underwater-light`) and crowd each other on the open surface.
  * See `producer` for the equations.
  * @validity fixed nitrogen content; the drag of a closed mat on gas exchange is left out
- * @source chapra-2008 (form), lasfar-2007 (crowding as the share of a limiting mat)
+ * @source chapra-2008 (form), driever-2005 (crowding towards a limiting mat)
  */
 export const floatingPlants = producer<FloatingPlantParameters>({
   id: 'floating-plants',

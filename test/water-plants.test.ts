@@ -1,0 +1,88 @@
+import { checkEnclosure, readEnclosure } from '@shoreglass/contract';
+import { expectedRun, type Plan, prepareOutlook, type RunRecord, type SeriesId } from '@shoreglass/engine';
+import { library } from '@shoreglass/library';
+import { beforeAll, describe, expect, test } from 'vitest';
+
+const DAYS = 100;
+const DUCKWEED = '  - { plant: lemna-minor, zone: pool, cover: 20 % }\n';
+const SWEET_FLAG = '  - { plant: acorus-gramineus, zone: margin, cover: 60 % }\n';
+const CUT = '  - { do: trim, plants: floating, keep: 10 %, every: 10 d, after: 20 d }\n';
+
+/** The demo with other plants, a bright lamp, plenty of feed, and no animals, whose young differ from plan to plan. */
+function planOf(plants: string, care = ''): Plan {
+  const text = library
+    .enclosure('beck-bank')
+    .replace(/\nplants:\n(?: {2}- .*\n)+/, `\nplants:\n${plants}`)
+    .replace(/\nanimals:\n(?: {2}.*\n)+/, '\n')
+    .replace('lumens: 3100 lm', 'lumens: 9000 lm')
+    .replace('amount: 0.12 g', 'amount: 1 g')
+    .replace('\nroutines:\n', `\nroutines:\n${care}`);
+  const read = readEnclosure(text, 'beck-bank.yaml');
+  if (!('document' in read)) throw new Error(JSON.stringify(read.problems));
+  const { plan, findings } = checkEnclosure(read.document);
+  if (!plan) throw new Error(JSON.stringify(findings));
+  return plan;
+}
+
+interface Kept {
+  readonly plan: Plan;
+  readonly record: RunRecord;
+  readonly course: (id: SeriesId) => Float64Array | undefined;
+}
+
+function keep(plants: string, care?: string): Kept {
+  const plan = planOf(plants, care);
+  const prepared = prepareOutlook(plan, { days: DAYS, members: 2, seed: 1 });
+  const record = expectedRun(prepared);
+  return { plan, record, course: (id) => record.series[prepared.setting.seriesIds.indexOf(id)] };
+}
+
+const last = (course: Float64Array | undefined): number => course?.at(-1) ?? Number.NaN;
+
+describe('plants on the water and in wet ground, in a whole enclosure', () => {
+  let bare: Kept;
+  let floating: Kept;
+  let cut: Kept;
+  let margin: Kept;
+  beforeAll(() => {
+    bare = keep('  - { plant: hypnum-cupressiforme, zone: bank, cover: 35 % }\n');
+    floating = keep(DUCKWEED);
+    cut = keep(DUCKWEED, CUT);
+    margin = keep(SWEET_FLAG);
+  });
+
+  test('every balance closes to 1e-10', () => {
+    for (const { record } of [bare, floating, cut, margin])
+      for (const [element, error] of Object.entries(record.closure))
+        expect(Math.abs(error), element).toBeLessThan(1e-10);
+  });
+
+  test('start with the cover the file states', () => {
+    expect(floating.course('floatingCover')![0]).toBeGreaterThan(15);
+    expect(floating.course('floatingCover')![0]).toBeLessThan(30);
+    expect(margin.course('emersedCover')![0]).toBeCloseTo(60, 0);
+  });
+
+  test('are followed only where they are planted', () => {
+    expect(bare.course('floatingCover')).toBeUndefined();
+    expect(bare.course('emersedCover')).toBeUndefined();
+    expect(floating.plan.notModelled.join(' ')).not.toContain('uckweed');
+    expect(margin.plan.notModelled.join(' ')).not.toContain('weet flag');
+  });
+
+  test('duckweed spreads, takes nutrients and shades the algae under it', () => {
+    expect(last(floating.course('floatingCover'))).toBeGreaterThan(50);
+    expect(last(floating.course('nitrate'))).toBeLessThan(last(bare.course('nitrate')));
+    expect(last(floating.course('phosphate'))).toBeLessThan(last(bare.course('phosphate')));
+    expect(last(floating.course('attachedAlgae'))).toBeLessThan(0.7 * last(bare.course('attachedAlgae')));
+  });
+
+  test('duckweed is cut back by the care that says so', () => {
+    expect(last(cut.course('floatingCover'))).toBeLessThan(40);
+  });
+
+  test('sweet flag in the margin lives on the water', () => {
+    expect(last(margin.course('emersedCover'))).toBeGreaterThan(30);
+    expect(last(margin.course('nitrate'))).toBeLessThan(last(bare.course('nitrate')));
+  });
+});
