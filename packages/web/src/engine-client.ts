@@ -1,4 +1,4 @@
-import type { Finding, WrittenAnalysis } from '@shoreglass/contract';
+import type { Finding, MeasuredStart, Unread, WrittenAnalysis } from '@shoreglass/contract';
 import {
   type AheadDocument,
   answerWith,
@@ -20,6 +20,11 @@ export interface OutlookRequest extends OutlookOptions {
   readonly text: string;
 }
 
+/** A plan at hand, such as one that starts from readings. */
+export interface PlanRequest extends OutlookOptions {
+  readonly plan: Plan;
+}
+
 /** What is told of an outlook as it comes; the last is `complete` or `failed`. */
 export type OutlookEvent =
   | { readonly kind: 'plan'; readonly plan: Plan }
@@ -37,8 +42,11 @@ export type InquiryEvent<Answer> =
 const BATCH = 5;
 const MOST_THREADS = 4;
 
-/** Looks ahead on a text in workers; returns the way to stop it, after which nothing more is told. */
-export function lookAhead(request: OutlookRequest, tell: (event: OutlookEvent) => void): () => void {
+/** Looks ahead on a text or a plan in workers; returns the way to stop it, after which nothing more is told. */
+export function lookAhead(
+  request: OutlookRequest | PlanRequest,
+  tell: (event: OutlookEvent) => void,
+): () => void {
   const threads: EngineThread[] = [];
   let stopped = false;
   const start = () => {
@@ -64,10 +72,23 @@ interface Means {
   readonly say: (event: OutlookEvent) => void;
 }
 
-async function compute({ text, fileName, ...options }: OutlookRequest, { start, say }: Means): Promise<void> {
-  const first = start();
-  const { plan, findings } = await first.ask({ do: 'read', text, fileName });
-  if (!plan) return say({ kind: 'failed', message: 'The text has errors and cannot be run.', findings });
+async function compute(request: OutlookRequest | PlanRequest, means: Means): Promise<void> {
+  const first = means.start();
+  const { days, members, seed } = request;
+  const read = 'plan' in request ? { plan: request.plan, findings: [] } : await first.ask(readOrder(request));
+  const { plan, findings } = read;
+  if (plan) return computePlan(first, plan, { days, members, seed }, means);
+  means.say({ kind: 'failed', message: 'The text has errors and cannot be run.', findings });
+}
+
+const readOrder = ({ text, fileName }: OutlookRequest) => ({ do: 'read', text, fileName }) as const;
+
+async function computePlan(
+  first: EngineThread,
+  plan: Plan,
+  options: OutlookOptions,
+  { start, say }: Means,
+): Promise<void> {
   say({ kind: 'plan', plan });
   await first.ask({ do: 'prepare', plan, options });
   say({ kind: 'expected', document: await first.ask({ do: 'expected' }) });
@@ -112,6 +133,11 @@ async function allMembers(
   };
   await Promise.all(threads.map(work));
   return batches;
+}
+
+/** A plan that starts with the water as read, and what had to be inferred; or what cannot be read. */
+export function startFrom(plan: Plan, readings: string): Promise<MeasuredStart | Unread> {
+  return readingThread().ask({ do: 'start from', plan, readings });
 }
 
 /** Replacing part of the pool, split over as many days as those who live there need. */

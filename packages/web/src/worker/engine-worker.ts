@@ -1,4 +1,4 @@
-import { analyseWater, editEnclosure, openEnclosure } from '@shoreglass/contract';
+import { analyseWater, editEnclosure, openEnclosure, startFromReadings } from '@shoreglass/contract';
 import {
   compareRecipes,
   expectedDocument,
@@ -77,6 +77,8 @@ function carryOut(order: Order): Results[keyof Results] {
       return analyseWater(order.written);
     case 'recipes':
       return recipesFor(order.request, order.compare);
+    case 'start from':
+      return startFromReadings(order.plan, order.readings);
     case 'change over':
       return changeOver(order.change);
     case 'hold':

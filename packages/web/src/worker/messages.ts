@@ -3,9 +3,11 @@ import type {
   EditValue,
   Finding,
   KeyPath,
+  MeasuredStart,
   ShelfCarbonate,
   ShelfSalt,
   ShelfWater,
+  Unread,
   WrittenAnalysis,
 } from '@shoreglass/contract';
 import type {
@@ -34,6 +36,7 @@ export type Order =
   | { readonly do: 'edit'; readonly text: string; readonly fileName: string; readonly edits: readonly Edit[] }
   | { readonly do: 'analyse'; readonly written: Readonly<Record<string, string>> }
   | { readonly do: 'recipes'; readonly request: RecipeRequest; readonly compare: boolean }
+  | { readonly do: 'start from'; readonly plan: Plan; readonly readings: string }
   | { readonly do: 'change over'; readonly change: ChangeOver }
   | { readonly do: 'hold'; readonly plan: Plan }
   | { readonly do: 'trial'; readonly order: TrialOrder }
@@ -102,6 +105,7 @@ export interface Results extends ShapeResults {
   readonly edit: EditedText;
   readonly analyse: WrittenAnalysis;
   readonly recipes: Recipes;
+  readonly 'start from': MeasuredStart | Unread;
   readonly 'change over': SplitChange;
   readonly hold: undefined;
   readonly trial: readonly TrialRun[];

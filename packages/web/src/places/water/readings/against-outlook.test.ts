@@ -1,6 +1,8 @@
+import { loadBundledEnclosure, startFromReadings } from '@shoreglass/contract';
 import { expect, test } from 'vitest';
 import { inventedOutlook } from '../../../outlook/testdata/invented-outlook.ts';
 import { standingOf } from './against-outlook.ts';
+import { readingsLine } from './measured-year.ts';
 import { isoDate, localDate, readingsBySeries } from './readings-store.ts';
 
 const outlook = inventedOutlook({});
@@ -33,4 +35,13 @@ test('points fall on the day of the run their date is', () => {
   expect(points.get('pH')).toEqual([{ day: 10, value: 7.2 }]);
   expect(points.get('KH')).toEqual([{ day: 10, value: 4 }]);
   expect(isoDate(localDate('2026-12-31'))).toBe('2026-12-31');
+});
+
+test('a day’s readings become one line that the engine reads; warmth and oxygen are no part of the water', () => {
+  const values = { KH: 4, pH: 7.2, waterTemperature: 21, nitrate: 2.26, oxygen: 8 };
+  const line = readingsLine({ on: '2026-03-11', values });
+  expect(line).toBe('pH 7.2, KH 4 °dKH, NO3 2.26 mg N/L');
+  const { plan } = loadBundledEnclosure('beck-bank');
+  const started = startFromReadings(plan, line);
+  expect('wrong' in started ? started.wrong : started.readings).toHaveLength(3);
 });

@@ -19,7 +19,7 @@ export function KeptReadings({ document, entries, onRemove }: KeptReadingsProps)
       <h2 id="kept">Kept in this browser</h2>
       <p className={desk.soft}>
         There is no journal yet: what you read stays in this browser on this device, and goes when its data
-        are cleared. It does not move the outlook; the year is shown with it as open circles, under{' '}
+        are cleared. It does not move the outlook by itself; the year is shown with it as open circles, under{' '}
         <Link href={`/water/${document.enclosure.id}/year`}>The year</Link>.
       </p>
       {entries.length === 0 && <p>Nothing was read yet.</p>}

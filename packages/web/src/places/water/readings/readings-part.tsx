@@ -1,4 +1,4 @@
-import { type AheadDocument, convert, type SeriesId } from '@shoreglass/engine';
+import { type AheadDocument, convert, type Plan, type SeriesId } from '@shoreglass/engine';
 import { type FormEvent, useState } from 'react';
 import { capital, nameOf } from '../../../outlook/turning-words.ts';
 import { dayOfRun } from '../../../outlook/today.ts';
@@ -11,6 +11,7 @@ import { OutlookGate } from '../outlook-gate.tsx';
 import type { SheetProps } from '../sheet-props.ts';
 import { standingOf } from './against-outlook.ts';
 import { KeptReadings } from './kept-readings.tsx';
+import { MeasuredYearView } from './measured-year-view.tsx';
 import styles from './readings-part.module.css';
 import { isoDate, localDate, type ReadingEntry, useReadings, useReadingsDesk } from './readings-store.ts';
 
@@ -38,10 +39,12 @@ type Texts = Readonly<Partial<Record<AmountId, Written>>>;
 
 /** Today's water: readings in any unit, against the bands and against what was computed for the day. */
 export function ReadingsPart(props: SheetProps) {
-  return <OutlookGate {...props}>{(document) => <Readings document={document} />}</OutlookGate>;
+  return (
+    <OutlookGate {...props}>{(document, plan) => <Readings document={document} plan={plan} />}</OutlookGate>
+  );
 }
 
-function Readings({ document }: { readonly document: AheadDocument }) {
+function Readings({ document, plan }: { readonly document: AheadDocument; readonly plan: Plan }) {
   const { id, startDate } = document.enclosure;
   const [today] = useState(() => isoDate(new Date()));
   const [on, setOn] = useState(today);
@@ -91,7 +94,10 @@ function Readings({ document }: { readonly document: AheadDocument }) {
           <p role="status">{said}</p>
         </div>
       </form>
-      <KeptReadings document={document} entries={entries} onRemove={(date) => remove(id, date)} />
+      <div className={styles.aside}>
+        <KeptReadings document={document} entries={entries} onRemove={(date) => remove(id, date)} />
+        {entries[0] && <MeasuredYearView document={document} plan={plan} entry={entries[0]} />}
+      </div>
     </div>
   );
 }

@@ -28,7 +28,6 @@ export const TARGETS: readonly TargetSpec[] = [
   { id: 'sodium', asks: 'at most', toPlan: 1 / MOLAR_MASS.sodium },
   { id: 'conductivity', asks: 'at most', toPlan: 1 },
 ];
-export type TargetId = (typeof TARGETS)[number]['id'];
 
 /** What lies on the recipe desk, as typed; kept on this device for each enclosure. */
 export interface RecipeDesk {
