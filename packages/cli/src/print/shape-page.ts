@@ -28,7 +28,7 @@ export function shapeDrawings(plan: Plan): string[] {
   const straight = { ...plan, zones: cutAt(plan) };
   const section = {
     width: DRAWN_WIDTH,
-    height: sectionHeight({ plan: straight, width: DRAWN_WIDTH, labels: true }),
+    height: sectionHeight({ plan: straight, width: DRAWN_WIDTH, labels: false }),
   };
   const planHeight = Math.round((DRAWN_WIDTH * plan.box.width) / plan.box.length) + 60;
   return [
@@ -38,7 +38,8 @@ export function shapeDrawings(plan: Plan): string[] {
         day: { day: 0, populations: {} },
         size: section,
         palette,
-        labels: true,
+        labels: false,
+        layerNames: true,
       }),
     ),
     sceneToSvg(

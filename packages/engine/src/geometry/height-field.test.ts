@@ -151,11 +151,13 @@ describe('what cannot be drawn is named with place and mend', () => {
     expect(message).toContain('lies outside the glass, 90 cm by 45 cm');
   });
   it('zones over one another, unless they are islands and the like', () => {
-    const bank = zone('bank', 'bank', rectangle(0.5, 0, 0.9, 0.45, 0.3));
-    expect(problems(whole(0.05), bank)).toEqual([
-      ['zones.bank.outline', 'bank lies over floor on 1800 cm²; bank counts there', 'warning'],
+    const bank = zone('bank', 'bank', rectangle(0.5, 0.05, 0.9, 0.45, 0.3));
+    const margin = zone('margin', 'margin', rectangle(0.4, 0.05, 0.6, 0.45, 0.15));
+    expect(problems(whole(0.05), bank)).toEqual([]);
+    expect(problems(whole(0.05), margin, bank)).toEqual([
+      ['zones.bank.outline', 'bank lies over margin on 400 cm²; bank counts there', 'warning'],
     ]);
-    expect(problems(whole(0.05), { ...bank, kind: 'island' })).toEqual([]);
+    expect(problems(whole(0.05), margin, { ...bank, kind: 'island' })).toEqual([]);
   });
   it('bare base', () => {
     const left = zone('left', 'pool', rectangle(0, 0, 0.5, 0.45, 0.05));

@@ -1,5 +1,6 @@
 import type { Plan } from '../plan/plan.ts';
 import { type PlanZone, planZones, stretchesOwned, zoneAt } from './plan-zones.ts';
+import { rowsOf } from './rows.ts';
 
 /** A patch of ground in plan: its area [m2], the heights between which its ground lies [m], its area along the slope [m2]. */
 export interface Patch {
@@ -37,27 +38,6 @@ export interface HeightField {
 export const FIELD_ROWS = 48;
 /** How far from an edge its two sides are looked up [m]. */
 const BESIDE = 1e-6;
-
-interface Row {
-  readonly y: number;
-  readonly depth: number;
-}
-
-/** Lines across the width, none of whose strips holds a corner inside: borders along the length are met exactly. */
-function rowsOf(zones: readonly PlanZone[], width: number, rows: number): Row[] {
-  const least = width / rows / 16;
-  const corners = zones.flatMap(({ outline }) => outline.map(({ y }) => y)).sort((a, b) => a - b);
-  const ends = [0];
-  for (const y of [...corners, width]) {
-    if (y - ends.at(-1)! > least && (width - y > least || y === width)) ends.push(y);
-  }
-  return ends.slice(1).flatMap((to, i) => {
-    const from = ends[i]!;
-    const parts = Math.ceil(((to - from) * rows) / width - 1e-6);
-    const depth = (to - from) / parts;
-    return Array.from({ length: parts }, (_, part) => ({ y: from + (part + 0.5) * depth, depth }));
-  });
-}
 
 function patchesOf(zones: readonly PlanZone[], { length, width }: Plan['box'], rows: number): Patch[] {
   const patches: Patch[] = [];

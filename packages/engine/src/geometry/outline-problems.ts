@@ -1,7 +1,8 @@
 import type { Corner, Plan, Zone } from '../plan/plan.ts';
 import { centimetres, type GeometryProblem, TOLERANCE } from './geometry-problem.ts';
 import { outlineArea } from './ground-surface.ts';
-import { liesOnOthers, planZones, stretchesOwned } from './plan-zones.ts';
+import { isWholeWidth, liesOnOthers, planZones, stretchesOwned } from './plan-zones.ts';
+import { rowsOf } from './rows.ts';
 
 const at = ({ x, y }: Pick<Corner, 'x' | 'y'>): string =>
   `${centimetres(x)} from the left, ${centimetres(y)} from the front`;
@@ -114,21 +115,20 @@ const WORTH_A_WORD = 0.002;
 const LINES = 48;
 
 /**
- * Returns where zones drawn in plan lie over one another without being islands, streams, caves or walls, and how much of
- * the base no zone covers: warnings, for the plan can be drawn all the same.
+ * Returns where zones drawn in plan lie over one another without being islands, streams, caves or walls or lying on one as
+ * wide as the box, and how much of the base no zone covers: warnings, for the plan can be drawn all the same.
  * @param plan box and zones that can be drawn
  * @source derived
  */
 export function coverageProblems({ box, zones }: Pick<Plan, 'box' | 'zones'>): GeometryProblem[] {
   const sorted = planZones({ box, zones });
-  const depth = box.width / LINES;
   const over = new Map<string, { top: Zone; below: Zone; area: number }>();
   let bare = 0;
-  for (let line = 0; line < LINES; line++) {
-    const y = (line + 0.5) * depth;
+  for (const { y, depth } of rowsOf(sorted, box.width, LINES)) {
     for (const { from, to, owner } of stretchesOwned(sorted, box.length, y)) {
       if (!owner) bare += (to - from) * depth;
-      else if (!liesOnOthers(owner.zone.kind)) addOverlaps(sorted, owner.zone, { from, to, y, depth }, over);
+      else if (!liesOnOthers(owner.zone.kind))
+        addOverlaps(sorted, owner.zone, { from, to, y, depth, width: box.width }, over);
     }
   }
   const base = box.length * box.width;
@@ -153,11 +153,13 @@ export function coverageProblems({ box, zones }: Pick<Plan, 'box' | 'zones'>): G
 function addOverlaps(
   sorted: ReturnType<typeof planZones>,
   top: Zone,
-  { from, to, y, depth }: { from: number; to: number; y: number; depth: number },
+  { from, to, y, depth, width }: { from: number; to: number; y: number; depth: number; width: number },
   over: Map<string, { top: Zone; below: Zone; area: number }>,
 ): void {
   for (const other of sorted) {
     if (other.zone === top || liesOnOthers(other.zone.kind)) continue;
+    // What is as wide as the box is the base on which others are drawn.
+    if (isWholeWidth(other.zone, width) && !isWholeWidth(top, width)) continue;
     for (const owned of stretchesOwned([other], to, y)) {
       const shared = Math.min(to, owned.to) - Math.max(from, owned.from);
       if (!owned.owner || shared <= 0) continue;

@@ -1,4 +1,5 @@
 import type { Corner, Plan, Zone, ZoneKind } from '../plan/plan.ts';
+import { TOLERANCE } from './geometry-problem.ts';
 import { groundAt, isInside, type Stretch, stretchesAt } from './ground-surface.ts';
 
 /** A zone seen from above. */
@@ -96,13 +97,27 @@ export function outlineOf(zone: Zone, width: number): readonly Corner[] {
   );
 }
 
+/** True for a zone as wide as the box between two x: the base on which others may be drawn. */
+export function isWholeWidth({ outline }: Zone, width: number): boolean {
+  if (!outline) return true;
+  const isEdge = (y: number) => Math.abs(y) < TOLERANCE || Math.abs(y - width) < TOLERANCE;
+  const left = Math.min(...outline.map(({ x }) => x));
+  const right = Math.max(...outline.map(({ x }) => x));
+  return outline.every(
+    ({ x, y }) => isEdge(y) && (Math.abs(x - left) < TOLERANCE || Math.abs(x - right) < TOLERANCE),
+  );
+}
+
 /**
  * Returns the zones of a plan as seen from above, the topmost first: islands, streams, caves and walls lie on others,
  * outlined zones on those as wide as the box, later ones on earlier ones.
  * @source derived
  */
 export function planZones({ box, zones }: Pick<Plan, 'box' | 'zones'>): PlanZone[] {
-  const rank = ({ kind, outline }: Zone): number => (outline ? (liesOnOthers(kind) ? 2 : 1) : 0);
+  const rank = (zone: Zone): number => {
+    if (liesOnOthers(zone.kind) && zone.outline) return 2;
+    return isWholeWidth(zone, box.width) ? 0 : 1;
+  };
   return zones
     .map((zone, index) => {
       const outline = outlineOf(zone, box.width);

@@ -10,11 +10,13 @@ const mm = (metres: number): string => `${(metres * 1000).toFixed(1)} mm`;
 const cm = (metres: number): string => `${(metres * 100).toFixed(0)} cm`;
 const MPa = (pascal: number): string => `${(pascal / 1e6).toFixed(1)} MPa`;
 
+const stressOf = ({ planned, full }: PaneFigures): number => planned?.stress ?? full?.stress ?? 0;
+
 function worstOf(panes: readonly PaneFigures[]): PaneFigures | undefined {
   return panes
     .filter(({ full }) => full !== undefined)
     .reduce<PaneFigures | undefined>(
-      (worst, pane) => (!worst || pane.full!.stress > worst.full!.stress ? pane : worst),
+      (worst, pane) => (!worst || stressOf(pane) > stressOf(worst) ? pane : worst),
       undefined,
     );
 }

@@ -74,7 +74,9 @@ function groundAgainst(pane: PaneName, { plan, field }: ShapeGround): number {
   const near = (x: number, y: number): number => {
     const insideX = Math.min(length - 1e-6, Math.max(1e-6, x));
     const insideY = Math.min(width - 1e-6, Math.max(1e-6, y));
-    return zoneAt(field.zones, insideX, insideY)?.groundAt(insideX, insideY) ?? 0;
+    const zone = zoneAt(field.zones, insideX, insideY);
+    // Foam glued to the pane stands by itself.
+    return !zone || zone.zone.layers.at(-1)?.kind === 'foam' ? 0 : zone.groundAt(insideX, insideY);
   };
   const along = pane === 'front' || pane === 'back';
   const edge = pane === 'front' || pane === 'left' ? 0 : along ? width : length;
