@@ -178,18 +178,19 @@ function closeIn(plan: Plan, targets: TargetAdults, search: Search): FeedingPlan
     tried.push(one);
     return one;
   };
+  const unfed = attempt(0);
   let low = 0;
   let high = Number.POSITIVE_INFINITY;
   let mass = start;
-  while (tried.length < MOST_TRIALS && high > 1.25 * low) {
+  while (!unfed.holds && tried.length < MOST_TRIALS && high > 1.25 * low) {
     const one = attempt(mass);
-    if (one.holds || !one.clean) high = mass;
+    if (one.holds || (unfed.clean && !one.clean)) high = mass;
     else low = mass;
     mass = high === Number.POSITIVE_INFINITY ? 2 * low : low === 0 ? high / 2 : (low + high) / 2;
   }
-  const good = tried.filter((one) => one.holds && one.clean).sort((a, b) => a.mass - b.mass)[0];
-  const clean = tried.filter((one) => one.clean).sort((a, b) => b.mass - a.mass)[0];
-  const best = good ?? clean ?? tried.reduce((a, b) => (b.mass < a.mass ? b : a));
+  const byMass = [...tried].sort((a, b) => a.mass - b.mass);
+  const good = byMass.find((one) => one.holds && (one.clean || !unfed.clean));
+  const best = good ?? byMass.findLast((one) => one.clean || !unfed.clean) ?? unfed;
   return {
     feed: feed.id,
     feedName: feed.name,
@@ -206,20 +207,23 @@ function closeIn(plan: Plan, targets: TargetAdults, search: Search): FeedingPlan
     ammonia: best.trial.ammonia,
     oxygen: best.trial.oxygen,
     trials: tried.length,
-    sentences: sentencesOf(plan, targets, best, search),
+    sentences: sentencesOf(plan, targets, { ...best, foulUnfed: !unfed.clean }, search),
   };
 }
 
 function sentencesOf(
   plan: Plan,
   targets: TargetAdults,
-  best: Tried,
+  best: Tried & { readonly foulUnfed: boolean },
   { feed, everyDays, onLand, days }: Search,
 ): string[] {
   const grams = (best.mass * 1000).toPrecision(2);
   const where = onLand ? 'on the land' : 'into the water';
   const every = everyDays === 1 ? 'every day' : `every ${everyDays} days`;
-  const sentences = [`Give ${grams} g of ${feed.name} ${every} ${where}.`];
+  const sentences =
+    best.mass > 0
+      ? [`Give ${grams} g of ${feed.name} ${every} ${where}.`]
+      : ['They are held without any feed, by what the enclosure grows.'];
   for (const [p, { id, name }] of plan.populations.entries()) {
     const target = targets[id] ?? 0;
     if (target <= 0) continue;
@@ -230,7 +234,11 @@ function sentencesOf(
         : `${capital(name)}: only about ${adults.toFixed(0)} adults for ${target} wanted; more feed does not mend it without fouling the water, or something other than food holds them down.`,
     );
   }
-  if (!best.clean)
+  if (best.foulUnfed)
+    sentences.push(
+      `Animals alone foul this water, fed or not: un-ionised ammonia up to ${best.trial.ammonia.toFixed(3)} mg N/L, oxygen down to ${best.trial.oxygen.toFixed(1)} mg/L. Mature the filter first, bring them in by and by, or keep fewer.`,
+    );
+  else if (!best.clean)
     sentences.push(
       `Even this fouls the water: un-ionised ammonia up to ${best.trial.ammonia.toFixed(3)} mg N/L, oxygen down to ${best.trial.oxygen.toFixed(1)} mg/L. Keep fewer animals, more water or a matured filter.`,
     );

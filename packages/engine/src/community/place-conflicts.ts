@@ -11,13 +11,13 @@ import {
 function tooFew(one: Inhabitant): Conflict[] {
   const { count, leastFounders, name, id } = one;
   if (count === undefined || count === 0 || count >= leastFounders.value) return [];
-  const sexes = one.traits.mating === 'two sexes' ? ' and to have both sexes among them' : '';
+  const sexes = one.traits.mating === 'two sexes' ? ', both sexes among them' : '';
   return [
     {
       kind: 'few',
       who: [id],
       severity: 'warning',
-      sentence: `${count} founders are few for ${name}; a population has a fair chance${sexes} from about ${leastFounders.value}.`,
+      sentence: `A start with ${count} is small for ${name}; a population has a fair chance from about ${leastFounders.value}${sexes}.`,
       source: leastFounders.source,
       mend: `Start with ${leastFounders.value} or more, young and adults.`,
     },

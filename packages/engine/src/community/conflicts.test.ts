@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { KINDS, LAND_CRAB, WOODLOUSE } from '../life/land-test-kit.ts';
+import { traitsOfLifeHistory } from '../life/life-history.ts';
+import { conflictsOf } from './conflicts.ts';
+import type { Conflict, Inhabitant, PlaceFacts } from './inhabitant.ts';
+
+const CRAB: Inhabitant = {
+  id: 'crab',
+  name: 'land crabs',
+  scientificName: 'Inventa terrestris',
+  traits: { priors: traitsOfLifeHistory('crab', LAND_CRAB).priors, ...KINDS.crab },
+  ranges: [{ series: 'waterTemperature', low: { value: 24, source: 'a' }, high: { value: 28, source: 'a' } }],
+  count: 6,
+  leastFounders: { value: 5, source: 'trade' },
+  ways: { climbsGlass: true, needsWayOut: true },
+  space: { floor: { value: 1800, source: 'trade' }, groundPerAdult: { value: 150, source: 'trade' } },
+  risks: [{ kind: 'law', text: 'Collected in the wild in numbers; ask for captive-bred ones.', source: 'b' }],
+};
+const LOUSE: Inhabitant = {
+  ...CRAB,
+  id: 'woodlouse',
+  name: 'woodlice',
+  traits: { priors: traitsOfLifeHistory('woodlouse', WOODLOUSE).priors, ...KINDS.woodlouse },
+  ranges: [{ series: 'waterTemperature', low: { value: 2, source: 'c' }, high: { value: 20, source: 'c' } }],
+  count: 3,
+  leastFounders: { value: 10, source: 'trade' },
+  ways: {},
+  space: {},
+  risks: [],
+};
+const PLACE: PlaceFacts = {
+  floor: 4000,
+  landFloor: 1900,
+  water: 20,
+  height: 50,
+  openCover: 0.03,
+  hasWayOut: true,
+  feedsWater: true,
+  feedsLand: false,
+};
+const kinds = (conflicts: readonly Conflict[]): string[] =>
+  conflicts.map(({ kind, who }) => `${kind} ${who.join('+')}`);
+
+describe('conflicts', () => {
+  const found = conflictsOf([CRAB, LOUSE], PLACE);
+
+  it('name ranges that are apart, and by how much', () => {
+    const range = found.find(({ kind }) => kind === 'range')!;
+    expect(range.who).toEqual(['crab', 'woodlouse']);
+    expect(range.sentence).toContain(
+      'at least 24 °C for the first, at most 20 °C for the second, 4 °C apart',
+    );
+    expect(range.source).toBe('a; c');
+  });
+
+  it('tell who eats whom at which size', () => {
+    const eaten = found.find(({ kind, who }) => kind === 'eaten' && who[0] === 'woodlouse')!;
+    expect(eaten.sentence).toMatch(/Land crabs eat woodlice up to 8 mm, its young/);
+    expect(kinds(found)).not.toContain('eaten crab+woodlouse');
+  });
+
+  it('tell of too few, of ways out, of too small a place, of leftovers and of law', () => {
+    expect(kinds(found)).toEqual(
+      expect.arrayContaining(['few woodlouse', 'way out crab', 'leftovers ', 'law crab']),
+    );
+    expect(kinds(conflictsOf([{ ...CRAB, count: 30 }], PLACE))).toContain('space crab');
+    expect(kinds(conflictsOf([CRAB], { ...PLACE, openCover: 0, feedsWater: false }))).toEqual(['law crab']);
+    expect(kinds(conflictsOf([CRAB], { ...PLACE, hasWayOut: false }))).toContain('drowning crab');
+  });
+
+  it('tell of mouths that no prey here fits', () => {
+    const traits = { ...CRAB.traits, priors: { ...CRAB.traits.priors } };
+    const fixed = (median: number) => ({
+      kind: 'fixed' as const,
+      median,
+      spread: 0,
+      min: median,
+      max: median,
+    });
+    traits.priors = { ...traits.priors, preferenceForPrey: fixed(8), preyLargest: fixed(0.1) };
+    const small = { ...CRAB, traits };
+    expect(kinds(conflictsOf([small, LOUSE], PLACE))).toContain('mouth crab+woodlouse');
+    expect(kinds(conflictsOf([small], PLACE))).toContain('mouth crab');
+  });
+
+  it('put warnings first, each a sentence with source and mend', () => {
+    const firstNote = found.findIndex(({ severity }) => severity === 'note');
+    expect(found.slice(firstNote).every(({ severity }) => severity === 'note')).toBe(true);
+    for (const { sentence, source, mend } of found) {
+      expect(sentence).toMatch(/^[A-Z].*\.$/);
+      expect(mend).toMatch(/^[A-Z].*\.$/);
+      expect(source.length).toBeGreaterThan(0);
+    }
+  });
+
+  it('find none without animals, and poison only beside others', () => {
+    expect(conflictsOf([], { ...PLACE, feedsWater: false })).toEqual([]);
+    const poisonous: Inhabitant = {
+      ...CRAB,
+      risks: [{ kind: 'toxin', text: 'Its skin gives off poison when it is handled.', source: 'd' }],
+    };
+    const alone = conflictsOf([poisonous], { ...PLACE, openCover: 0, feedsWater: false });
+    expect(alone.filter(({ severity }) => severity === 'warning')).toEqual([]);
+    expect(kinds(conflictsOf([poisonous, LOUSE], PLACE))).toContain('toxin crab+woodlouse');
+  });
+});

@@ -1,0 +1,96 @@
+import { loadBundledEnclosure, planOf } from '@shoreglass/contract';
+import {
+  carryingCapacity,
+  expectedRun,
+  feedingPlan,
+  foodFlows,
+  type Plan,
+  prepareOutlook,
+  whatIfAdded,
+} from '@shoreglass/engine';
+import { library } from '@shoreglass/library';
+import { describe, expect, it } from 'vitest';
+import { bookReader } from '../packages/engine/src/outlook/book-reader.ts';
+
+const plan: Plan = planOf(loadBundledEnclosure('beck-bank').document, library);
+const SLOW = 120_000;
+
+describe('the community of the demo', () => {
+  it(
+    'eats what its book says, more feed carries more adults, and nobody eats what it does not like',
+    () => {
+      const capacity = carryingCapacity(plan, 60);
+      const feed = capacity.find(({ food }) => food === 'feed')!;
+      expect(feed.eaters.map(({ population }) => population)).toContain('hyalella-azteca');
+      expect(feed.eaters.map(({ population }) => population)).not.toContain('porcellio-scaber');
+      const doubled: Plan = {
+        ...plan,
+        routines: plan.routines.map((each) =>
+          each.kind === 'feed' ? { ...each, mass: 2 * each.mass } : each,
+        ),
+      };
+      const more = carryingCapacity(doubled, 60).find(({ food }) => food === 'feed')!;
+      expect(more.eaters[0]!.adults / feed.eaters[0]!.adults).toBeCloseTo(2, 6);
+    },
+    SLOW,
+  );
+
+  it(
+    'has weekly flows that add up to what was eaten',
+    () => {
+      const prepared = prepareOutlook(plan, { days: 90, members: 2, seed: 1 });
+      const record = expectedRun(prepared);
+      const { shape } = bookReader(prepared);
+      const flows = foodFlows({ plan, shape, rows: record.bookRows, days: 90 });
+      const scuds = flows.filter(({ eater }) => eater === 'hyalella-azteca');
+      expect(scuds.length).toBeGreaterThan(1);
+      for (const { weekly, mean } of scuds) {
+        // 12 full weeks and six days, which the last entry brings to seven.
+        const days = weekly.map((_, week) => (week < 12 ? 7 : 6));
+        const sum = weekly.reduce((total, amount, week) => total + (amount * days[week]!) / 7, 0);
+        expect(sum / (mean * (90 / 7))).toBeCloseTo(1, 9);
+      }
+      expect(flows.some(({ eater, food }) => eater === 'porcellio-scaber' && food === 'land litter')).toBe(
+        true,
+      );
+    },
+    SLOW,
+  );
+
+  it(
+    'without animals has nothing eaten, and an addition changes its own numbers first',
+    () => {
+      const { founders: _, ...scud } = plan.populations[0]!;
+      const effects = whatIfAdded(
+        plan,
+        { population: { ...scud, founders: [] }, adults: 40 },
+        { days: 40, members: 2, seed: 1 },
+      );
+      const own = effects.find(({ series }) => series === 'population:hyalella-azteca:adult')!;
+      expect(own.difference.q50).toBeGreaterThan(15);
+      expect(own.course).toHaveLength(40);
+      expect(() =>
+        whatIfAdded(
+          plan,
+          { population: { ...scud, founders: [] }, adults: 0 },
+          { days: 5, members: 2, seed: 1 },
+        ),
+      ).toThrow(/at least 1/);
+    },
+    SLOW,
+  );
+
+  it(
+    'is fed more for more animals, and refuses what it cannot know',
+    () => {
+      const few = feedingPlan(plan, { 'hyalella-azteca': 20 }, { days: 150 });
+      const many = feedingPlan(plan, { 'hyalella-azteca': 150 }, { days: 150 });
+      expect(many.mass).toBeGreaterThan(few.mass);
+      expect(few.everyDays).toBe(3);
+      expect(few.sentences[0]).toMatch(/^Give .* g of .* every 3 days into the water\.$/);
+      expect(() => feedingPlan(plan, { unicorn: 3 })).toThrow(/no population 'unicorn'/);
+      expect(() => feedingPlan(plan, {})).toThrow(/how many adults/);
+    },
+    SLOW,
+  );
+});
