@@ -80,7 +80,7 @@ describe('water', () => {
     const { status, stdout } = shoreglass('water', 'beck-bank', ...args, '--now', 'KH 71 ppm, GH 7 °dGH');
     expect(status).toBe(0);
     expect(stdout).toMatch(/Started from readings: KH 71 ppm, GH 7 °dGH/);
-    expect(stdout).toMatch(/KH 4\.0\s°dKH, GH 7\.0\s°dGH/);
+    expect(stdout).toMatch(/KH 4\.0\s°dKH,\s+GH 7\.0\s°dGH/);
     expect(stdout).toMatch(/ammonia oxidation +.*│/);
     expect(stdout).toMatch(/Alder branch: /);
   });

@@ -88,15 +88,18 @@ function offersNamed(text: string): BufferOffer[] {
   });
 }
 
-/** Half, once and twice the usual grain, unless sizes are given. */
+/** Half, once and twice the usual grain, unless sizes are given; the usual one alone where many are on offer. */
 const FINER_AND_COARSER = [0.5, 1, 2] as const;
+const MANY = 3;
 
-function withGrains(offer: BufferOffer, grain: string | undefined): BufferOffer {
-  const [usual = 0] = offer.grains;
-  const grains = grain
-    ? listed(grain).map((each) => quantity('grain', each, { dimension: 'length', bare: 'mm' }))
-    : FINER_AND_COARSER.map((factor) => factor * usual);
-  return { ...offer, grains };
+function withGrains(offers: readonly BufferOffer[], grain: string | undefined): BufferOffer[] {
+  const given =
+    grain && listed(grain).map((each) => quantity('grain', each, { dimension: 'length', bare: 'mm' }));
+  return offers.map((offer) => {
+    const [usual = 0] = offer.grains;
+    const sizes = offers.length > MANY ? [usual] : FINER_AND_COARSER.map((factor) => factor * usual);
+    return { ...offer, grains: given || sizes };
+  });
 }
 
 const HOLD = /^(pH|KH)\s*([\d.,]+)?\s*(?:to|-|–)\s*([\d.,]+)?\s*(\S.*)?$/i;
@@ -134,7 +137,7 @@ export function questionOf(options: WaterOptions): Omit<BufferQuestion, 'seed'> 
   if (options.buffer === undefined) return undefined;
   const days = quantity('for', options.for, { dimension: 'time', bare: 'd' }) / 86_400;
   return {
-    offers: offersNamed(options.buffer).map((offer) => withGrains(offer, options.grain)),
+    offers: withGrains(offersNamed(options.buffer), options.grain),
     days,
     probability: quantity('sure', options.sure, { dimension: 'share', bare: '%' }),
     ...(options.hold && {

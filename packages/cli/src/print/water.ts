@@ -141,7 +141,7 @@ function bufferLines({ buffer }: WaterDocument, width: number): string[] {
   const rows = options.map(({ name, grain, mass, verdict, inBand }, at) => {
     const { share, low, high } = inBand;
     const shares = [share, low, high].map((part) => Math.round(part * 100));
-    return `${INDENT}${INDENT}${at === best ? '→' : ' '} ${`${name}, ${Number((grain * 1000).toPrecision(2))} mm`.padEnd(36)} ${verdict === 'found' ? massText(mass).padStart(8) : '     none'}  ${shares[0]} % (${shares[1]} to ${shares[2]} %)`;
+    return `${INDENT}${INDENT}${at === best ? '→' : ' '} ${`${name.split(',')[0]}, ${Number((grain * 1000).toPrecision(2))} mm`.padEnd(36)} ${verdict === 'found' ? massText(mass).padStart(8) : '     none'}  ${shares[0]} % (${shares[1]} to ${shares[2]} %)`;
   });
   return [
     `\n${colours.underline(`A buffer for ${buffer.days} days, ${percent} % sure`)}`,

@@ -175,7 +175,7 @@ function* halve(trials: Trials, { low, high }: Bracket, setting: SearchSetting):
  * @param guess a mass that is likely right [kg], from another grain
  * @source derived: bracketing and bisection on the logarithm of the mass with common random numbers
  */
-export function* searchMass(
+function* searchMass(
   { offer, grain, guess }: { readonly offer: BufferOffer; readonly grain: number; readonly guess?: number },
   setting: SearchSetting,
 ): Part<Search> {
@@ -194,24 +194,38 @@ export function* searchMass(
   return { ...summary(trials, offer, grain), holds: least };
 }
 
+/** Mass over grain that a search came to [kg/m]: what a search of another grain or material starts from. */
+function massPerGrain({ holds, grain }: Search): number | undefined {
+  return holds && holds.mass / grain;
+}
+
 /**
- * Searches all grains of an offer: the middle one by the ladder, the others from what it came to, since the surface
- * that dissolves goes with mass over grain.
+ * Searches all grains of an offer: the middle one first, the others from what it came to, since the surface that
+ * dissolves goes with mass over grain.
+ * @param perGrain mass over grain that is likely right [kg/m], from another material
  * @source derived
  */
-export function* searchOffer(offer: BufferOffer, setting: SearchSetting): Part<Search[]> {
+function* searchOffer(offer: BufferOffer, setting: SearchSetting, perGrain?: number): Part<Search[]> {
   const { grains } = offer;
+  const search = (grain: number, known: number | undefined): Part<Search> =>
+    searchMass({ offer, grain, ...(known !== undefined && { guess: known * grain }) }, setting);
   const middle = grains[Math.floor(grains.length / 2)]!;
-  const first = yield* searchMass({ offer, grain: middle }, setting);
+  const first = yield* search(middle, perGrain);
+  const known = massPerGrain(first);
   const others = yield* together(
-    grains
-      .filter((grain) => grain !== middle)
-      .map((grain) => {
-        const guess = first.holds && (first.holds.mass * grain) / middle;
-        return searchMass({ offer, grain, ...(guess !== undefined && { guess }) }, setting);
-      }),
+    grains.filter((grain) => grain !== middle).map((grain) => search(grain, known)),
   );
-  return grains.map((grain) => (grain === middle ? first : others.find((search) => search.grain === grain)!));
+  return grains.map((grain) => (grain === middle ? first : others.find((other) => other.grain === grain)!));
+}
+
+/** Searches every grain of every offer, the first offer first and the others from what it came to. @source derived */
+export function* searchOffers(offers: readonly BufferOffer[], setting: SearchSetting): Part<Search[]> {
+  const [head, ...rest] = offers;
+  if (!head) return [];
+  const first = yield* searchOffer(head, setting);
+  const known = first.flatMap((search) => massPerGrain(search) ?? [])[0];
+  const others = yield* together(rest.map((offer) => searchOffer(offer, setting, known)));
+  return [...first, ...others.flat()];
 }
 
 function summary(trials: Trials, offer: BufferOffer, grain: number): Omit<Search, 'holds'> {
@@ -236,7 +250,7 @@ export function isMonotone(tried: readonly Tried[]): boolean {
 }
 
 /** Runs several parts side by side: each round asks for the orders of all that are not done. @source derived */
-export function* together<Found>(parts: readonly Part<Found>[]): Part<Found[]> {
+function* together<Found>(parts: readonly Part<Found>[]): Part<Found[]> {
   const steps = parts.map((part) => part.next());
   while (steps.some(({ done }) => !done)) {
     const orders = steps.map((step) => (step.done ? [] : step.value));

@@ -19,14 +19,7 @@ import type {
   BufferQuestion,
   ShareOfRuns,
 } from './buffer-question.ts';
-import {
-  isMonotone,
-  type Part,
-  type Search,
-  type SearchSetting,
-  searchOffer,
-  together,
-} from './buffer-search.ts';
+import { isMonotone, type Part, type Search, type SearchSetting, searchOffers } from './buffer-search.ts';
 import { answerSentences, optionSentence } from './buffer-sentences.ts';
 import type { Inquiry, TrialMember, TrialOrder } from './trial.ts';
 
@@ -182,7 +175,7 @@ function* wholeSearch(plan: Plan, question: BufferQuestion, judge: Judge): Part<
   const water = geometry.volumeAt(plan.water.level);
   const setting: SearchSetting = { days, seed, probability, judge, members: searching, water, without };
   const context: Context = { plan, question, judge, setting, confirm };
-  const searches = (yield* together(question.offers.map((offer) => searchOffer(offer, setting)))).flat();
+  const searches = yield* searchOffers(question.offers, setting);
   const options = yield* best(
     searches.map((search) => optionOf(search, context)),
     context,
@@ -203,7 +196,7 @@ function* wholeSearch(plan: Plan, question: BufferQuestion, judge: Judge): Part<
 function likelyRuns({ offers, members }: BufferQuestion): number {
   const searches = offers.reduce((sum, { grains }) => sum + grains.length, 0);
   const search = members?.search ?? SEARCH_MEMBERS;
-  return 3 * search * (offers.length + searches) + (members?.confirm ?? CONFIRM_MEMBERS);
+  return 3 * search * (1 + searches) + (members?.confirm ?? CONFIRM_MEMBERS);
 }
 
 /**
