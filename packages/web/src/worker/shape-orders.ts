@@ -4,16 +4,12 @@ import {
   type CoverAnswer,
   type CoverGoal,
   climateYear,
+  coverFor,
   type Plan,
   type ShapeSheet,
   shapeSheet,
 } from '@shoreglass/engine';
-import * as engine from '@shoreglass/engine';
 import type { ShapeContent } from '../places/shape/handles/handle.ts';
-
-const { coverFor } = engine as unknown as {
-  coverFor(plan: Plan, goal: CoverGoal): CoverAnswer;
-};
 
 /** What the Shape place asks of an engine worker. */
 export type ShapeOrder =

@@ -71,9 +71,14 @@ function EntryList({ entries }: { readonly entries: readonly EnclosureEntry[] })
           </div>
           <ul className={styles.ways} aria-label={name}>
             {errors === 0 && (
-              <li>
-                <Link href={`/ahead/${id}`}>Look ahead</Link>
-              </li>
+              <>
+                <li>
+                  <Link href={`/shape/${id}`}>Shape</Link>
+                </li>
+                <li>
+                  <Link href={`/ahead/${id}`}>Look ahead</Link>
+                </li>
+              </>
             )}
             <li>
               <Link href={`/enclosures/${id}`}>{errors === 0 ? 'Text' : 'Mend the text'}</Link>

@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { memo, useEffect } from 'react';
 import { flushSync } from 'react-dom';
 import { useView } from '../../app/view.ts';
 import type { SoundShape } from '../../worker/shape-orders.ts';
@@ -21,7 +21,12 @@ interface ShapeSheetViewProps {
 }
 
 /** Every figure of the shape; printed, it is the sheet one takes to the workbench. */
-export function ShapeSheetView({ shape, settled, amounts, onOpen }: ShapeSheetViewProps) {
+export const ShapeSheetView = memo(function ShapeSheetView({
+  shape,
+  settled,
+  amounts,
+  onOpen,
+}: ShapeSheetViewProps) {
   const { sheet } = shape;
   const climate = useClimate(settled.plan);
   const [cover, ask] = useCoverAnswer(settled.plan);
@@ -65,7 +70,7 @@ export function ShapeSheetView({ shape, settled, amounts, onOpen }: ShapeSheetVi
       </p>
     </>
   );
-}
+});
 
 /** Paper is light: the night view gives way while the sheet is printed. */
 function usePrintedByDay(): void {

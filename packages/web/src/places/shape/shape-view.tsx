@@ -1,5 +1,5 @@
 import type { EnclosureFile, Finding } from '@shoreglass/contract';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import { useWidth } from '../../drawing/use-width.ts';
 import type { SoundShape } from '../../worker/shape-orders.ts';
@@ -49,6 +49,8 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
   const selected = handleNamed(handles, selectedId);
   const concerns = useMemo(() => concernsOf(shape, findings, handles), [shape, findings, handles]);
   const amounts = useMemo(() => amountsIn(unit), [unit]);
+  // While the hand moves the drawings come first; the body and the long sheet follow as fast as they can.
+  const followed = useDeferredValue(shape);
   useUndoKeys(desk);
 
   const select = (handle: Handle) => {
@@ -62,6 +64,15 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
     // The field belongs to the new selection; it is there after this drawing.
     requestAnimationFrame(() => firstField.current?.focus());
   };
+  const openCover = useCallback(
+    (open: number) =>
+      desk.run({
+        words: 'Cover, open part',
+        about: 'cover',
+        edits: () => [{ path: ['cover', 'open'], value: `${Number((open * 100).toFixed(1))} %` }],
+      }),
+    [desk],
+  );
   const actions: BoardActions = {
     handles,
     shown: handles.filter(({ group }) => shown === 'all' || group === shown || group === 'water'),
@@ -85,6 +96,7 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
   const boardWidth = columns === 2 ? Math.floor((width - 24) / 2) : width;
   return (
     <div className={styles.shape}>
+      <PrintHead file={file} unit={unit} />
       <div className={styles.tools}>
         <ToolBar desk={desk} snap={snap} onSnap={setSnap} />
         <SaveBar file={file} desk={desk} onMoved={onMoved} />
@@ -127,22 +139,21 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
         <KeyHelp />
       </div>
       <div className={styles.below}>
-        <SolidPanel shape={shape} />
+        <SolidPanel shape={followed} />
         <ConcernList concerns={concerns} onTake={type} />
       </div>
-      <ShapeSheetView
-        shape={shape}
-        settled={settled}
-        amounts={amounts}
-        onOpen={(open) =>
-          desk.run({
-            words: 'Cover, open part',
-            about: 'cover',
-            edits: () => [{ path: ['cover', 'open'], value: `${Number((open * 100).toFixed(1))} %` }],
-          })
-        }
-      />
+      <ShapeSheetView shape={followed} settled={settled} amounts={amounts} onOpen={openCover} />
     </div>
+  );
+}
+
+/** Stands over the printed sheet only. */
+function PrintHead({ file, unit }: { readonly file: EnclosureFile; readonly unit: string }) {
+  return (
+    <p className={styles.printHead}>
+      <strong>{file.name}</strong>: its shape and what it comes to. {file.id}.yaml,{' '}
+      {new Date().toLocaleDateString()}; lengths in {unit}.
+    </p>
   );
 }
 

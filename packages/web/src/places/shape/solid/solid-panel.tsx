@@ -1,5 +1,5 @@
 import { palette, solidScene, viewWords } from '@shoreglass/figures';
-import { type KeyboardEvent, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, memo, type PointerEvent, useEffect, useMemo, useRef, useState } from 'react';
 import { useView } from '../../../app/view.ts';
 import { SceneView } from '../../../drawing/scene-view.tsx';
 import { useWidth } from '../../../drawing/use-width.ts';
@@ -17,7 +17,7 @@ interface Direction {
 }
 
 /** The enclosure as a body: drag it, or use the arrow keys or buttons, to see it from another side. */
-export function SolidPanel({ shape }: { readonly shape: SoundShape }) {
+export const SolidPanel = memo(function SolidPanel({ shape }: { readonly shape: SoundShape }) {
   const [host, width] = useWidth<HTMLDivElement>();
   const view = useView((state) => state.view);
   const [direction, setDirection] = useState<Direction>(START);
@@ -91,7 +91,7 @@ export function SolidPanel({ shape }: { readonly shape: SoundShape }) {
       </div>
     </section>
   );
-}
+});
 
 const KEYS: Readonly<Record<string, Direction>> = {
   ArrowLeft: { turn: -STEP, tilt: 0 },

@@ -1,0 +1,77 @@
+import { editEnclosureAll, openEnclosure } from '@shoreglass/contract';
+import { shapeSheet } from '@shoreglass/engine';
+import { library } from '@shoreglass/library';
+import { expect, test } from 'vitest';
+import type { SoundShape } from '../../../worker/shape-orders.ts';
+import { handleNamed } from '../handles/handle.ts';
+import { deedsFor } from './deeds.ts';
+import { handlesOf } from './moves.ts';
+
+const TEXT = library.data.enclosures['beck-bank'] ?? '';
+
+function shapeOf(text: string): SoundShape {
+  const { document, plan, findings } = openEnclosure(text, 'a.yaml');
+  if (!document || !plan) throw new Error(findings.map(({ message }) => message).join('; '));
+  return { name: 'a', content: document.content, plan, sheet: shapeSheet(plan) };
+}
+
+/** The text after a deed with a part, and what it then says. */
+function after(text: string, part: string | undefined, words: string): { text: string; shape: SoundShape } {
+  const shape = shapeOf(text);
+  const deed = deedsFor(handleNamed(handlesOf(shape), part), shape.content, 'cm').find(
+    (each) => each.words === words,
+  );
+  if (!deed) throw new Error(`nothing is called ${words}`);
+  const edited = editEnclosureAll(text, deed.command.edits(shape));
+  return { text: edited, shape: shapeOf(edited) };
+}
+
+test('splitting a zone changes no figure of the shape; its halves have its layers', () => {
+  const before = shapeOf(TEXT).sheet.geometry;
+  const { shape } = after(TEXT, 'ground:bank:right', 'Split Bank in two');
+  const { geometry } = shape.sheet;
+  expect(shape.content.zones).toHaveLength(4);
+  expect(shape.content.zones[3]?.layers).toEqual(shape.content.zones[2]?.layers);
+  expect(geometry.waterVolume).toBeCloseTo(before.waterVolume, 9);
+  expect(geometry.groundVolume).toBeCloseTo(before.groundVolume, 9);
+});
+
+test('a zone taken away leaves its room to its neighbour', () => {
+  const split = after(TEXT, 'ground:bank:right', 'Split Bank in two').text;
+  const { shape } = after(split, 'ground:bank-right:right', 'Take Bank, right away');
+  expect(shape.content.zones.map(({ id, to }) => [id, to])).toEqual([
+    ['pool', 0.44],
+    ['margin', expect.closeTo(0.57, 9)],
+    ['bank', 0.9],
+  ]);
+});
+
+test('an island takes water away, gets another corner and goes again, to the letter', () => {
+  const { text, shape } = after(TEXT, undefined, 'Draw an island');
+  expect(shape.sheet.geometry.openVolume).toBeLessThan(shapeOf(TEXT).sheet.geometry.openVolume);
+  const corners = after(text, 'corner:island:1', 'Add a corner after this');
+  expect(corners.shape.content.zones[3]?.outline).toHaveLength(5);
+  expect(
+    after(text, 'corner:island:1', 'Take this corner away').shape.content.zones[3]?.outline,
+  ).toHaveLength(3);
+  expect(after(text, 'zone:island', 'Take Island away').text).toBe(TEXT);
+});
+
+test('pieces are added, bent and taken away', () => {
+  const stone = after(TEXT, undefined, 'Add a stone');
+  expect(stone.shape.sheet.masses.total).toBeGreaterThan(shapeOf(TEXT).sheet.masses.total);
+  expect(after(stone.text, 'piece:stone', 'Take Stone away').text).toBe(TEXT);
+  const branch = after(TEXT, undefined, 'Add a branch').shape.content.hardscape?.at(-1);
+  expect(branch).toMatchObject({ id: 'branch-2', material: 'alder-wood' });
+  const bent = after(TEXT, 'point:branch:1', 'Add a point after this').shape.content.hardscape?.[0]?.course;
+  expect(bent).toHaveLength(5);
+  expect(bent?.[2]?.x).toBeCloseTo((0.36 + 0.55) / 2, 4);
+  const shorter = after(TEXT, 'point:branch:1', 'Take this point away');
+  expect(shorter.shape.content.hardscape?.[0]?.course).toHaveLength(3);
+});
+
+test('a lamp is given a place over the middle, from where it can be moved', () => {
+  const { shape } = after(TEXT, undefined, 'Hang up LED bar');
+  expect(shape.content.devices?.lamps?.[0]?.panel).toMatchObject({ x: 0.45, y: 0.225 });
+  expect(handleNamed(handlesOf(shape), 'lamp:0')?.inPlan).toEqual({ x: 0.45, y: 0.225 });
+});
