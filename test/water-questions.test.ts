@@ -8,9 +8,12 @@ import {
   type BufferQuestion,
   blended,
   bufferPiece,
+  DISSOLVED_IDS,
+  type HardscapePiece,
   type Plan,
   runTrial,
   sizeBuffer,
+  type WaterComposition,
   withAndWithout,
 } from '@shoreglass/engine';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -74,6 +77,34 @@ describe('more carbonate', () => {
           expect(value).toBeGreaterThan(least[step - 1]![member]![q]! - 0.01);
       }
     }
+  });
+});
+
+describe('facts of the trade, common practice without source', () => {
+  const { plan: window } = loadBundledEnclosure('espoo-window');
+  const pure = Object.fromEntries(DISSOLVED_IDS.map((id) => [id, 0])) as unknown as WaterComposition;
+  const withWood: Plan = {
+    ...window,
+    water: { ...window.water, fill: pure, topOff: pure },
+    hardscape: window.hardscape.filter(({ kind }) => kind === 'wood'),
+    plants: [],
+    populations: [],
+    routines: window.routines.filter(({ kind }) => kind === 'top-off'),
+    actions: [],
+  };
+  const lastPH = (pieces: readonly HardscapePiece[]): number[] =>
+    runTrial(withWood, {
+      change: { pieces },
+      days: 42,
+      seed: 1,
+      members: ['expected', 0, 1, 2],
+      series: ['pH'],
+    }).map(({ series: [pH] }) => pH?.at(-1) ?? Number.NaN);
+
+  test('pure water with fresh bog wood sinks below pH 7 within weeks; crushed coral stops that', () => {
+    expect(withWood.hardscape.map(({ material }) => material)).toEqual(['bog-wood']);
+    for (const pH of lastPH([])) expect(pH).toBeLessThan(7);
+    for (const pH of lastPH([bufferPiece(coral(), 0.1, 0.003)])) expect(pH).toBeGreaterThan(7);
   });
 });
 
