@@ -38,7 +38,10 @@ export function ClimateFigures({ sheet, climate, stale, failure, amounts }: Clim
       {failure !== undefined && <p role="alert">{failure}</p>}
       {!climate && failure === undefined && <p role="status">Computing a year of air and water …</p>}
       {climate && (
-        <div data-stale={stale} aria-busy={stale}>
+        <div aria-busy={stale}>
+          <p role="status" className={styles.stale}>
+            {stale && 'Of the shape as it was; the changed one is being computed …'}
+          </p>
           <Year climate={climate} amounts={amounts} />
           <MonthTable climate={climate} amounts={amounts} />
           <DayChart climate={climate} />

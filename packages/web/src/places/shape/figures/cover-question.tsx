@@ -77,9 +77,12 @@ interface AnswerProps {
 
 function Answer({ answer, amounts, onTake }: AnswerProps) {
   const { curve, asDrawn, alternatives } = answer;
-  const widest = Math.max(0.02, ...curve.open) * 100;
+  // Covers are opened by a few per cent; the rest of the way tells little.
+  const widest = Math.min(1, Math.max(0.1, 3 * asDrawn.open, 1.5 * (asDrawn.range?.to ?? 0))) * 100;
   const line = (values: readonly number[], scale: number) =>
-    values.map((value, index) => [(curve.open[index] ?? 0) * 100, value * scale] as const);
+    values
+      .map((value, index) => [(curve.open[index] ?? 0) * 100, value * scale] as const)
+      .filter(([open], index, all) => open <= widest || (all[index - 1]?.[0] ?? 0) < widest);
   return (
     <>
       <LineChart

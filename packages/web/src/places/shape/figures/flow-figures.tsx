@@ -28,7 +28,7 @@ export function FlowFigures({ sheet, amounts }: FlowProps) {
         <strong>{amounts.flow(flow.clean.flow)}</strong>
         <span>all water {flow.clean.turnover.toFixed(1)} times an hour, clean</span>
       </p>
-      <OperatingTable flow={flow} amounts={amounts} />
+      {flow.curve && <OperatingTable flow={flow} amounts={amounts} />}
       <PumpChart flow={flow} amounts={amounts} />
       <FigureList
         figures={[
