@@ -8,8 +8,8 @@ import { waterChemistry } from '../water/water-chemistry.ts';
 import { carbonateDissolution } from './carbonate-dissolution.ts';
 import {
   aragoniteOverCalcite,
-  carbonateHeld,
   calciteCapacity,
+  carbonateHeld,
   carbonateSurface,
 } from './carbonate-surface.ts';
 

@@ -17,6 +17,7 @@ import { mineralisation } from './mineralisation.ts';
 import { nitriteOxidation } from './nitrite-oxidation.ts';
 import { organicCarbonBreakdown } from './organic-carbon-breakdown.ts';
 import { shellBuilding } from './shell-building.ts';
+import { plantRemains } from './plant-remains.ts';
 import { submergedPlants } from './submerged-plants.ts';
 import { surfaceCover } from './surface-cover.ts';
 import { suspendedAlgae } from './suspended-algae.ts';
@@ -35,6 +36,7 @@ export const CYCLE_PROCESSES: readonly AnyProcess[] = [
   listed(feedBreakdown),
   listed(carcassBreakdown),
   listed(litterBreakdown),
+  listed(plantRemains),
   listed(ammoniaOxidation),
   listed(nitriteOxidation),
   listed(denitrification),
@@ -61,6 +63,7 @@ export const CYCLE_NOT_MODELLED: readonly string[] = [
   'Rooted plants take nutrients from the water only, not from the substrate, and store none for lean times.',
   'Soil gives up no aluminium or iron in acid water, and binds no phosphate or colour.',
   'Wood feeds no fungi: it leaches and stays.',
+  'Living moss exchanges no ions with the water; peat, soil and dried moss under water do.',
   'Nothing produces hydrogen sulfide or methane where oxygen runs out.',
   'Light does not bleach coloured water.',
   'Water too warm for bacteria speeds them up further instead of harming them.',

@@ -1,4 +1,6 @@
 import type { Layer, Plan, Zone } from '../plan/plan.ts';
+import { outlineArea } from './ground-surface.ts';
+import { highestGround, lowestGround } from './plan-zones.ts';
 
 /** A layer of a zone as far as it lies under a water level. */
 export interface WetLayer {
@@ -9,10 +11,10 @@ export interface WetLayer {
   readonly area: number;
 }
 
-/** Integral from 0 to `height` of the part of a zone's length whose ground reaches that high [m]. */
-function groundBelow({ groundStart, groundEnd }: Zone, height: number): number {
-  const low = Math.min(groundStart, groundEnd);
-  const high = Math.max(groundStart, groundEnd);
+/** Integral from 0 to `height` of the part of a zone whose ground reaches that high [m]. */
+function groundBelow(zone: Zone, height: number): number {
+  const low = lowestGround(zone);
+  const high = highestGround(zone);
   if (height <= low) return height;
   const top = Math.min(height, high);
   const slope = high - low;
@@ -21,14 +23,14 @@ function groundBelow({ groundStart, groundEnd }: Zone, height: number): number {
 
 /**
  * The layers of a plan that lie under its water level, with their bulk volumes.
- * V = width length (G(top) - G(bottom)), G the integral of the share of the ground that reaches a height.
+ * V = area (G(top) - G(bottom)), G the integral of the share of the ground that reaches a height.
  * @param level of the water above the base [m]
- * @validity zones whose ground is straight between two ends, as the section sees them
+ * @validity ground that rises evenly from its lowest to its highest place; exact for two straight ends
  * @source derived
  */
 export function wetLayers({ box, zones }: Pick<Plan, 'box' | 'zones'>, level: number): WetLayer[] {
   return zones.flatMap((zone) => {
-    const base = (zone.to - zone.from) * box.width;
+    const base = zone.outline ? outlineArea(zone.outline) : (zone.to - zone.from) * box.width;
     let bottom = 0;
     return zone.layers.flatMap((layer, k) => {
       const end = k === zone.layers.length - 1 ? Number.POSITIVE_INFINITY : bottom + layer.thickness;
@@ -37,7 +39,7 @@ export function wetLayers({ box, zones }: Pick<Plan, 'box' | 'zones'>, level: nu
       const top = Math.min(end, level);
       if (top <= from) return [];
       const volume = base * (groundBelow(zone, top) - groundBelow(zone, from));
-      const reach = Math.min(top, Math.max(zone.groundStart, zone.groundEnd)) - from;
+      const reach = Math.min(top, highestGround(zone)) - from;
       return volume > 0 ? [{ layer, volume, area: volume / reach }] : [];
     });
   });
