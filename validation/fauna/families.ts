@@ -19,6 +19,17 @@ import {
   ultimateLength,
   wetMassAtAge,
 } from './quantities.ts';
+import {
+  eggsByFeeding,
+  eggToAdult,
+  gainInDays,
+  lengthByFeeding,
+  massFromStart,
+  metamorphosis,
+  rateRatio,
+  recruitment,
+  youngFromTen,
+} from './more-quantities.ts';
 import { speciesOf } from './species.ts';
 
 interface Family {
@@ -29,6 +40,14 @@ interface Family {
 }
 
 const FAMILIES: readonly Family[] = [
+  { name: 'eggs by feeding', asks: /cumulative eggs .*relative to ad libitum/i, answer: eggsByFeeding },
+  { name: 'length by feeding', asks: /length at day \d+/i, answer: lengthByFeeding },
+  { name: 'rate ratio', asks: /rate ratio/i, answer: rateRatio },
+  { name: 'young from ten adults', asks: /juveniles (after|per 10)/i, answer: youngFromTen },
+  { name: 'metamorphosis', asks: /to metamorphosis/i, answer: metamorphosis },
+  { name: 'egg to adult', asks: /egg to adult/i, answer: eggToAdult },
+  { name: 'recruitment in fresh water', asks: /recruitment in fresh water/i, answer: recruitment },
+  { name: 'gain of mass', asks: /growth in \d+ days/i, answer: gainInDays },
   { name: 'reproduction in heat', asks: /reproduction against temperature/i, answer: reproductionInHeat },
   { name: 'survival without food', asks: /survival .*starved|starved .*survival/i, answer: starvedSurvival },
   { name: 'survival', asks: /^survival\b/i, answer: survival },
@@ -39,6 +58,7 @@ const FAMILIES: readonly Family[] = [
   },
   { name: 'length at age', asks: /(length|diameter|size) at age/i, answer: lengthAtAge },
   { name: 'wet mass at age', asks: /(wet )?mass at age/i, answer: wetMassAtAge },
+  { name: 'wet mass from a start', asks: /wet mass$/i, answer: massFromStart },
   { name: 'ultimate length', asks: /ultimate length|maximum length/i, answer: ultimateLength },
   { name: 'age at first brood', asks: /first (brood|release)/i, answer: firstBroodAge },
   {

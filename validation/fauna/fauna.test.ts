@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
 import { judgeFile } from '../harness/command.ts';
 import { readDocument } from '../harness/read-document.ts';
@@ -9,17 +11,26 @@ import { familyOf, temperaturesIn } from './families.ts';
 const KNOWN: Readonly<Record<string, 'miss' | 'not built'>> = {
   'physella-growth25': 'miss',
   'hyalella-young': 'miss',
+  'folsomia-food-ratio': 'miss',
+  'folsomia-food-length': 'miss',
   'neo-stream': 'not built',
   'copper-amphipod': 'not built',
   'copper-snail': 'not built',
 };
 
 const path = fileURLToPath(new URL('fauna-checks.json', import.meta.url));
+const cases = JSON.parse(readFileSync(path, 'utf8')) as { id: string; taxonId: string }[];
+/** Whether the library holds the species of a case. */
+function isHeld(id: string): boolean {
+  const found = cases.find((each) => each.id === id);
+  return found !== undefined && Object.hasOwn(library.data.organisms, found.taxonId);
+}
+
 const verdicts = judgeFile(readDocument(path, [faunaRearings]));
 
 describe('rearings against published figures', () => {
   it.each(verdicts.map(({ id, status }) => [id, status] as const))('%s', (id, status) => {
-    expect(status).toBe(KNOWN[id] ?? 'pass');
+    expect(status).toBe(KNOWN[id] ?? (isHeld(id) ? 'pass' : 'not built'));
   });
 });
 

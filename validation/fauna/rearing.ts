@@ -1,4 +1,4 @@
-import { FOOD_COUNT, type TraitValues } from '@shoreglass/engine';
+import { FOOD_COUNT, FOOD_SPECS, type TraitValues } from '@shoreglass/engine';
 import { addCohort } from '../../packages/engine/src/life/cohort-train.ts';
 import { EXPECTED } from '../../packages/engine/src/life/demography.ts';
 import { bodyRate } from '../../packages/engine/src/life/energetics.ts';
@@ -10,10 +10,11 @@ import {
   createLivingPopulation,
   type LivingPopulation,
 } from '../../packages/engine/src/life/living-population.ts';
+import type { Surroundings } from '../../packages/engine/src/life/surroundings.ts';
 import type { WaterConditions } from '../../packages/engine/src/life/water-stress.ts';
 import type { Species } from './species.ts';
 
-/** Algae without end: N and P per C of Redfield's composition. */
+/** Food without end: N and P per C of Redfield's composition, near that of fungi and prey too. */
 const NITROGEN = 16 / 106;
 const PHOSPHORUS = 1 / 106;
 
@@ -56,18 +57,39 @@ function serve({ wanted }: LivingPopulation, meal: Meal, food: 'ample' | 'none')
   }
 }
 
+const ENDLESS = 1e12;
+
+/** Algae without end for those that eat them, else all they eat but soil and leaves. */
+function pastureFor(traits: TraitValues): Pasture {
+  const amounts = new Float64Array(FOOD_COUNT);
+  for (const [k, { food, preference }] of FOOD_SPECS.entries()) {
+    const poor = food === 'soil' || food === 'litter' || food === 'land litter' || food === 'plants';
+    const wanted = traits.preferenceForAlgae > 0 ? food === 'algae' : traits[preference] > 0 && !poor;
+    if (wanted) amounts[k] = ENDLESS;
+  }
+  return { amounts, area: 1, landArea: 1 };
+}
+
 /** Starts a rearing. */
 export function rear({ animal, traits }: Species, { temperature, count, length }: RearingSetup): Rearing {
   const population = createLivingPopulation(
-    { id: animal.id, traits: { mating: 'self-fertile', brood: animal.brood } },
+    {
+      id: animal.id,
+      traits: { mating: 'self-fertile', brood: animal.brood, development: animal.development ?? 'direct' },
+    },
     traits,
   );
   const { energetics, train } = population;
   const size = length ?? energetics.birth;
   addCohort(train, energetics, { count, length: size, age: 0, isAdult: size >= energetics.puberty });
-  const pasture: Pasture = { amounts: Float64Array.of(1e12, 0, 0, 0, 0), area: 1 };
+  const pasture = pastureFor(traits);
+  population.preyDensity = traits.preferenceForAlgae > 0 ? 0 : ENDLESS * traits.preferenceForPrey;
   const meal = nothingEaten();
-  const surroundings = { water: suitableWater(traits, temperature), volume: Number.POSITIVE_INFINITY };
+  const surroundings: Surroundings = {
+    water: suitableWater(traits, temperature),
+    air: { temperature, humidity: 98, groundWetness: 1 },
+    volume: Number.POSITIVE_INFINITY,
+  };
   return {
     population,
     pass(food) {

@@ -18,12 +18,17 @@ export interface Species {
   readonly dryPart: number | undefined;
 }
 
-/** The library's medians of an animal that lives in the water; undefined for any other. */
+/** What the life history says or the rules take; undefined where only traits are stated. */
+function dryPartOf({ lifeHistory }: Organism): number | undefined {
+  return lifeHistory ? (lifeHistory.dryPart?.value ?? 0.22) : undefined;
+}
+
+/** The library's medians of an animal; undefined where the library has none. */
 export function speciesOf(taxon: string): Species | undefined {
   const animal = Object.hasOwn(library.data.organisms, taxon) ? library.organism(taxon) : undefined;
-  if (animal?.habitat !== 'water') return undefined;
+  if (!animal) return undefined;
   const traits = Object.fromEntries(
     TRAIT_IDS.map((id) => [id, animalTraitsOf(animal).traits.priors[id].median]),
   ) as TraitValues;
-  return { animal, traits, dryPart: DRY_PART[taxon] };
+  return { animal, traits, dryPart: DRY_PART[taxon] ?? dryPartOf(animal) };
 }

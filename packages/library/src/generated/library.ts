@@ -703,14 +703,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file"
     },
     "lengthAtPuberty": {
-     "value": 1.35,
+     "value": 1.3,
      "unit": "mm",
      "basis": "derived",
      "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file",
      "note": "Length at 18 d on a curve to 2.38 mm."
     },
     "adultLength": {
-     "value": 2.2,
+     "value": 2.28,
      "unit": "mm",
      "basis": "published",
      "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file",
@@ -729,17 +729,18 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file"
     },
     "maturityAge": {
-     "value": 18,
+     "value": 16.5,
      "unit": "d",
      "basis": "published",
      "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum",
-     "note": "16 to 24 d after hatching."
+     "note": "16 to 17 d in one work, 21 to 24 d to the sixth instar in another."
     },
     "youngPerBrood": {
-     "value": 40,
+     "value": 82,
      "unit": "1",
-     "basis": "published",
-     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
+     "basis": "derived",
+     "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file",
+     "note": "Eleven eggs a day between day 40 (220 so far) and day 80 (657); batches of 30 to 50 are reported elsewhere (Fountain and Hopkin 2005)."
     },
     "broodInterval": {
      "value": 7.5,
@@ -760,10 +761,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
     },
     "lifespan": {
-     "value": 150,
+     "value": 200,
      "unit": "d",
-     "basis": "published",
-     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers' forum"
+     "basis": "derived",
+     "source": "Fountain and Hopkin 2005, Annual Review of Entomology 50: 201-222, as quoted on a keepers’ forum",
+     "note": "Mean 240 d at 15 °C and 111 d at 24 °C."
     }
    },
    "traits": {
@@ -4364,11 +4366,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "maturityAge": {
-     "value": 240,
+     "value": 120,
      "unit": "d",
-     "basis": "assumed",
-     "source": "judgement of the author of this file, see the note",
-     "note": "Between 126 d for 27 mg (published) and 400 d (estimate of a compiler)."
+     "basis": "derived",
+     "source": "Donker 1992, PhD thesis, VU University Amsterdam; via the Add-my-Pet species file",
+     "note": "Females grew from 3.2 to 26.9 mg in 126 d at 20 °C; the curve through these reaches 9 mm some 120 d after release. A compiler puts first breeding at 400 d, which field animals need."
     },
     "youngPerBrood": {
      "value": 35,
@@ -4400,6 +4402,30 @@ export const LIBRARY_DATA: LibraryData = {
      "unit": "d",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "traits": {
+    "activationEnergy": {
+     "value": 1.1,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 0.8,
+     "max": 1.4,
+     "basis": "derived",
+     "source": "Horváthová et al. 2015, ZooKeys 515: 67-79; abstract",
+     "note": "Juvenile growth almost three times faster at 22 than at 15 °C."
+    },
+    "broodActivationEnergy": {
+     "value": 1.15,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 0.8,
+     "max": 1.45,
+     "basis": "derived",
+     "source": "Horváthová et al. 2015, ZooKeys 515: 67-79; abstract",
+     "note": "Time in the pouch almost three times shorter at 22 than at 15 °C."
     }
    },
    "tolerances": {
@@ -9606,14 +9632,14 @@ export const LIBRARY_DATA: LibraryData = {
    "process": "denitrification",
    "parameters": {
     "arealRate": {
-     "value": 110,
+     "value": 180,
      "unit": "mg N/m²/d",
      "distribution": "lognormal",
      "spread": 1.8,
-     "min": 25,
-     "max": 500,
+     "min": 40,
+     "max": 800,
      "basis": "published",
-     "source": "111 µmol N/m2/h (37 mg N/m2/d), mean of littoral lake sediment under aired water (Saunders & Kalff 2001, abstract), taken threefold since oxygen of 8 mg/L above it leaves a third"
+     "source": "111 µmol N/m2/h (37 mg N/m2/d), mean of littoral lake sediment under aired water (Saunders & Kalff 2001, abstract), taken fivefold since oxygen of 8 mg/L above it leaves a third and 1 mg N/L of nitrate two thirds"
     },
     "theta": {
      "value": 1.113,
@@ -9653,7 +9679,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.4,
      "max": 6,
      "basis": "assumed",
-     "source": "40 g dry/m2: a bed of a fed tank with 10 g/m2 then loses 2 to 60, about 8 mg N/m2/d, as estimated for thin beds"
+     "source": "40 g dry/m2: the bed of a fed tank with 10 g/m2 then loses about 12 mg N/m2/d, within the 2 to 60 estimated for thin beds"
     }
    }
   },
@@ -10436,6 +10462,31 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.5,
      "basis": "memory",
      "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "plant-remains": {
+   "process": "plant-remains",
+   "parameters": {
+    "rate": {
+     "value": 0.028,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.9,
+     "min": 0.005,
+     "max": 0.1,
+     "basis": "published",
+     "source": "fresh shoots of Egeria najas lost 0.014 per day at 17 degC and 0.045 at 27 degC along a line (Braz. J. Biol. 65, 2005, abstract): half gone in 36 and 11 days, as first order 0.020 and 0.062; litter bags of older or tougher plants 0.003 to 0.012"
+    },
+    "theta": {
+     "value": 1.124,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.02,
+     "min": 1.06,
+     "max": 1.16,
+     "basis": "published",
+     "source": "the same work, 0.014 per day at 17 and 0.045 at 27 degC"
     }
    }
   },
