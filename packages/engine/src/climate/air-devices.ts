@@ -11,8 +11,9 @@ const part = (share: number): number => Math.min(1, Math.max(0, share));
 
 /** What fans, mats and fogger do during an hour. */
 export interface AirDevices {
-  /** Room air drawn through [m3/s]. */
+  /** Room air drawn through [m3/s], and that which fans with a humidistat draw when fully on. */
   roomFlow: number;
+  gatedFlow: number;
   /** Air stirred along the front glass [m3/s]. */
   stirred: number;
   /** Heat of fans inside [W], of mats into water and ground [W]. */
@@ -22,12 +23,16 @@ export interface AirDevices {
   /** Water made into fog [kg/s], and whether it comes from the pool. */
   fogRate: number;
   readonly fogFromPool: boolean;
+  /** Part of full speed at which the humidistat runs its fans in air of a humidity [0..1]. */
+  runsAt(humidity: number): number;
   /** Sets the hour of the day, with the air [0..1], water and ground [degC] as they are at its start. */
   set(hourOfDay: number, humidity: number, water: number, ground: number): void;
 }
 
 const NONE: AirDevices = {
   roomFlow: 0,
+  gatedFlow: 0,
+  runsAt: () => 0,
   stirred: 0,
   fanHeat: 0,
   matToWater: 0,
@@ -36,6 +41,9 @@ const NONE: AirDevices = {
   fogFromPool: false,
   set: () => undefined,
 };
+
+/** How far a humidistat turns its fan on [0..1]. */
+const gate = (humidity: number, above: number): number => part((humidity - above) / FAN_BAND + 0.5);
 
 function matHeat({ power, setpoint, onAt, hours }: HeatMat, hour: number, temperature: number): number {
   const wanted = setpoint === undefined ? 1 : part((setpoint - temperature) / MAT_BAND + 0.5);
@@ -54,19 +62,23 @@ export function airDevices(devices: Devices, openShare: () => number): AirDevice
   if (fans.length === 0 && mats.length === 0 && !fogger) return { ...NONE };
   for (const time of fogger?.at ?? [])
     if (!(time >= 0 && time < 24)) throw new RangeError(`the fogger starts at ${time} h; give 0 to below 24`);
+  const driest = Math.min(...fans.map(({ moves, above = 1 }) => (moves === 'room' ? above : 1)), 1);
   return {
     ...NONE,
     fogFromPool: fogger?.from === 'pool',
+    runsAt: (humidity) => gate(humidity, driest),
     set(hour, humidity, water, ground) {
       this.roomFlow = 0;
+      this.gatedFlow = 0;
       this.stirred = 0;
       this.fanHeat = 0;
       this.matToWater = 0;
       this.matToGround = 0;
       for (const { flow, power, moves, onAt, hours, above } of fans) {
-        const runs =
-          litPart(onAt, hours, hour) * (above === undefined ? 1 : part((humidity - above) / FAN_BAND + 0.5));
-        if (moves === 'room') this.roomFlow += flow * runs;
+        const lit = litPart(onAt, hours, hour);
+        const runs = lit * (above === undefined ? 1 : gate(humidity, above));
+        if (moves === 'room' && above === undefined) this.roomFlow += flow * lit;
+        else if (moves === 'room') this.gatedFlow += flow * lit;
         else {
           this.stirred += flow * runs;
           this.fanHeat += power * runs;

@@ -16,7 +16,7 @@ import {
   WATER,
 } from './balance-system.ts';
 import { AIR_HEAT_CAPACITY, LEWIS_FACTOR, latentHeat, quietAirConductance } from './evaporation.ts';
-import type { FrontSurroundings } from './front-pane.ts';
+import { type FrontSurroundings, radiationOnGlass } from './front-pane.ts';
 import { MASS_RATIO, moistAirDensity, moistAirVolume } from './moist-air.ts';
 import { type MoistureFlows, type MoisturePools, WATER_DENSITY } from './moisture-pools.ts';
 import { type SaturationCurve, saturationCurve } from './saturation-curve.ts';
@@ -30,6 +30,7 @@ const HEATER_BAND = 0.25;
 
 /** Per unknown, the tangent to the saturated humidity ratio: its value at 0 degC and its slope [1/K]. */
 const TANGENT = 2;
+const FAN_HALVINGS = 8;
 /** Positions in `coefficient` [kg/s]: vapour from water, vapour from land, dry air exchanged with the room. */
 const FROM_WATER = 0;
 const FROM_LAND = 1;
@@ -75,6 +76,8 @@ export class HeatAndVapour {
   private lampHeat = 0;
   private heaterPower = 0;
   private dryAir = 0;
+  /** Part of full speed at which fans with a humidistat run [0..1]. */
+  private fanShare = 0;
 
   constructor(setting: BalanceSetting) {
     this.setting = setting;
@@ -107,17 +110,11 @@ export class HeatAndVapour {
 
   /** What the front pane meets at the end of the last step. */
   aroundFront(hour: number): FrontSurroundings {
-    const { envelope: e, room, air } = this.setting;
-    const radiating = e.waterToGlass + e.groundToGlass;
-    const radiant =
-      radiating > 0
-        ? (e.waterToGlass * this.end[WATER]! + e.groundToGlass * this.end[GROUND]!) / radiating
-        : this.end[AIR]!;
+    const { envelope, room, air } = this.setting;
     return {
       air: this.end[AIR]!,
       ratio: this.end[RATIO]!,
-      radiation: radiating / e.glassArea,
-      radiant,
+      ...radiationOnGlass(envelope, this.end[WATER]!, this.end[GROUND]!),
       room: room.temperature[hour]!,
       stirred: air.stirred,
     };
@@ -161,19 +158,39 @@ export class HeatAndVapour {
   /** Moves on by `dt` seconds with the pool holding `poolWater` [kg]. */
   advance(dt: number, poolWater: number): void {
     this.start.set(this.end);
-    this.setCoefficients(dt);
-    this.startCoefficient.set(this.coefficient);
-    this.solve(dt);
-    if (this.hasMoved()) {
-      this.setCoefficients(dt);
-      for (let i = 0; i < this.coefficient.length; i++) {
-        this.coefficient[i] = 0.5 * (this.coefficient[i]! + this.startCoefficient[i]!);
-      }
-      this.solve(dt);
-    }
+    this.fanShare = 0;
+    this.pass(dt);
+    if (this.setting.air.gatedFlow > 0) this.settleFan(dt);
     this.bookHeat(dt);
     this.setFlows();
     this.pools.settle(this.flows, dt, poolWater);
+  }
+
+  /** From the start of the step to its end. */
+  private pass(dt: number): void {
+    this.setCoefficients(dt);
+    this.startCoefficient.set(this.coefficient);
+    this.solve(dt);
+    if (!this.hasMoved()) return;
+    this.setCoefficients(dt);
+    for (let i = 0; i < this.coefficient.length; i++) {
+      this.coefficient[i] = 0.5 * (this.coefficient[i]! + this.startCoefficient[i]!);
+    }
+    this.solve(dt);
+  }
+
+  /** Finds how far a humidistat turns its fans on: air is the drier the more they run, so halving is sure. */
+  private settleFan(dt: number): void {
+    const { air } = this.setting;
+    let low = 0;
+    let high = Math.min(1, air.runsAt(this.relativeHumidity()));
+    for (let i = 0; i < FAN_HALVINGS && high > low; i++) {
+      this.fanShare = 0.5 * (low + high);
+      this.end.set(this.start);
+      this.pass(dt);
+      if (air.runsAt(this.relativeHumidity()) > this.fanShare) low = this.fanShare;
+      else high = this.fanShare;
+    }
   }
 
   /** True when the first pass went so far that tangents and coefficients at its start no longer serve. */
@@ -237,7 +254,8 @@ export class HeatAndVapour {
     const insideDensity = moistAirDensity(this.end[AIR]!, this.end[RATIO]!, this.pressure);
     const buoyant = paths.exchange(insideDensity, outsideDensity);
     const leaking = (parameters.leakage / 3600) * envelope.airVolume;
-    const flow = buoyant + parameters.draught * paths.area + leaking + air.roomFlow;
+    const flow =
+      buoyant + parameters.draught * paths.area + leaking + air.roomFlow + this.fanShare * air.gatedFlow;
     return (flow * outsideDensity) / (1 + room.humidityRatio[this.hour]!);
   }
 

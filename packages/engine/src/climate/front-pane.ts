@@ -1,5 +1,6 @@
 import { cbrt } from '../numerics/elementary.ts';
 import type { Box } from '../plan/plan.ts';
+import type { Envelope } from './envelope.ts';
 import { AIR_HEAT_CAPACITY, LEWIS_FACTOR } from './evaporation.ts';
 import { gapResistance } from './gap-resistance.ts';
 import type { MoisturePools } from './moisture-pools.ts';
@@ -8,11 +9,11 @@ import { GLASS_CONDUCTIVITY } from './panes.ts';
 
 /** Forced convection along a pane half a metre high at 1 m/s [W/(m2 K) per (m/s)^0.5], and depth of the stream of air [m]. @source incropera, laminar plate (memory); depth assumed */
 const FORCED = 5.6;
-const STREAM = 0.08;
+const STREAM = 0.03;
 
 /**
  * Returns the film coefficient along a pane with air stirred past it [W/(m2 K)]: third root of the summed cubes of free and
- * forced convection, 5.6 sqrt(v), v the flow over a stream 8 cm deep as long as the pane.
+ * forced convection, 5.6 sqrt(v), v the flow over a stream 3 cm deep as long as the pane.
  * @param free film coefficient of free convection
  * @param flow of air [m3/s]
  * @param length of the pane [m]
@@ -33,6 +34,23 @@ export interface FrontSurroundings {
   readonly radiant: number;
   readonly room: number;
   readonly stirred: number;
+}
+
+/**
+ * Returns what radiates on the glass from inside [W/(m2 K)] and how warm it is [degC].
+ * @param envelope conductances of the box
+ * @param water temperature [degC]
+ * @param ground temperature [degC]
+ * @source derived
+ */
+export function radiationOnGlass(
+  { waterToGlass, groundToGlass, glassArea }: Envelope,
+  water: number,
+  ground: number,
+): Pick<FrontSurroundings, 'radiation' | 'radiant'> {
+  const radiating = waterToGlass + groundToGlass;
+  const radiant = radiating > 0 ? (waterToGlass * water + groundToGlass * ground) / radiating : water;
+  return { radiation: radiating / glassArea, radiant };
 }
 
 /**

@@ -17,6 +17,37 @@ const DRY = 1 / 3;
 /** On one day in twenty it is drier, or foggier. */
 const RARE = 0.05;
 
+/** Hours of every so many days, one day after the other. */
+function thinned(values: Float64Array, every: number): Float64Array {
+  const days = Math.floor(values.length / 24 / every);
+  const kept = new Float64Array(days * 24);
+  for (let day = 0; day < days; day++)
+    kept.set(values.subarray(day * every * 24, (day * every + 1) * 24), day * 24);
+  return kept;
+}
+
+/**
+ * Returns a case whose room has only every so many days, one following the other: the seasons in less time.
+ * @param one case
+ * @param every 1 keeps all days
+ * @source derived
+ */
+export function thinnedCase(one: ClimateCase, every: number): ClimateCase {
+  const { room } = one;
+  const temperature = thinned(room.temperature, every);
+  return {
+    ...one,
+    room: {
+      ...room,
+      hours: temperature.length,
+      temperature,
+      vapourPressure: thinned(room.vapourPressure, every),
+      humidityRatio: thinned(room.humidityRatio, every),
+      density: thinned(room.density, every),
+    },
+  };
+}
+
 /** The parts of the climate that several runs of one box share. */
 export interface ClimateCase {
   readonly plan: Plan;
@@ -60,8 +91,8 @@ export interface HourlyYear extends Hours {
   readonly closure: ClimateYear['closure'];
 }
 
-function emptyHours(): Hours {
-  const hours = () => new Float64Array(DAYS * 24);
+function emptyHours(days: number): Hours {
+  const hours = () => new Float64Array(days * 24);
   return {
     air: hours(),
     water: hours(),
@@ -119,22 +150,27 @@ class Balance {
 /**
  * Returns a year of the box hour by hour, its pool kept at the planned level.
  * @param climate plan, geometry, room and parameters
+ * @param settling days before those that are counted
  * @throws RangeError as `createClimate`.
  * @source derived; docs/science/climate.md
  */
-export function hourlyYear({ plan, geometry, room, parameters }: ClimateCase): HourlyYear {
+export function hourlyYear(
+  { plan, geometry, room, parameters }: ClimateCase,
+  settling = SETTLING,
+): HourlyYear {
   const climate = createClimate(plan, geometry, parameters, room);
   const { level } = plan.water;
   const volume = geometry.volumeAt(level);
   const store = ((parameters.landStore ?? 0) * geometry.landAreaAt(level)) / WATER_DENSITY;
-  const hours = emptyHours();
+  const days = Math.min(DAYS, room.hours / 24 - settling);
+  const hours = emptyHours(days);
   const { state } = climate;
   const balance = new Balance(climate);
   for (let hour = 0; hour < room.hours; hour++) {
     climate.step(hour, volume);
     balance.add();
-    const i = hour - SETTLING * 24;
-    if (i >= 0 && i < DAYS * 24) {
+    const i = hour - settling * 24;
+    if (i >= 0 && i < days * 24) {
       hours.air[i] = state.airTemperature;
       hours.water[i] = state.waterTemperature;
       hours.frontGlass[i] = state.frontTemperature;
@@ -151,7 +187,7 @@ export function hourlyYear({ plan, geometry, room, parameters }: ClimateCase): H
   return {
     ...hours,
     pressure: room.pressure,
-    months: monthsFrom(plan.startDate),
+    months: monthsFrom(plan.startDate).slice(0, days),
     closure: balance.closure(),
   };
 }
