@@ -43,6 +43,10 @@ describe.skipIf(leaveOut)('the Water place in a browser', { timeout: 120_000 }, 
 
     await page.getByRole('button', { name: 'Top off with it' }).click();
     await page.getByText('The mixed water now replaces what evaporates.').waitFor();
+    expect(
+      await page.getByRole('textbox', { name: 'How much of it' }).inputValue(),
+      'the desk comes along',
+    ).toBe('10 L');
     const file = join(underTest.dataFolder, `my-${EXAMPLE}.yaml`);
     const changed = await readFile(file, 'utf8');
     expect(changed).toMatch(/top-off: mixed-1/);

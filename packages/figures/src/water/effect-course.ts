@@ -79,7 +79,7 @@ function plotOf({ low, middle, high, digits, width, height }: EffectOptions): Pl
 }
 
 function figures({ left, right, top, bottom, value }: Plot, palette: Palette): SceneNode {
-  const room = Math.max(2, Math.floor((bottom - top) / 26));
+  const room = Math.max(2, Math.floor((bottom - top) / 20));
   const step = roundStep((value.domain[1] - value.domain[0]) / room);
   return group(
     { 'data-part': 'value-axis' },

@@ -5,6 +5,7 @@ import { editText } from '../../../engine-client.ts';
 import { useSaveEnclosure } from '../../../files/queries.ts';
 import { Refused } from '../../../files/server.ts';
 import type { Edit } from '../../../worker/messages.ts';
+import { carryOver } from './carry-over.ts';
 import { useLastChange } from './last-change.ts';
 
 export interface FileChange {
@@ -52,7 +53,9 @@ export function useFileChange(file: EnclosureFile): FileChange {
         if (blocked) throw new Error(`${blocked.message}. ${blocked.mend}`);
         const after = await saved(edited.text);
         tell({ id: after.id, words, before: file.text });
-        if (after.id !== file.id) navigate(location.replace(`/water/${file.id}`, `/water/${after.id}`));
+        if (after.id === file.id) return;
+        carryOver(file.id, after.id);
+        navigate(location.replace(`/water/${file.id}`, `/water/${after.id}`));
       }),
     undo: () =>
       carefully(async () => {

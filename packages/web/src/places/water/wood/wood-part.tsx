@@ -40,12 +40,7 @@ function Effects({ file, document, plan, ready }: EffectsProps) {
   useEffect(() => {
     if (ready && !state && pieces.length > 0) ask();
   }, [ready, key]);
-  if (pieces.length === 0)
-    return (
-      <p>
-        There is no wood, litter or lime in the water of this enclosure, so nothing here changes it slowly.
-      </p>
-    );
+  if (pieces.length === 0) return <p>No wood, litter or lime lies in this enclosure.</p>;
   return (
     <section aria-labelledby="wood" className={desk.block}>
       <h2 id="wood">What this wood will do</h2>
