@@ -12,8 +12,9 @@ import {
   floatingFernWarmth,
 } from './experiments/duckweed.ts';
 import { leafBreakdown, leafLeaching } from './experiments/leaf-litter.ts';
+import { leavesOnLand } from './experiments/leaves-on-land.ts';
 import { coldNitrification, filterStart, nitrificationBalance } from './experiments/nitrification.ts';
-import { faecesRespiration, feedRespiration } from './experiments/oxygen-demand.ts';
+import { faecesRespiration, feedDemand, feedRespiration } from './experiments/oxygen-demand.ts';
 import { periphytonProduction, periphytonSaturation, periphytonStock } from './experiments/periphyton.ts';
 import { plantRemains } from './experiments/plant-remains.ts';
 import { mossAcidity, peatCapacity, woodCarbon } from './experiments/wood-and-moss.ts';
@@ -31,10 +32,12 @@ const EXPERIMENTS: readonly Experiment[] = [
   nitrificationBalance,
   feedRespiration,
   faecesRespiration,
+  feedDemand,
   plantRemains,
   carcassLoss,
   carcassPulse,
   leafLeaching,
+  leavesOnLand,
   leafBreakdown,
   woodCarbon,
   peatCapacity,
@@ -58,7 +61,7 @@ function questionOf(inputs: Inputs): Question {
     setup,
     quantity,
     unit: inputs.textOr('unit', '-'),
-    temperatures: temperaturesIn(`${setup}; ${quantity}`),
+    temperatures: temperaturesIn(`${quantity}; ${setup}`),
   };
 }
 
