@@ -1,5 +1,5 @@
 import { checkEnclosure, readEnclosure } from '@shoreglass/contract';
-import { expectedRun, type Plan, prepareOutlook, type RunRecord, type SeriesId } from '@shoreglass/engine';
+import { expectedRun, type Plan, prepareOutlook, type SeriesId } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { beforeAll, describe, expect, test } from 'vitest';
 
@@ -18,7 +18,7 @@ function planOf(plants: string, care = ''): Plan {
     .replace('amount: 0.12 g', 'amount: 1 g')
     .replace('\nroutines:\n', `\nroutines:\n${care}`);
   const read = readEnclosure(text, 'beck-bank.yaml');
-  if (!('document' in read)) throw new Error(JSON.stringify(read.problems));
+  if (read.document === undefined) throw new Error(JSON.stringify(read.problems));
   const { plan, findings } = checkEnclosure(read.document);
   if (!plan) throw new Error(JSON.stringify(findings));
   return plan;
@@ -26,7 +26,7 @@ function planOf(plants: string, care = ''): Plan {
 
 interface Kept {
   readonly plan: Plan;
-  readonly record: RunRecord;
+  readonly record: ReturnType<typeof expectedRun>;
   readonly course: (id: SeriesId) => Float64Array | undefined;
 }
 

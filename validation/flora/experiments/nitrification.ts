@@ -141,7 +141,7 @@ function useInABottle(): Use {
     bottle.holds('nitrite') -
     bottle.holds('phosphate');
   const start = { ...held(bottle), alkalinity: alkalinity() };
-  bottle.pass(240);
+  bottle.pass(24 * 90);
   const end = held(bottle);
   const nitrogen = end.oxidised - start.oxidised;
   const built = start.ammonium - end.ammonium - nitrogen;

@@ -38,6 +38,45 @@ export const feedRespiration: Experiment = {
   },
 };
 
+/** Dry part of feed as given. @source memory */
+const DRY = 0.9;
+
+/** Oxygen that a gram of feed as given uses until all its carbon is burnt and its nitrogen is nitrate [g O2/g]. */
+export const feedDemand: Experiment = {
+  name: 'oxygen that feed uses in all',
+  asks: /feed.*(whole|total|in all|oxygen demand)/i,
+  answer(question) {
+    const volume = 1e-3;
+    const carbon = (PORTION * CARBON_SHARE.feed) / GRAMS_PER_MOL.carbon;
+    // 7.4 % nitrogen and 1.2 % phosphorus: general composition of dry feeds (memory)
+    const bottle = culture({
+      water: { sodium: 10, chloride: 0.5, oxygen: 20 },
+      setting: {
+        waterVolume: volume,
+        waterArea: 0,
+        waterDepth: 0.1,
+        submergedArea: 0.1,
+        darkFilmSurface: 0,
+        wetSubstrate: 0,
+        surfaceRenewal: 0,
+        waterTemperature: temperatureOf(question, 25),
+      },
+      contents: {
+        feedCarbon: carbon,
+        feedNitrogen: (PORTION * 0.074) / GRAMS_PER_MOL.nitrogen,
+        feedPhosphorus: (PORTION * 0.012) / GRAMS_PER_MOL.phosphorus,
+        ammoniaOxidisers: 1e-5,
+        nitriteOxidisers: 1e-5,
+      },
+      without: ['gas-exchange', 'attached-algae', 'suspended-algae', 'denitrification'],
+    });
+    const before = bottle.amount('oxygen');
+    bottle.pass(24 * 365);
+    const own = 2e-5;
+    return ((before - bottle.amount('oxygen') - own) * GRAMS_PER_MOL.oxygen * DRY) / PORTION;
+  },
+};
+
 export const faecesRespiration: Experiment = {
   name: 'oxygen used by faeces',
   asks: /f(a)?eces.*(respiration|oxygen)/i,

@@ -1,23 +1,17 @@
-import { COMPOSITIONS } from '../../../packages/engine/src/variables/compositions.ts';
 import { culture } from '../culture.ts';
 import { type Experiment, type Question, slopeOf, temperatureOf } from '../experiment.ts';
 
-/** Share left of dead plants in aired water in the dark, day by day. Dead plants are detritus. */
+/** Share left of dead plants in aired water in the dark, day by day; what has become detritus has left the bag. */
 function left(temperature: number, days: number): number[] {
   const carbon = 0.05;
-  const { nitrogenPerCarbon, phosphorusPerCarbon } = COMPOSITIONS.submergedPlants;
   const bag = culture({
     water: { sodium: 1, chloride: 0.5 },
     setting: { waterTemperature: temperature, surfaceRenewal: 1, wetSubstrate: 0 },
-    contents: {
-      detritusCarbon: carbon,
-      detritusNitrogen: carbon * nitrogenPerCarbon,
-      detritusPhosphorus: carbon * phosphorusPerCarbon,
-    },
+    contents: { plantRemains: carbon },
   });
   return Array.from({ length: days + 1 }, (_, k) => {
     if (k > 0) bag.pass(24);
-    return bag.amount('detritusCarbon') / carbon;
+    return bag.amount('plantRemains') / carbon;
   });
 }
 

@@ -17,6 +17,7 @@ export const emersedPlants = producer<FloatingPlantParameters>({
   light: 'lightOnEmersedPlants',
   ground: 'wetPlantGround',
   carbon: 'air',
+  leavesRemains: true,
   parameters: {
     maximumGrowth: { unit: '1/d', min: 0.002, max: 0.3, meaning: 'highest growth at 20 degC' },
     growthTheta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor of growth per degree' },

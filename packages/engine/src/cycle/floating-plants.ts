@@ -21,6 +21,7 @@ export const floatingPlants = producer<FloatingPlantParameters>({
   light: 'lightOnFloatingPlants',
   ground: 'waterArea',
   carbon: 'air',
+  leavesRemains: true,
   parameters: {
     maximumGrowth: { unit: '1/d', min: 0.02, max: 1, meaning: 'highest growth at 20 degC' },
     growthTheta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor of growth per degree' },

@@ -100,7 +100,7 @@ describe('the library’s parameters of the cycle', () => {
       DAY *
       (lit['growth of submerged plants on nitrate']! / 2 -
         lit['respiration of submerged plants']! -
-        lit['loss of submerged plants to detritus']!);
+        lit['loss of submerged plants']!);
     expect(net).toBeGreaterThan(0.007);
     expect(net).toBeLessThan(0.109);
   });

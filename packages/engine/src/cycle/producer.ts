@@ -1,7 +1,7 @@
 import type { ParameterSpecs, Process, RunningProcess, Setting } from '../process/contract.ts';
 import { balanced, type Stoichiometry } from '../process/stoichiometry.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
-import type { Composition } from '../variables/compositions.ts';
+import { COMPOSITIONS, type Composition } from '../variables/compositions.ts';
 import type { ElementId } from '../variables/elements.ts';
 import type { VariableId } from '../variables/variables.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
@@ -43,6 +43,8 @@ export interface ProducerGroup<P extends ProducerParameters> {
    * whole when this is left out. 'air': carbon dioxide and oxygen are exchanged with the air and never short.
    */
   readonly carbon?: VariableId | 'air';
+  /** Whole plants leave remains that break down slowly; algae are detritus at once. */
+  readonly leavesRemains?: true;
   readonly parameters: ParameterSpecs<P>;
 }
 
@@ -145,6 +147,12 @@ function readsOf<P extends ProducerParameters>(group: ProducerGroup<P>): Variabl
   ];
 }
 
+/** What dies of a group. */
+function lossOf<P extends ProducerParameters>(group: ProducerGroup<P>): Stoichiometry {
+  const { pool, composition, leavesRemains } = group;
+  return leavesRemains ? lossToRemains(pool, composition) : lossToDetritus(pool, composition);
+}
+
 /** Elements closed from the water; with 'air', carbon and oxygen cross the boundary instead. */
 function closing(carbon: VariableId | 'air' | undefined, nitrogen: VariableId) {
   const nutrients = { nitrogen, phosphorus: 'phosphate' } as const;
@@ -159,6 +167,22 @@ export function lossToDetritus(pool: VariableId, composition: Composition): Stoi
     detritusCarbon: 1,
     detritusNitrogen: composition.nitrogenPerCarbon,
     detritusPhosphorus: composition.phosphorusPerCarbon,
+  };
+}
+
+/**
+ * A plant that dies, per mol C: remains of the composition of submerged plants, and what it held of nitrogen and
+ * phosphorus beyond them, which leaches, to detritus. `derived`: element balance.
+ */
+export function lossToRemains(pool: VariableId, composition: Composition): Stoichiometry {
+  const { nitrogenPerCarbon, phosphorusPerCarbon } = COMPOSITIONS.submergedPlants;
+  const nitrogen = composition.nitrogenPerCarbon - nitrogenPerCarbon;
+  const phosphorus = composition.phosphorusPerCarbon - phosphorusPerCarbon;
+  return {
+    [pool]: -1,
+    plantRemains: 1,
+    ...(nitrogen > 0 ? { detritusNitrogen: nitrogen } : {}),
+    ...(phosphorus > 0 ? { detritusPhosphorus: phosphorus } : {}),
   };
 }
 
@@ -189,7 +213,7 @@ function running<P extends ProducerParameters>(
         name: `respiration of ${name}`,
         stoichiometry: balanced({ [pool]: -1 }, closing(carbon, 'ammonium')),
       },
-      { name: `loss of ${name} to detritus`, stoichiometry: lossToDetritus(pool, group.composition) },
+      { name: `loss of ${name}`, stoichiometry: lossOf(group) },
     ],
     evaluate(values, rates, offset) {
       const content = values[stock]!;
@@ -218,7 +242,7 @@ function running<P extends ProducerParameters>(
  * with h the fall in heat (`heatLimited`) and filled = B/(B_full A) or the share of a surface that it and its rivals fill, split between ammonium and
  * nitrate by `ammoniumShare`; respiration = r20 theta_r^(T - 20) O2/(K + O2) B; loss = l20 theta_r^(T - 20) B.
  * Growth releases the oxygen that building from carbon dioxide and the nitrogen at hand gives; respiration returns
- * carbon, ammonium and phosphate in the composition of the pool. Those with leaves in the air exchange carbon dioxide
+ * carbon, ammonium and phosphate in the composition of the pool. What is lost becomes detritus, or remains of plants. Those with leaves in the air exchange carbon dioxide
  * and oxygen with it and only nitrogen and phosphorus with the water.
  * @param group pool, composition, light, what bounds it, carbon, and parameter ranges
  * @source chapra-2008 (first order with space limit, least of the nutrients), monod-1949
@@ -236,9 +260,7 @@ export function producer<P extends ProducerParameters>(group: ProducerGroup<P>):
       'nitrate',
       'phosphate',
       ...(carbon === 'air' ? [] : (['oxygen', 'dissolvedInorganicCarbon'] as const)),
-      'detritusCarbon',
-      'detritusNitrogen',
-      'detritusPhosphorus',
+      ...(Object.keys(lossOf(group)) as VariableId[]).filter((id) => id !== pool),
     ],
     ...(carbon === 'air' ? { boundary: air } : {}),
     prepare: (parameters, setting) => running(group, parameters, setting),

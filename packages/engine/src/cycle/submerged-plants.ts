@@ -15,6 +15,7 @@ export const submergedPlants = producer<Required<ProducerParameters>>({
   light: 'lightOnPlants',
   ground: 'waterArea',
   carbon: 'carbonDioxide',
+  leavesRemains: true,
   parameters: {
     maximumGrowth: { unit: '1/d', min: 0.005, max: 1, meaning: 'highest growth at 20 degC' },
     growthTheta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor of growth per degree' },

@@ -1,9 +1,11 @@
 import { CYCLE_PROCESSES } from '../cycle/processes.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { AnyProcess } from '../process/contract.ts';
-import { plantedBiomass } from './plant-cover.ts';
 import { exchangersOf } from './place-exchangers.ts';
+import { PLANT_POOLS, plantedBiomass, type RootedInWater } from './plant-cover.ts';
 import { wetSubstrate } from './wet-substrate.ts';
+
+const PLANTED = Object.keys(PLANT_POOLS) as RootedInWater[];
 
 /**
  * The processes of the cycle that can run in a plan. What nothing in the plan can ever start costs no time: plants that
@@ -12,6 +14,7 @@ import { wetSubstrate } from './wet-substrate.ts';
  */
 export function processesOf(plan: Plan): readonly AnyProcess[] {
   const idle = new Set<string>();
+  if (PLANTED.every((group) => plantedBiomass(plan, group) === 0)) idle.add('plant-remains');
   if (plantedBiomass(plan, 'floating') === 0) idle.add('floating-plants');
   if (plantedBiomass(plan, 'emersed') === 0) idle.add('emersed-plants');
   if (wetSubstrate(plan) === 0) idle.add('denitrification');

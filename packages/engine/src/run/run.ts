@@ -6,8 +6,8 @@ import { type Book, createBook } from './book.ts';
 import { closureError } from './closure.ts';
 import { createEatenReader } from './eaten.ts';
 import { fill } from './fill.ts';
-import { createRecorder, type Recorder } from './recorder.ts';
 import { bringMistSalts, passDay } from './pass-day.ts';
+import { createRecorder, type Recorder } from './recorder.ts';
 import type { RunSetting } from './setting.ts';
 import { createWorld, type Draw, STATE_COUNT, setWaterDrivers, type World } from './world.ts';
 

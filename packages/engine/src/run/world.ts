@@ -12,8 +12,8 @@ import { Workspace } from '../water/equilibrium/workspace.ts';
 import { waterChemistry } from '../water/water-chemistry.ts';
 import { createIntegrator, type Integrator } from './integrator.ts';
 import { createKindMix, type KindMix } from './kind-mix.ts';
-import { wetPlantGround } from './plant-cover.ts';
 import { processesOf } from './plan-processes.ts';
+import { wetPlantGround } from './plant-cover.ts';
 import type { RunSetting } from './setting.ts';
 import { wetSubstrate } from './wet-substrate.ts';
 

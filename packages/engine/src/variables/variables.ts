@@ -119,6 +119,7 @@ export const VARIABLES = {
   litterFungi: living('fungi on the leaf litter', organicContent(COMPOSITIONS.fungi)),
   shellCarbonate: living('calcium carbonate in shells and cuticles', CALCIUM_CARBONATE),
   submergedPlants: living('submerged plants', organicContent(COMPOSITIONS.submergedPlants)),
+  plantRemains: living('dead water plants', organicContent(COMPOSITIONS.submergedPlants)),
   suspendedAlgae: living('suspended algae', organicContent(COMPOSITIONS.algae)),
   floatingPlants: living('floating plants', organicContent(COMPOSITIONS.floatingPlants)),
   emersedPlants: living('plants rooted in wet ground', organicContent(COMPOSITIONS.emersedPlants)),

@@ -1,0 +1,43 @@
+import type { Process } from '../process/contract.ts';
+import { SECONDS_PER_DAY } from '../units/constants.ts';
+import { COMPOSITIONS } from '../variables/compositions.ts';
+import { lossToDetritus } from './producer.ts';
+import { thetaResponse } from './temperature-response.ts';
+
+export interface PlantRemainsParameters {
+  readonly rate: number;
+  readonly theta: number;
+}
+
+/**
+ * Dead water plants falling to detritus, first order: k20 theta^(T - 20) pool.
+ * @validity soft plants; tough leaves and reeds take five times as long, and nobody eats the remains before they are
+ *   detritus
+ * @source olson-1963 (first order)
+ */
+export const plantRemains: Process<PlantRemainsParameters> = {
+  id: 'plant-remains',
+  parameters: {
+    rate: { unit: '1/d', min: 0.001, max: 0.2, meaning: 'breakdown at 20 degC' },
+    theta: { unit: '1', min: 1, max: 1.2, meaning: 'temperature factor per degree' },
+  },
+  reads: ['plantRemains', 'waterTemperature'],
+  changes: ['plantRemains', 'detritusCarbon', 'detritusNitrogen', 'detritusPhosphorus'],
+  prepare(parameters, setting) {
+    const pool = setting.index('plantRemains');
+    const temperature = setting.index('waterTemperature');
+    const rate = parameters.rate / SECONDS_PER_DAY;
+    const warmth = thetaResponse(parameters.theta, 20);
+    return {
+      reactions: [
+        {
+          name: 'detritus from dead plants',
+          stoichiometry: lossToDetritus('plantRemains', COMPOSITIONS.submergedPlants),
+        },
+      ],
+      evaluate(values, rates, offset) {
+        rates[offset] = rate * warmth(values[temperature]!) * values[pool]!;
+      },
+    };
+  },
+};
