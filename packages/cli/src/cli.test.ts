@@ -1,9 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { aheadDocumentSchema, waterDocumentSchema } from '@shoreglass/contract';
+import { aheadDocumentSchema, shapeDocumentSchema, waterDocumentSchema } from '@shoreglass/contract';
 import { library } from '@shoreglass/library';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
@@ -92,6 +92,51 @@ describe('water', () => {
     [['--change-to', 'sea'], /no water of the file or the library/],
   ])('bad input %j ends with 2 and says the mend', (more, message) => {
     const { status, stderr } = shoreglass('water', 'beck-bank', ...args, ...more);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(message);
+  });
+});
+
+describe('shape', () => {
+  test('--json prints one document that its schema accepts, with the answer about the cover', () => {
+    const { status, stdout } = shoreglass(
+      'shape',
+      'fern-island',
+      '--humidity',
+      '80 %',
+      '--fog',
+      '120 min',
+      '--json',
+    );
+    expect(status).toBe(0);
+    const document = shapeDocumentSchema.parse(JSON.parse(stdout));
+    expect(document.cover?.goal).toEqual({ humidity: 0.8, fog: 2 });
+    expect(document.climate.months).toHaveLength(12);
+  });
+  test('shows water, weight, glass, flow, light, climate and cautions to people, and prints a page', () => {
+    const { status, stdout } = shoreglass('shape', 'fern-island');
+    expect(status).toBe(0);
+    for (const heading of [
+      'Water and land',
+      'Zones',
+      'Weight',
+      'Glass, 10.0 mm, rimmed',
+      'Flow',
+      'Light',
+      'Climate through the year',
+      'Cautions',
+    ])
+      expect(stdout).toContain(heading);
+    const page = join(folder, 'sheet.html');
+    expect(shoreglass('shape', 'fern-island', '--print', page).status).toBe(0);
+    expect(readFileSync(page, 'utf8')).toMatch(/<svg[\s\S]*<svg[\s\S]*Climate through the year/);
+  });
+  test.each([
+    [['--humidity', '80'], /--humidity: '80' cannot be read/],
+    [['--humidity', '120 %'], /give 0 to 100 %/],
+    [['--print', 'sheet.pdf'], /must end in .html/],
+  ])('bad input %j ends with 2 and says the mend', (more, message) => {
+    const { status, stderr } = shoreglass('shape', 'beck-bank', ...more);
     expect(status).toBe(2);
     expect(stderr).toMatch(message);
   });

@@ -49,7 +49,8 @@ function lampRemarks({ devices }: EnclosureContent): Remark[] {
 const TURNOVERS = { slow: 0.5, fast: 12 } as const;
 
 function pumpRemarks({ devices: { pump } }: Plan, litres: number): Remark[] {
-  if (!pump) return [];
+  // One that cannot reach its outlet is told at the outlet.
+  if (!pump || (pump.curve && pump.flow === 0)) return [];
   const turnover = (pump.flow * 3.6e6) / litres;
   const tell = (message: string, mend: string): Remark => ({
     severity: 'warning',

@@ -1,0 +1,82 @@
+import { shapeSheet } from '@shoreglass/engine';
+import { library } from '@shoreglass/library';
+import { describe, expect, it } from 'vitest';
+import { shapeDocumentSchema } from '../../shape/shape-document.ts';
+import { sheetSchema } from '../../shape/sheet-schema.ts';
+import { bundledEnclosures, loadBundledEnclosure } from '../bundled.ts';
+import { openEnclosure } from './check-enclosure.ts';
+
+const text = library.enclosure('fern-island');
+const told = (from: string, to: string) =>
+  openEnclosure(text.replace(from, to), 'fern.yaml').findings.filter(({ severity }) => severity !== 'note');
+
+describe('a file drawn in plan', () => {
+  it('takes its ground from corners, from ends, or from front and back', () => {
+    const { plan } = openEnclosure(text, 'fern.yaml');
+    const ground = (id: string) =>
+      plan?.zones.find((zone) => zone.id === id)?.outline?.map((corner) => corner.ground);
+    expect(ground('bank')).toEqual([0.2, 0.12, 0.1, 0.12, 0.3]);
+    // the isle slopes from 17 cm at x = 26 cm to 22 cm at x = 50 cm
+    expect(ground('isle')?.[1]).toBeCloseTo(0.17 + (0.05 * 18) / 24, 12);
+    expect(ground('pool')).toEqual([0.03, 0.03, 0.06, 0.06]);
+    expect(plan?.devices.pump?.flow).toBeGreaterThan(0);
+    expect(plan?.devices.lamps[0]?.power).toBeCloseTo(24, 12);
+  });
+  it.each([
+    ['    from: 0 cm\n', '', 'zones[0].from', 'is missing'],
+    [
+      'ground: { front: 3 cm, back: 6 cm }',
+      'ground: { front: 3 cm, left: 6 cm }',
+      'zones[0].ground',
+      'slopes both ways',
+    ],
+    [
+      '{ x: 84 cm, y: 26 cm, ground: 12 cm }',
+      '{ x: 84 cm, y: 26 cm }',
+      'zones[1].outline',
+      'gives some of its corners a ground',
+    ],
+    ['    ground: { left: 17 cm, right: 22 cm }\n', '', 'zones[2].ground', 'is missing'],
+    [
+      '{ x: 100 cm, y: 12 cm, ground: 10 cm }',
+      '{ x: 130 cm, y: 12 cm, ground: 10 cm }',
+      'zones[1].outline[2]',
+      'outside the glass',
+    ],
+    ['level: 14 cm', 'level: 31 cm', 'water.level', 'the lower edge of Front slot at 30 cm'],
+    [
+      'roof: { bottom: 12 cm, top: 15 cm }',
+      'roof: { bottom: 12 cm, top: 11 cm }',
+      'zones[3].roof',
+      'not a slab above its ground',
+    ],
+    [
+      'curve: { head: 90 cm, flow: 420 L/h }',
+      'curve: { head: 15 cm, flow: 420 L/h }',
+      'devices.pump.outlet',
+      'cannot reach its outlet',
+    ],
+    ['    curve: { head: 90 cm, flow: 420 L/h }\n', '', 'devices.pump.flow', 'is missing'],
+    ['protection: IP65', 'protection: wet', 'devices.lamps[0].protection', 'is not a degree of protection'],
+    [
+      'z: 54 cm, length: 50 cm, breadth: 6 cm }\n      protection: IP65',
+      'z: 40 cm, length: 50 cm, breadth: 6 cm }',
+      'devices.lamps[0].panel',
+      'inside the mist',
+    ],
+  ])('%j as %j is told at %s', (from, to, path, message) => {
+    const [finding] = told(from, to);
+    expect(finding?.path).toBe(path);
+    expect(finding?.message).toContain(message);
+    expect(finding?.mend).not.toBe('');
+  });
+});
+
+describe('the shape sheet of what ships', () => {
+  it.each(bundledEnclosures())('%s is as its schema says, without a warning', (id) => {
+    const sheet = shapeSheet(loadBundledEnclosure(id).plan);
+    expect(sheetSchema.parse(JSON.parse(JSON.stringify(sheet)))).toEqual(sheet);
+    expect(sheet.remarks.filter(({ severity }) => severity !== 'note')).toEqual([]);
+    expect(shapeDocumentSchema.shape.sheet).toBeDefined();
+  });
+});
