@@ -112,7 +112,7 @@ describe('sizing a buffer', () => {
   let found: BufferAnswer;
   beforeAll(() => {
     found = ask(soft, [band('KH', { low: 2.4 })]);
-  });
+  }, 60_000);
 
   test('finds a mass that other members confirm, with the interval of its share', () => {
     expect(found.verdict).toBe('found');

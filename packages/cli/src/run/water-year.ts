@@ -15,6 +15,7 @@ import {
   type OutlookOptions,
   type PieceEffect,
   type Plan,
+  piecesWithEffect,
   prepareOutlook,
   type SplitChange,
   sizeBuffer,
@@ -70,8 +71,8 @@ async function asked<Answer>(
   return answer;
 }
 
-/** Runs of the small ensemble of pieces, the expected run included. */
-const RUNS_A_PIECE = 25;
+/** Members of the small ensemble of pieces, fewer where the outlook itself has fewer. */
+const PIECE_MEMBERS = 24;
 const RUNS_A_BUFFER = 300;
 
 interface Asked {
@@ -83,9 +84,10 @@ async function ask({ plan, options, question }: WaterYear): Promise<Asked> {
   const { days, seed } = options;
   const threads = trialThreads(plan);
   try {
-    const pieces = await asked(threads, withAndWithout(plan, { days, seed }), {
+    const members = Math.min(PIECE_MEMBERS, options.members);
+    const pieces = await asked(threads, withAndWithout(plan, { days, seed, members }), {
       title: 'With and without each piece',
-      runs: RUNS_A_PIECE * (1 + plan.hardscape.length),
+      runs: (1 + members) * (1 + piecesWithEffect(plan).length),
     });
     if (!question) return { pieces, buffer: undefined };
     const buffer = await asked(threads, sizeBuffer(plan, { ...question, seed }), {

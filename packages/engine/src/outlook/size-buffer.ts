@@ -99,20 +99,40 @@ interface Confirmed {
   readonly holds: boolean;
 }
 
+/** Members run at a time when confirming. */
+const CONFIRM_CHUNK = 20;
+
+/** Runs the members of an order in chunks, until all are done or too many have failed for the share asked. */
+function* confirming(order: TrialOrder, { question, judge }: Context): Part<Judged[]> {
+  const { members } = order;
+  const allowed = members.length * (1 - question.probability) + 1e-9;
+  const runs: Judged[] = [];
+  for (let from = 0; from < members.length; from += CONFIRM_CHUNK) {
+    const [answer = []] = yield [{ ...order, members: members.slice(from, from + CONFIRM_CHUNK) }];
+    runs.push(...answer.map((run) => judge.judge(run)));
+    if (runs.filter((run) => !holdsAll(run)).length > allowed) break;
+  }
+  return runs;
+}
+
 /** Runs the option with fresh members; where it falls short, with more and more of it. */
-function* confirmed(option: BufferOption, { question, judge, confirm }: Context): Part<Confirmed> {
+function* confirmed(option: BufferOption, context: Context): Part<Confirmed> {
+  const { question } = context;
   const offer = question.offers.find(({ material }) => material === option.material)!;
   let mass = option.mass;
   let runs: Judged[] = [];
   for (const factor of [1, ...MORE]) {
     mass = weighable(mass * factor);
-    const order = {
-      ...bareOrder(question, confirm),
-      change: { pieces: [bufferPiece(offer, mass, option.grain)] },
-    };
-    const [answer = []] = yield [order];
-    runs = answer.map((run) => judge.judge(run));
-    if (shareThat(runs, holdsAll).share >= question.probability) return { mass, runs, holds: true };
+    runs = yield* confirming(
+      {
+        ...bareOrder(question, context.confirm),
+        change: { pieces: [bufferPiece(offer, mass, option.grain)] },
+      },
+      context,
+    );
+    const isWhole = runs.length === context.confirm.length;
+    if (isWhole && shareThat(runs, holdsAll).share >= question.probability)
+      return { mass, runs, holds: true };
     // More carbonate mends a lower limit that was left, never an upper one.
     if (shareThat(runs, holdsLow).share >= question.probability) break;
   }
