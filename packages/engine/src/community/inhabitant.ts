@@ -108,6 +108,7 @@ export const PREY_WORDS: Readonly<Record<PreyKind, string>> = {
   reptiles: 'small reptiles',
 };
 
+/** The text with a capital first letter, for the start of a sentence. `derived`. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,6 +1,5 @@
 import type { Prior } from '../plan/prior.ts';
-import type { LifeHistory } from './life-history.ts';
-import { TRAIT_SPECS, type TraitId } from './traits.ts';
+import { type Habitat, TRAIT_SPECS, type TraitId } from './traits.ts';
 
 /** What a species file says an animal eats; the last is everything it hunts, by whatever kinds. */
 export const DIET_PARTS = [
@@ -17,6 +16,13 @@ export const DIET_PARTS = [
   'prey',
 ] as const;
 export type DietPart = (typeof DIET_PARTS)[number];
+
+/** What the rules of a diet need of a life history. */
+export interface DietFacts {
+  readonly habitat: Habitat;
+  /** Shares of what it eats, any weights. */
+  readonly diet: Readonly<Partial<Record<DietPart, number>>>;
+}
 
 interface Rule {
   readonly part: DietPart;
@@ -147,7 +153,7 @@ const USUAL_WEIGHT = 0.2;
 const GUT_RESERVE = 1.6;
 
 /** Which share of a diet falls to a rule's food in the places the animal feeds in. */
-function shareOf(rule: Rule, history: LifeHistory, inWater: number): number {
+function shareOf(rule: Rule, history: DietFacts, inWater: number): number {
   const part = (name: DietPart): number => history.diet[name] ?? 0;
   if (rule.place === 'water') {
     if (inWater <= 0) return 0;
@@ -178,7 +184,7 @@ interface Growth {
  * Most intake at puberty = 1.6 m Lend / (kappa efficiency), over the body carbon there.
  * @source derived: with usual amounts an animal then eats the shares its file states
  */
-export function dietTraits(history: LifeHistory, growth: Growth): Partial<Record<TraitId, Prior>> {
+export function dietTraits(history: DietFacts, growth: Growth): Partial<Record<TraitId, Prior>> {
   const inWater = history.habitat === 'water' ? 1 : history.habitat === 'land' ? 0 : 0.5;
   const shares = RULES.map((rule) => shareOf(rule, history, inWater));
   const total = shares.reduce((sum, share) => sum + share, 0);
