@@ -62,6 +62,11 @@ export const BANK: Zone = {
 
 const steady = (mean: number) => ({ mean, yearAmplitude: 0, peakDay: 200, dayAmplitude: 0 });
 
+/**
+ * Returns the invented plan with parts of it replaced (SI units).
+ * @param change parts that differ
+ * @source assumed
+ */
 export function planWith(change: Partial<Plan> = {}): Plan {
   return {
     id: 'test',
