@@ -13,7 +13,7 @@ import { createRandom } from '../../packages/engine/src/numerics/random.ts';
 import { drawPrior } from '../../packages/engine/src/outlook/draw.ts';
 import { speciesOf } from './species.ts';
 
-const animals = Object.values(library.data.organisms).filter(({ habitat }) => habitat === 'water');
+const animals = Object.values(library.data.organisms);
 
 describe('traits of the library', () => {
   it.each(animals.map(({ id }) => id))('of %s agree with each other in 500 draws', (id) => {
