@@ -9,7 +9,8 @@ import {
   type ShapeSheet,
   shapeSheet,
 } from '@shoreglass/engine';
-import type { ShapeContent } from '../places/shape/handles/handle.ts';
+import { library } from '@shoreglass/library';
+import type { MaterialName, ShapeContent } from '../places/shape/handles/handle.ts';
 
 /** What the Shape place asks of an engine worker. */
 export type ShapeOrder =
@@ -34,6 +35,8 @@ export interface SoundShape {
   readonly content: ShapeContent;
   readonly plan: Plan;
   readonly sheet: ShapeSheet;
+  /** Materials of the library, to choose from. */
+  readonly materials: readonly MaterialName[];
 }
 
 export interface ShapeResults {
@@ -41,6 +44,10 @@ export interface ShapeResults {
   readonly climate: ClimateYear;
   readonly cover: CoverAnswer;
 }
+
+const MATERIALS: readonly MaterialName[] = Object.values(library.data.materials)
+  .map(({ id, name, use }) => ({ id, name, use }))
+  .sort((a, b) => a.name.localeCompare(b.name, 'en'));
 
 export function carryOutShape(order: ShapeOrder): ShapeResults[keyof ShapeResults] {
   switch (order.do) {
@@ -58,5 +65,5 @@ function readShape(text: string, fileName: string): ShapeReading {
   if (!document || !plan) return { text, findings };
   const { name, glass, cover, zones, water, hardscape, devices } = document.content;
   const content = { glass, cover, zones, water, hardscape, devices };
-  return { text, findings, sound: { name, content, plan, sheet: shapeSheet(plan) } };
+  return { text, findings, sound: { name, content, plan, sheet: shapeSheet(plan), materials: MATERIALS } };
 }

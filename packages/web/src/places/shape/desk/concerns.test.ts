@@ -10,7 +10,10 @@ const TEXT = library.data.enclosures['beck-bank'] ?? '';
 function shapeOf(text: string) {
   const { document, plan, findings } = openEnclosure(text, 'a.yaml');
   if (!document || !plan) throw new Error(findings.map(({ message }) => message).join('; '));
-  return { shape: { name: 'a', content: document.content, plan, sheet: shapeSheet(plan) }, findings };
+  return {
+    shape: { name: 'a', content: document.content, plan, sheet: shapeSheet(plan), materials: [] },
+    findings,
+  };
 }
 
 test('a place of the plan is found in the file', () => {

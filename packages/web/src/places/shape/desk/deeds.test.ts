@@ -12,7 +12,7 @@ const TEXT = library.data.enclosures['beck-bank'] ?? '';
 function shapeOf(text: string): SoundShape {
   const { document, plan, findings } = openEnclosure(text, 'a.yaml');
   if (!document || !plan) throw new Error(findings.map(({ message }) => message).join('; '));
-  return { name: 'a', content: document.content, plan, sheet: shapeSheet(plan) };
+  return { name: 'a', content: document.content, plan, sheet: shapeSheet(plan), materials: [] };
 }
 
 /** The text after a deed with a part, and what it then says. */
@@ -74,4 +74,17 @@ test('a lamp is given a place over the middle, from where it can be moved', () =
   const { shape } = after(TEXT, undefined, 'Hang up LED bar');
   expect(shape.content.devices?.lamps?.[0]?.panel).toMatchObject({ x: 0.45, y: 0.225 });
   expect(handleNamed(handlesOf(shape), 'lamp:0')?.inPlan).toEqual({ x: 0.45, y: 0.225 });
+});
+
+test('a layer is put under another, and taken away again', () => {
+  const put = after(TEXT, 'layer:bank:3', 'Put a layer under it');
+  expect(put.shape.content.zones[2]?.layers.map(({ kind }) => kind)).toEqual([
+    'false bottom',
+    'drainage',
+    'mesh',
+    'drainage',
+    'substrate',
+  ]);
+  const gone = after(put.text, 'layer:bank:3', 'Take this layer away');
+  expect(gone.shape.content.zones).toEqual(shapeOf(TEXT).content.zones);
 });

@@ -28,9 +28,9 @@ export function deedsFor(handle: Handle | undefined, content: ShapeContent, unit
     ];
   const [kind, id = '', place = ''] = handle.id.split(':');
   if (kind === 'ground') return stripDeeds(id, content, deed);
+  if (kind === 'layer') return layerDeeds(id, Number(place), content, deed);
   if (kind === 'corner') return cornerDeeds(id, Number(place), content, deed);
-  if (kind === 'zone')
-    return [deed(`Take ${handle.name} away`, (shape, write) => withoutZone(shape, id, write))];
+  if (kind === 'zone') return zoneDeeds(id, content, deed);
   if (kind === 'point') return pointDeeds(id, Number(place), content, deed);
   if (kind === 'piece') return [deed(`Take ${handle.name} away`, (shape) => withoutPiece(shape, id))];
   return [];
@@ -46,6 +46,37 @@ function stripDeeds(id: string, content: ShapeContent, deed: Deed): PartDeed[] {
     deed(`Split ${name} in two`, (shape, write) => splitZone(shape, id, write)),
     ...(content.zones.length > 1
       ? [deed(`Take ${name} away`, (shape, write) => withoutZone(shape, id, write))]
+      : []),
+  ];
+}
+
+function zoneDeeds(id: string, content: ShapeContent, deed: Deed): PartDeed[] {
+  const zone = content.zones.find((each) => each.id === id);
+  if (!zone?.outline) return stripDeeds(id, content, deed);
+  return [deed(`Take ${zone.name ?? zone.id} away`, (shape, write) => withoutZone(shape, id, write))];
+}
+
+/** What a layer that is put in is made of at first, and how thick it is [m]. */
+const FRESH_LAYER = { kind: 'drainage', material: 'expanded-clay', thickness: 0.02 } as const;
+
+function layerDeeds(id: string, position: number, content: ShapeContent, deed: Deed): PartDeed[] {
+  const index = content.zones.findIndex((zone) => zone.id === id);
+  const count = content.zones[index]?.layers.length ?? 0;
+  const rewritten = (change: (all: Layers) => Layers): Edits => {
+    return (shape, write) => {
+      const layers = shape.content.zones[index]?.layers ?? [];
+      return [{ path: ['zones', index, 'layers'], value: layersWritten(change(layers), write) }];
+    };
+  };
+  const under = (all: Layers) => [...all.slice(0, position), FRESH_LAYER, ...all.slice(position)];
+  return [
+    deed('Put a layer under it', rewritten(under)),
+    ...(count > 1
+      ? [
+          deed('Take this layer away', () => [
+            { path: ['zones', index, 'layers', position], value: undefined },
+          ]),
+        ]
       : []),
   ];
 }

@@ -6,7 +6,7 @@ import { GROUPS } from '../handles/all-handles.ts';
 import type { Handle, Measure } from '../handles/handle.ts';
 import styles from './hand-panel.module.css';
 import { fieldText, readTyped, STEPS, valueText } from './lengths.ts';
-import { setMeasure, stepMeasure } from './moves.ts';
+import { choose, setMeasure, stepMeasure } from './moves.ts';
 import type { Command, Refusal } from './shape-desk-store.ts';
 
 export interface PartDeed {
@@ -64,6 +64,21 @@ export function HandPanel(props: HandPanelProps) {
           measure={measure}
           {...(index === 0 ? { field: props.firstField } : {})}
         />
+      ))}
+      {selected?.choices?.map((choice) => (
+        <label key={`${selected.id} ${choice.id}`} className={styles.choice}>
+          <span>{choice.name}</span>
+          <select
+            value={choice.value}
+            onChange={(event) => props.onCommand(choose(selected, choice, event.target.value))}
+          >
+            {choice.options.map(({ value, name }) => (
+              <option key={value} value={value}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
       ))}
       <div role="alert" className={styles.refusal}>
         {refusal?.findings.map(({ message, mend }) => (

@@ -1,7 +1,15 @@
 import type { LengthUnit } from '@shoreglass/figures';
 import type { SoundShape } from '../../../worker/shape-orders.ts';
 import { allHandles } from '../handles/all-handles.ts';
-import { type Axis, type Handle, handleNamed, type Measure, type Write, within } from '../handles/handle.ts';
+import {
+  type Axis,
+  type Choice,
+  type Handle,
+  handleNamed,
+  type Measure,
+  type Write,
+  within,
+} from '../handles/handle.ts';
 import { valueWritten } from './lengths.ts';
 import type { Command } from './shape-desk-store.ts';
 
@@ -10,8 +18,8 @@ export const writeIn =
   (value, dimension = 'length') =>
     valueWritten(value, dimension, unit);
 
-export function handlesOf({ content, plan }: SoundShape): Handle[] {
-  return allHandles(content, plan.zones);
+export function handlesOf({ content, plan, materials }: SoundShape): Handle[] {
+  return allHandles(content, plan.zones, materials);
 }
 
 /** Positions along some of the axes [m]. */
@@ -69,6 +77,15 @@ export function setMeasure(
       const now = handleNamed(handlesOf(shape), handle.id)?.measures.find(({ id }) => id === measure.id);
       return now ? now.edits(value, writeIn(unit)) : [];
     },
+  };
+}
+
+/** Another material, or another word, for a part. */
+export function choose(handle: Handle, { name, path }: Choice, value: string): Command {
+  return {
+    words: `${handle.name}, ${name.toLowerCase()}`,
+    about: handle.id,
+    edits: () => [{ path, value }],
   };
 }
 

@@ -101,6 +101,18 @@ export function glassHandle({ glass, zones }: ShapeContent): Handle {
     id: 'glass',
     group: 'glass',
     name: 'Glass',
+    choices: [
+      {
+        id: 'top',
+        name: 'Upper edge',
+        value: glass.top ?? 'rimless',
+        options: [
+          { value: 'rimless', name: 'rimless, free' },
+          { value: 'rimmed', name: 'rimmed or braced' },
+        ],
+        path: ['glass', 'top'],
+      },
+    ],
     measures: [
       lengthMeasure({
         id: 'length',

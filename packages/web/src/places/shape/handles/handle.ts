@@ -32,6 +32,35 @@ export interface Drag {
 
 export type Write = (value: number, dimension?: Dimension) => string;
 
+/** A word or material that can be chosen for a part. */
+export interface Choice {
+  readonly id: string;
+  readonly name: string;
+  readonly value: string;
+  readonly options: readonly { readonly value: string; readonly name: string }[];
+  readonly path: KeyPath;
+}
+
+/** A material of the library: its name, and whether it is wood, stone, a layer … */
+export interface MaterialName {
+  readonly id: string;
+  readonly name: string;
+  readonly use: string;
+}
+
+/** A choice between the materials of a use; the one the file names is among them in any case. */
+export function materialChoice(
+  value: string,
+  path: KeyPath,
+  materials: readonly MaterialName[],
+  use: string,
+): Choice {
+  const options = materials
+    .filter((each) => each.use === use || each.id === value)
+    .map(({ id, name }) => ({ value: id, name }));
+  return { id: 'material', name: 'Material', value, options, path };
+}
+
 /** Something that is taken hold of in the drawings. */
 export interface Handle {
   readonly id: string;
@@ -40,6 +69,7 @@ export interface Handle {
   readonly group: HandleGroup;
   readonly name: string;
   readonly measures: readonly Measure[];
+  readonly choices?: readonly Choice[];
   /** Where its mark stands in the section, and in the plan [m]; absent where it has none. */
   readonly inSection?: { readonly x: number; readonly z: number };
   readonly inPlan?: { readonly x: number; readonly y: number };

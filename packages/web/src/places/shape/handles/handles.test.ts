@@ -1,4 +1,4 @@
-import { editEnclosureAll, openEnclosure } from '@shoreglass/contract';
+import { editEnclosureAll, openEnclosure, readEnclosure } from '@shoreglass/contract';
 import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
 import { valueWritten } from '../desk/lengths.ts';
@@ -6,6 +6,7 @@ import { allHandles } from './all-handles.ts';
 import { type Handle, handleNamed, type Measure, type Write, within } from './handle.ts';
 import { neighboursOf, snapped } from './snapping.ts';
 
+const MATERIALS = Object.values(library.data.materials).map(({ id, name, use }) => ({ id, name, use }));
 const TEXT = library.data.enclosures['beck-bank'] ?? '';
 const ISLAND = TEXT.replace(
   '\nwater:\n',
@@ -28,7 +29,14 @@ const write: Write = (value, dimension = 'length') => valueWritten(value, dimens
 function opened(text: string) {
   const { document, plan, findings } = openEnclosure(text, 'a.yaml');
   if (!document || !plan) throw new Error(findings.map(({ message }) => message).join('; '));
-  return { content: document.content, plan, handles: allHandles(document.content, plan.zones) };
+  return { content: document.content, plan, handles: allHandles(document.content, plan.zones, MATERIALS) };
+}
+
+/** What a text says, without the checks that take longer. */
+function contentOf(text: string) {
+  const { document, problems } = readEnclosure(text, 'a.yaml');
+  if (!document) throw new Error(problems.map(({ message }) => message).join('; '));
+  return document.content;
 }
 
 function measureOf(handle: Handle | undefined, id: string): Measure {
@@ -47,7 +55,7 @@ describe('every measure of every handle', () => {
     expect(handles.length).toBeGreaterThan(10);
     for (const { measures } of handles)
       for (const measure of measures) {
-        const edited = opened(editEnclosureAll(text, measure.edits(measure.value, write))).content;
+        const edited = contentOf(editEnclosureAll(text, measure.edits(measure.value, write)));
         // A point of a course that says nothing of its distance from the front is given one.
         const plain = (value: unknown) =>
           JSON.stringify(value, (key, each) => (key === 'y' ? undefined : each));
@@ -56,12 +64,13 @@ describe('every measure of every handle', () => {
       }
   });
   it.each(texts)('takes a new value that the file then has: %s', (_, text) => {
-    const { handles } = opened(text);
+    const { handles, plan } = opened(text);
     for (const handle of handles)
       for (const measure of handle.measures) {
         const wanted = within(measure, measure.value + (measure.dimension === 'length' ? 0.001 : 0.01));
-        const again = opened(editEnclosureAll(text, measure.edits(wanted, write)));
-        const now = measureOf(handleNamed(again.handles, handle.id), measure.id);
+        const again = contentOf(editEnclosureAll(text, measure.edits(wanted, write)));
+        const handlesNow = allHandles(again, plan.zones, MATERIALS);
+        const now = measureOf(handleNamed(handlesNow, handle.id), measure.id);
         expect(Math.abs(now.value - wanted), `${handle.name}, ${measure.name}`).toBeLessThan(1e-4);
       }
   });
@@ -104,6 +113,33 @@ describe('a whole piece and a whole zone', () => {
       expect.closeTo(0.146667 - 0.1, 5),
       expect.closeTo(0.146667 + 0.21, 5),
     ]);
+  });
+});
+
+describe('materials and words', () => {
+  it('what is chosen is what the file then says', () => {
+    const { handles } = opened(TEXT);
+    const choices = handles.flatMap(({ choices: own = [] }) => own);
+    expect(choices.map(({ id }) => id)).toContain('kind');
+    for (const { value, options, path } of choices) {
+      expect(options.map((option) => option.value)).toContain(value);
+      const last = options.at(-1)?.value ?? value;
+      const { document } = openEnclosure(editEnclosureAll(TEXT, [{ path, value: last }]), 'a.yaml');
+      const said = path.reduce<unknown>(
+        (part, key) => (part as Record<string, unknown>)?.[key],
+        document?.content,
+      );
+      expect(said).toBe(last);
+    }
+  });
+  it('wood is offered for wood, and layers for layers', () => {
+    const { handles } = opened(TEXT);
+    const offered = (id: string) =>
+      handleNamed(handles, id)?.choices?.[0]?.options.map(({ value }) => value) ?? [];
+    expect(offered('piece:branch')).toContain('alder-wood');
+    expect(offered('piece:branch')).not.toContain('slate');
+    expect(offered('layer:bank:3')).toContain('forest-soil');
+    expect(offered('layer:bank:3')).not.toContain('alder-wood');
   });
 });
 

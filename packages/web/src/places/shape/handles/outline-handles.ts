@@ -7,6 +7,7 @@ import {
   type ShapeContent,
   type Write,
 } from './handle.ts';
+import { kindChoice } from './zone-handles.ts';
 
 type ZoneContent = ShapeContent['zones'][number];
 type Corners = NonNullable<ZoneContent['outline']>;
@@ -87,6 +88,7 @@ function wholeZone(content: ShapeContent, zone: ZoneContent, index: number): Han
       shift({ corners, index, axis: 'y', name: 'Middle, from the front', room: glass.width }),
       ...slopes(content, zone, index),
     ],
+    choices: [kindChoice(zone.kind, index)],
     inPlan: { x: middle('x'), y: middle('y') },
   };
 }

@@ -6,20 +6,36 @@ import {
   type Measure,
   type ShapeContent,
   type Write,
+  type MaterialName,
+  materialChoice,
 } from './handle.ts';
 
 type PieceContent = NonNullable<ShapeContent['hardscape']>[number];
 type Course = NonNullable<PieceContent['course']>;
 
 /** Wood and stones: the whole piece, and each point of its course. */
-export function pieceHandles(content: ShapeContent): Handle[] {
+export function pieceHandles(content: ShapeContent, materials: readonly MaterialName[]): Handle[] {
   return (content.hardscape ?? []).flatMap((piece, index) => {
     const course = piece.course ?? [];
     return [
-      wholePiece(content, piece, index),
+      withMaterial(wholePiece(content, piece, index), piece, index, materials),
       ...(course.length > 1 ? course.map((_, point) => pointHandle(content, { piece, index, point })) : []),
     ];
   });
+}
+
+/** A piece keeps being of wood, of stone …; which wood or stone can be chosen. */
+function withMaterial(
+  handle: Handle,
+  { material }: PieceContent,
+  index: number,
+  materials: readonly MaterialName[],
+): Handle {
+  const use = materials.find(({ id }) => id === material)?.use ?? 'stone';
+  return {
+    ...handle,
+    choices: [materialChoice(material, ['hardscape', index, 'material'], materials, use)],
+  };
 }
 
 const nameOf = (piece: PieceContent) => piece.name ?? piece.id;
