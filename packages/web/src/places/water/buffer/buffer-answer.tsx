@@ -33,7 +33,7 @@ export function BufferAnswerView({ file, shelf, answer }: BufferAnswerViewProps)
         <p key={sentence}>{sentence}</p>
       ))}
       {best && <PutIn file={file} shelf={shelf} option={best} />}
-      {answer.options.length > 0 && <Options options={answer.options} />}
+      {answer.options.length > 0 && <Options options={answer.options} said={answer.sentences} />}
       <p className={desk.soft}>
         Held: {answer.limits.map(limitWords).join('; ') || 'nothing'}. From {answer.runs} runs.
       </p>
@@ -47,7 +47,13 @@ function limitWords({ series, side, value, owner }: BufferAnswer['limits'][numbe
   return `${series} ${side === 'low' ? 'at least' : 'at most'} ${Number(value.toPrecision(3))}${unit} for ${by}`;
 }
 
-function Options({ options }: { readonly options: readonly BufferOption[] }) {
+interface OptionsProps {
+  readonly options: readonly BufferOption[];
+  /** Sentences that stand above already. */
+  readonly said: readonly string[];
+}
+
+function Options({ options, said }: OptionsProps) {
   return (
     <table className={styles.options}>
       <caption>What was tried</caption>
@@ -64,7 +70,7 @@ function Options({ options }: { readonly options: readonly BufferOption[] }) {
           <tr key={`${material} ${grain}`}>
             <th scope="row">
               {name}, {grainText(grain)}
-              <span className={styles.why}>{sentence}</span>
+              {!said.includes(sentence) && <span className={styles.why}>{sentence}</span>}
             </th>
             <td>
               {verdict === 'found' ? '' : 'nearest: '}
