@@ -19,7 +19,7 @@ export interface BufferQuestion {
   readonly seed: number;
   /** Bands of pH and KH to hold instead of those of who lives there. */
   readonly bands?: readonly Band[];
-  /** Runs per mass while searching and when confirming; 24 and 100 when left out. */
+  /** Runs per mass while searching and when confirming; 20 and 100 when left out. */
   readonly members?: { readonly search: number; readonly confirm: number };
 }
 

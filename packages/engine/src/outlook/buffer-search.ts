@@ -130,7 +130,7 @@ function* climb(trials: Trials, ladder: readonly number[], setting: SearchSettin
 
 /** A bracket from the ladder; the expected run is no bound for the members, so it goes down too while they hold. */
 function* onLadder(trials: Trials, setting: SearchSetting): Part<Bracket | undefined> {
-  const ladder = LADDER.map((perWater) => perWater * setting.water);
+  const ladder = LADDER.map((perWater) => weighable(perWater * setting.water));
   let rung = yield* climb(trials, ladder, setting);
   if (rung < 0) return undefined;
   while (rung > 0 && (yield* holdsAt(trials, ladder[rung - 1]!, setting))) rung -= 1;
@@ -142,18 +142,19 @@ function* onLadder(trials: Trials, setting: SearchSetting): Part<Bracket | undef
 function* around(trials: Trials, guess: number, setting: SearchSetting): Part<Bracket | undefined> {
   const least = LADDER[0] * LOWEST_PART * setting.water;
   const most = LADDER.at(-1)! * setting.water;
-  let mass = guess;
+  let mass = weighable(guess);
   if (yield* holdsAt(trials, mass, setting)) {
     while (mass / GUESS_STEP >= least) {
-      if (!(yield* holdsAt(trials, mass / GUESS_STEP, setting)))
-        return { low: mass / GUESS_STEP, high: mass };
-      mass /= GUESS_STEP;
+      const less = weighable(mass / GUESS_STEP);
+      if (less >= mass || !(yield* holdsAt(trials, less, setting))) return { low: less, high: mass };
+      mass = less;
     }
     return { low: mass / GUESS_STEP, high: mass };
   }
   while (mass * GUESS_STEP <= most) {
-    if (yield* holdsAt(trials, mass * GUESS_STEP, setting)) return { low: mass, high: mass * GUESS_STEP };
-    mass *= GUESS_STEP;
+    const more = weighable(mass * GUESS_STEP);
+    if (yield* holdsAt(trials, more, setting)) return { low: mass, high: more };
+    mass = more;
   }
   return undefined;
 }
@@ -161,7 +162,8 @@ function* around(trials: Trials, guess: number, setting: SearchSetting): Part<Br
 function* halve(trials: Trials, { low, high }: Bracket, setting: SearchSetting): Part<number> {
   let [under, over] = [low, high];
   while (over / under > CLOSE_ENOUGH) {
-    const middle = Math.sqrt(under * over);
+    const middle = weighable(Math.sqrt(under * over));
+    if (middle >= over) break;
     if (yield* holdsAt(trials, middle, setting)) over = middle;
     else under = middle;
   }
@@ -183,8 +185,7 @@ function* searchMass(
   const guessed = guess === undefined ? undefined : yield* around(trials, guess, setting);
   const bracket = guessed ?? (yield* onLadder(trials, setting));
   if (!bracket) return summary(trials, offer, grain);
-  const over = yield* halve(trials, bracket, setting);
-  const mass = (yield* holdsAt(trials, weighable(over), setting)) ? weighable(over) : over;
+  const mass = yield* halve(trials, bracket, setting);
   let [holds] = (yield* trials.at([mass], setting.members)) as [Tried];
   const least = holds;
   for (const more of HEADROOM) {

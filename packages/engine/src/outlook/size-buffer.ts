@@ -23,7 +23,7 @@ import { isMonotone, type Part, type Search, type SearchSetting, searchOffers } 
 import { answerSentences, optionSentence } from './buffer-sentences.ts';
 import type { Inquiry, TrialMember, TrialOrder } from './trial.ts';
 
-const SEARCH_MEMBERS = 24;
+const SEARCH_MEMBERS = 20;
 const CONFIRM_MEMBERS = 100;
 /** Members that confirm are others than those that searched, so that the share found is no flattery. */
 const FIRST_TO_CONFIRM = 1000;
