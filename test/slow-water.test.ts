@@ -70,13 +70,19 @@ describe('slow forces in a plain box of rain water', () => {
         expect(runs[k]!.series('KH')[day]!).toBeGreaterThanOrEqual(runs[k - 1]!.series('KH')[day]! - 1e-3);
   });
 
-  test('more wood never raises pH', () => {
+  test('more wood never raises pH of distilled water', () => {
+    // rain brings nitrogen, whose oxidation acid water slows: there wood may end a hundredth of pH higher
     const runs = [0, 150, 600, 2000].map((grams) =>
-      courses(box(grams > 0 ? [`{ id: wood, material: oak-wood, mass: ${grams} g }`] : [])),
+      courses(
+        box(grams > 0 ? [`{ id: wood, material: oak-wood, mass: ${grams} g }`] : []).replace(
+          'fill: rain, top-off: rain',
+          'fill: distilled, top-off: distilled',
+        ),
+      ),
     );
     for (let k = 1; k < runs.length; k += 1)
       for (let day = 1; day < DAYS; day += 1)
-        expect(runs[k]!.series('pH')[day]!).toBeLessThanOrEqual(runs[k - 1]!.series('pH')[day]! + 5e-3);
+        expect(runs[k]!.series('pH')[day]!).toBeLessThanOrEqual(runs[k - 1]!.series('pH')[day]! + 1e-3);
   });
 
   test('more peat never raises carbonate hardness, and it takes hard water down', () => {
