@@ -24,6 +24,11 @@ export function passedByMesh(mesh: Mesh | undefined): number {
   return screenedDischargeCoefficient(DISCHARGE, loss) / DISCHARGE;
 }
 
+/** Densities a unit apart about a mean of one: flows there, times the square root of (difference by mean), hold anywhere. */
+const UNIT = { insideDensity: 0.5, outsideDensity: 1.5 } as const;
+const drive = (inside: number, outside: number): number =>
+  Math.sqrt(Math.abs(outside - inside) / (0.5 * (inside + outside)));
+
 interface Path {
   /** Area times what mesh lets pass [m2]. */
   readonly area: number;
@@ -68,26 +73,21 @@ export function airPaths(box: Pick<Box, 'height' | 'coverMesh' | 'vents'>, cover
   const sum = (group: readonly Path[]) => group.reduce((total, one) => total + one.area, 0);
   const centre = (group: readonly Path[]) =>
     group.reduce((total, one) => total + one.at * one.area, 0) / sum(group);
-  const single = (inside: number, outside: number): number => {
-    let flow = coverArea > 0 ? top(inside, outside) : 0;
-    for (const vent of vents)
-      flow += slotExchange(
-        { area: vent.area, insideDensity: inside, outsideDensity: outside },
-        vent.opening,
-        DISCHARGE,
-      );
-    return flow;
-  };
+  const slots = vents.reduce((total, { area: free, opening }) => {
+    return total + slotExchange({ area: free, ...UNIT }, opening, DISCHARGE);
+  }, 0);
+  const single = (inside: number, outside: number): number =>
+    (coverArea > 0 ? top(inside, outside) : 0) + slots * drive(inside, outside);
   if (sum(lower) === 0 || sum(upper) === 0) return { area, exchange: single };
-  const stack = {
+  const stack = stackFlow({
     lowerArea: sum(lower),
     upperArea: sum(upper),
     height: centre(upper) - centre(lower),
     dischargeCoefficient: DISCHARGE,
-  };
+    ...UNIT,
+  });
   return {
     area,
-    exchange: (insideDensity, outsideDensity) =>
-      Math.max(stackFlow({ ...stack, insideDensity, outsideDensity }), single(insideDensity, outsideDensity)),
+    exchange: (inside, outside) => Math.max(stack * drive(inside, outside), single(inside, outside)),
   };
 }

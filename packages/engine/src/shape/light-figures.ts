@@ -1,4 +1,5 @@
 import { meanTransmission } from '../cycle/underwater-light.ts';
+import type { FieldGrid } from '../geometry/field-grid.ts';
 import { dailyLightIntegral, lightAtDepth } from '../light/photometry.ts';
 import { surfaceLight } from '../light/surface-light.ts';
 import type { Plan, Planting, Zone } from '../plan/plan.ts';
@@ -79,35 +80,27 @@ interface Spot {
   readonly ground: number;
 }
 
-/** A few points of a zone, spread evenly over the cells it owns. */
-function spotsOf(cells: readonly Spot[]): Spot[] {
-  const every = Math.max(1, Math.floor(cells.length / POINTS));
-  return cells.filter((_, i) => i % every === Math.floor(every / 2));
-}
-
-function cellsByZone(
-  sheet: {
-    readonly columns: number;
-    readonly rows: number;
-    readonly cellLength: number;
-    readonly cellWidth: number;
-    readonly ground: readonly number[];
-    readonly zone: readonly number[];
-  },
-  zones: number,
-): Spot[][] {
-  const cells: Spot[][] = Array.from({ length: zones }, () => []);
-  for (const [i, zone] of sheet.zone.entries()) {
-    if (zone < 0) continue;
-    const column = i % sheet.columns;
-    const row = (i - column) / sheet.columns;
-    cells[zone]!.push({
-      x: (column + 0.5) * sheet.cellLength,
-      y: (row + 0.5) * sheet.cellWidth,
-      ground: sheet.ground[i]!,
+/** A few points of each zone, spread evenly over the cells it owns. */
+function spotsByZone(grid: FieldGrid, zones: number): Spot[][] {
+  const { columns, cellLength, cellWidth, ground, zone } = grid;
+  const count = new Array<number>(zones).fill(0);
+  for (const owner of zone) if (owner >= 0) count[owner] = count[owner]! + 1;
+  const every = count.map((cells) => Math.max(1, Math.floor(cells / POINTS)));
+  const met = new Array<number>(zones).fill(0);
+  const spots: Spot[][] = Array.from({ length: zones }, () => []);
+  for (const [i, owner] of zone.entries()) {
+    if (owner < 0) continue;
+    const turn = met[owner]!;
+    met[owner] = turn + 1;
+    if (turn % every[owner]! !== Math.floor(every[owner]! / 2)) continue;
+    const column = i % columns;
+    spots[owner]!.push({
+      x: (column + 0.5) * cellLength,
+      y: ((i - column) / columns + 0.5) * cellWidth,
+      ground: ground[i]!,
     });
   }
-  return cells.map(spotsOf);
+  return spots;
 }
 
 const mean = (values: readonly number[]): number =>
@@ -194,11 +187,11 @@ function hoursLit({ devices: { lamps } }: Plan): number {
  * @param grid cells of the ground in plan
  * @source derived; see docs/science
  */
-export function lightFigures(ground: ShapeGround, grid: Parameters<typeof cellsByZone>[0]): LightFigures {
+export function lightFigures(ground: ShapeGround, grid: FieldGrid): LightFigures {
   const { plan, geometry } = ground;
   const { level } = plan.water;
   const lighting = new Lighting(plan);
-  const spots = cellsByZone(grid, plan.zones.length);
+  const spots = spotsByZone(grid, plan.zones.length);
   const zones = plan.zones.map((zone, i) =>
     zoneLight(
       zone,
