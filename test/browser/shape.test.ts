@@ -197,6 +197,31 @@ describe.skipIf(leaveOut)('the Shape place in a browser', { timeout: 60_000 }, (
     await close();
   });
 
+  test('what cannot be is not done, and says why; a text with errors is told line by line', async () => {
+    const { page, close } = await openShape(underTest, LAPTOP);
+    await page.getByRole('combobox', { name: 'In the hand' }).selectOption({ label: 'Pool, the whole zone' });
+    await page.getByRole('button', { name: 'Take Pool away' }).click();
+    await page.getByText('Not done:', { exact: false }).first().waitFor();
+    await page.getByText('The example, unchanged.').waitFor();
+    expect(await page.getByRole('row', { name: /^Pool/ }).count(), 'the pool is still there').toBeGreaterThan(
+      0,
+    );
+
+    await page.evaluate(
+      (text) => {
+        localStorage.setItem('shoreglass.draft.beck-bank', JSON.stringify({ text, basedOn: 'another' }));
+      },
+      TEXT.replace('level: 16.5 cm', 'level: 16.5'),
+    );
+    await page.reload();
+    await page.getByText('cannot be drawn', { exact: false }).waitFor();
+    await page.getByText('water.level: has no unit', { exact: false }).waitFor();
+    expect(await accessibilityProblems(page)).toEqual([]);
+    await page.getByRole('button', { name: 'go back to the saved text' }).click();
+    await level(page).waitFor();
+    await close();
+  });
+
   test.each([
     ['laptop', LAPTOP],
     ['phone', PHONE],
