@@ -3,10 +3,1014 @@ import type { LibraryData } from '../schema/entries.ts';
 
 export const LIBRARY_DATA: LibraryData = {
  "organisms": {
+  "anentome-helena": {
+   "id": "anentome-helena",
+   "name": "assassin snails",
+   "about": "Snail that eats other snails and carrion. Slow to breed, one embryo in each capsule; when the prey is gone it needs meat.",
+   "cautions": [
+    "It does not stop at pest snails: ornamental snails of up to its own size are eaten too."
+   ],
+   "scientificName": "Anentome helena",
+   "group": "predatory snail",
+   "leastFounders": {
+    "value": 4,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "To have both sexes."
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Egg time and size at hatching are measured; how many snails it kills in a day is told by keepers only, since the published means were not seen."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Coelho, Dinis and Reis 2013, Journal of Aquaculture Research and Development 4: 187, abstract"
+    },
+    "lengthMeasure": "shell length",
+    "lengthAtBirth": {
+     "value": 3.1,
+     "unit": "mm",
+     "min": 2.5,
+     "max": 3.7,
+     "basis": "published",
+     "source": "Coelho, Dinis and Reis 2013, Journal of Aquaculture Research and Development 4: 187, abstract"
+    },
+    "adultLength": {
+     "value": 22,
+     "unit": "mm",
+     "min": 20,
+     "max": 35,
+     "basis": "page",
+     "source": "Encyclopaedia article on Clea helena, a mirror of Wikipedia"
+    },
+    "adultMass": {
+     "value": 450,
+     "unit": "mg",
+     "min": 250,
+     "max": 900,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Soft body."
+    },
+    "dryPart": {
+     "value": 0.18,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 240,
+     "unit": "d",
+     "min": 180,
+     "max": 300,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 4,
+     "unit": "1",
+     "min": 1,
+     "max": 8,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodInterval": {
+     "value": 15,
+     "unit": "d",
+     "min": 7,
+     "max": 30,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodTime": {
+     "value": 52,
+     "unit": "d",
+     "min": 40,
+     "max": 64,
+     "basis": "published",
+     "source": "Coelho, Dinis and Reis 2013, Journal of Aquaculture Research and Development 4: 187, abstract"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 800,
+     "unit": "d",
+     "min": 730,
+     "basis": "page",
+     "source": "Species page on Clea helena of the shop EsferAnimal",
+     "note": "730 d on average, can be longer."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Species page on Clea helena of the shop EsferAnimal"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 3,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Species page on Clea helena of the shop EsferAnimal"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.3,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Breathes by gills."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "detritus": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.18,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.69,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "largest": {
+     "value": 25,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "kinds": {
+     "crustaceans": {
+      "value": 0.03,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "snails": {
+      "value": 0.92,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "snails",
+   "place": {
+    "water": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.4,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 20,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "No special rule is known.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Traded all over the world and a likely invader of warm waters; never release it.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "Once the pest snails are gone, feed meat or give the snails away.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "anolis-carolinensis": {
+   "id": "anolis-carolinensis",
+   "name": "green anoles",
+   "about": "Tree lizard, active by day, that needs a dry, bright canopy with a basking place and UV; drinks drops, buries single eggs.",
+   "cautions": [
+    "Without a UVB lamp and a basking place its bones soften.",
+    "A closed, wet box does not suit it: it needs a dry, bright canopy."
+   ],
+   "scientificName": "Anolis carolinensis",
+   "group": "lizard",
+   "leastFounders": {
+    "value": 3,
+    "unit": "1",
+    "min": 2,
+    "max": 4,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "One male with one to three females."
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Growth, hatching size and egg time are published; mass, food and pace of laying are recalled or from an encyclopaedia. Insects that the keeper puts in count as feed here, insects that live in the enclosure as prey."
+   },
+   "habitat": "land",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 27,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "snout to vent",
+    "lengthAtBirth": {
+     "value": 24,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Michael 1972, Copeia 1972: 575-577; via the Add-my-Pet species file"
+    },
+    "lengthAtPuberty": {
+     "value": 47,
+     "unit": "mm",
+     "min": 45,
+     "max": 50,
+     "basis": "published",
+     "source": "Michael 1972, Copeia 1972: 575-577; via the Add-my-Pet species file"
+    },
+    "adultLength": {
+     "value": 57,
+     "unit": "mm",
+     "min": 45,
+     "max": 73,
+     "basis": "published",
+     "source": "Michael 1972, Copeia 1972: 575-577; via the Add-my-Pet species file",
+     "note": "Females 45 to 65 mm, males 60 to 73 mm."
+    },
+    "adultMass": {
+     "value": 4500,
+     "unit": "mg",
+     "min": 2500,
+     "max": 7000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.28,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 400,
+     "unit": "d",
+     "min": 330,
+     "max": 490,
+     "basis": "published",
+     "source": "Michael 1972, Copeia 1972: 575-577; via the Add-my-Pet species file",
+     "note": "395 to 490 d with winter rest."
+    },
+    "youngPerBrood": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 30,
+     "unit": "d",
+     "min": 7,
+     "max": 45,
+     "basis": "page",
+     "source": "Encyclopedia of Life on Anolis carolinensis; via the Add-my-Pet species file",
+     "note": "12 eggs a year; every one to two weeks in season."
+    },
+    "broodTime": {
+     "value": 42,
+     "unit": "d",
+     "basis": "page",
+     "source": "AnAge database of animal ageing and longevity; via the Add-my-Pet species file"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1700,
+     "unit": "d",
+     "max": 2628,
+     "basis": "page",
+     "source": "AnAge database of animal ageing and longevity; via the Add-my-Pet species file",
+     "note": "2628 d is the record."
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 80,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 12,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 35,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 40,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "feed": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.4,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 12,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 0.94,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "amphibians": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "reptiles": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "reptiles",
+   "place": {
+    "margin": {
+     "value": 0.01,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.09,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.9,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 2400,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For a pair."
+    },
+    "height": {
+     "value": 60,
+     "unit": "cm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 1200,
+     "unit": "cm²",
+     "min": 1000,
+     "max": 6000,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Has driven insects and lizards to the brink on Japanese islands; never release it.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "law",
+     "text": "Several countries list it; ask before you buy.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Amphibians and reptiles can carry salmonella without looking ill: wash hands after touching animal, water or furnishing, keep them out of the kitchen and away from small children and people with weak immune systems.",
+     "basis": "memory",
+     "source": "advice of public health bodies on pet reptiles and amphibians, recalled"
+    },
+    {
+     "kind": "welfare",
+     "text": "A sick or hurt animal belongs to a vet who treats its kind; find one before you buy.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "aplocheilus-lineatus": {
+   "id": "aplocheilus-lineatus",
+   "name": "striped panchax",
+   "about": "Surface hunter of seven to ten centimetres that takes flies, young shrimp and small fish; spawns a few eggs a day among plants.",
+   "cautions": [
+    "It eats fish under 25 mm.",
+    "It jumps: keep the cover shut."
+   ],
+   "scientificName": "Aplocheilus lineatus",
+   "group": "killifish",
+   "leastFounders": {
+    "value": 3,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "No measured values were found; all is recalled or told by keepers."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 5.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 85,
+     "unit": "mm",
+     "min": 70,
+     "max": 100,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 4500,
+     "unit": "mg",
+     "min": 2500,
+     "max": 8000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 190,
+     "unit": "d",
+     "min": 150,
+     "max": 240,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "youngPerBrood": {
+     "value": 7,
+     "unit": "1",
+     "min": 3,
+     "max": 12,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Eggs a day in season."
+    },
+    "broodInterval": {
+     "value": 2,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Nearly daily in season, with rests."
+    },
+    "broodTime": {
+     "value": 13,
+     "unit": "d",
+     "min": 11,
+     "max": 16,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1300,
+     "unit": "d",
+     "min": 1000,
+     "max": 1800,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.08,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.03,
+     "max": 0.25,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "About a third of the eggs laid hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 4,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 23,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "min": 2,
+      "max": 4,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for small fish."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "feed": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.75,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 15,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.72,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.08,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "water": {
+     "value": 80,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 150,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Males keep apart at the surface."
+    }
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never release fish, their eggs or their water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
   "asellus-aquaticus": {
    "id": "asellus-aquaticus",
    "name": "water louse",
-   "about": "Clean-up crew of leaf litter. How well known: good. Incubation at seven temperatures, brood size by length and growth on litter are measured. Size at release is reported in two ways that do not agree.",
+   "about": "Isopod of still water that shreds rotting leaves and lives through low oxygen; clean-up crew of leaf litter.",
    "cautions": [
     "Native in Europe; do not move it between waters and do not release it.",
     "Wild-collected animals can carry parasites of fish; use bred stock.",
@@ -19,6 +1023,10 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Incubation at seven temperatures, brood size by length and growth on litter are measured. Size at release is reported in two ways that do not agree."
    },
    "habitat": "water",
    "mating": "two sexes",
@@ -666,12 +1674,5871 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Sprague 1963, Journal of the Fisheries Research Board of Canada 20: 387-415; abstract",
      "note": "Of Asellus intermedius: acclimation temperature could be raised by 2.5 to 5 K a day above 14 °C; the lower end."
     }
-   }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 5,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Native over much of Europe; taking it from the wild can be regulated.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "atyopsis-moluccensis": {
+   "id": "atyopsis-moluccensis",
+   "name": "bamboo shrimp",
+   "about": "Large shrimp that fans fine particles out of a current. Its larvae need sea water. It starves in clean, still water.",
+   "cautions": [
+    "It needs a current that carries fine food; a shrimp that picks on the ground is starving.",
+    "Copper kills shrimp: no copper pipes, medicines or plant food with copper."
+   ],
+   "scientificName": "Atyopsis moluccensis",
+   "group": "shrimp",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Nothing of its growth, food intake or tolerance was found in print; all numbers are recalled, told by keepers or judged."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "development": "brackish larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 26,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 2,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "As in other large shrimp with larvae at sea."
+    },
+    "adultLength": {
+     "value": 75,
+     "unit": "mm",
+     "min": 60,
+     "max": 100,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 3500,
+     "unit": "mg",
+     "min": 2000,
+     "max": 6000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 365,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "youngPerBrood": {
+     "value": 2000,
+     "unit": "1",
+     "min": 1000,
+     "max": 3000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 60,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodTime": {
+     "value": 25,
+     "unit": "d",
+     "min": 20,
+     "max": 30,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1200,
+     "unit": "d",
+     "min": 730,
+     "max": 1800,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 7,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 2,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 5,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 5,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "biofilm": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "suspended algae": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": true,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 80,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Caught in the wild; no special rule is known.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "Feed fine powder into the current several times a week and watch that it fans.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "betta-splendens": {
+   "id": "betta-splendens",
+   "name": "Siamese fighting fish",
+   "about": "Breathes air at the surface and builds a nest of bubbles that the male guards; males fight to the death.",
+   "cautions": [
+    "Males always alone; a pair only to breed, and watched.",
+    "It needs warm, moist air above the water: keep the lid on."
+   ],
+   "scientificName": "Betta splendens",
+   "group": "labyrinth fish",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "min": 1,
+    "max": 2,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "One male lives alone; breeding needs a pair."
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Age at maturity, pace of spawning and mass by length are in print; egg numbers and food are recalled."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 27,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 3,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 55,
+     "unit": "mm",
+     "min": 50,
+     "max": 70,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 1600,
+     "unit": "mg",
+     "min": 1200,
+     "max": 3290,
+     "basis": "page",
+     "source": "FishBase length and weight relation of Betta splendens: W = 0.00977 TL^2.99, g and cm; via the Add-my-Pet species file"
+    },
+    "maturityAge": {
+     "value": 140,
+     "unit": "d",
+     "min": 90,
+     "max": 150,
+     "basis": "page",
+     "source": "Balasubramani and Pandian 2008, as listed in a table of Pandian, Genetic Sex Differentiation in Fish"
+    },
+    "youngPerBrood": {
+     "value": 150,
+     "unit": "1",
+     "min": 50,
+     "max": 400,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 14,
+     "unit": "d",
+     "min": 10,
+     "max": 30,
+     "basis": "page",
+     "source": "Balasubramani and Pandian 2008, as listed in a table of Pandian, Genetic Sex Differentiation in Fish"
+    },
+    "broodTime": {
+     "value": 2,
+     "unit": "d",
+     "min": 1.5,
+     "max": 3,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1000,
+     "unit": "d",
+     "min": 700,
+     "max": 1500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 3,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 0.5,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 25,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 0.5,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Breathes air."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "feed": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.75,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 8,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.3,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.45,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.15,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "often"
+   },
+   "space": {
+    "water": {
+     "value": 20,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 900,
+     "unit": "cm²",
+     "min": 900,
+     "max": 2000,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "welfare",
+     "text": "Two males in one tank kill each other; long-finned strains tire in strong currents.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release fish, their eggs or their water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "bombina-orientalis": {
+   "id": "bombina-orientalis",
+   "name": "fire-bellied toads",
+   "about": "Half-aquatic, active by day and long-lived; breeds in shallow water after a cool winter. Its skin gives off poison.",
+   "cautions": [
+    "The skin gives off poison: wash hands, keep away from eyes, and keep no other species with it.",
+    "It lives about twenty years."
+   ],
+   "scientificName": "Bombina orientalis",
+   "group": "toad",
+   "leastFounders": {
+    "value": 3,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Growth from the change to 240 d, egg numbers and age are in print; mass and time to maturity are recalled, and tadpoles are computed with the speed of the grown animal. Insects that the keeper puts in count as feed here, insects that live in the enclosure as prey."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "laid",
+   "development": "water larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "snout to vent",
+    "lengthAtBirth": {
+     "value": 3.6,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the adult weighs 4 mg, as a hatchling does (memory)."
+    },
+    "lengthAtPuberty": {
+     "value": 34,
+     "unit": "mm",
+     "min": 32,
+     "max": 38,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 45,
+     "unit": "mm",
+     "max": 51,
+     "basis": "page",
+     "source": "Page on the oriental fire-bellied toad of Peoria Zoo"
+    },
+    "adultMass": {
+     "value": 8000,
+     "unit": "mg",
+     "min": 5000,
+     "max": 12000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Zoo and laboratory experience; the 28 to 57 g often quoted cannot be right."
+    },
+    "maturityAge": {
+     "value": 450,
+     "unit": "d",
+     "min": 365,
+     "max": 730,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "youngPerBrood": {
+     "value": 100,
+     "unit": "1",
+     "min": 38,
+     "max": 257,
+     "basis": "page",
+     "source": "AmphibiaWeb on Bombina orientalis; via the Add-my-Pet species file"
+    },
+    "broodInterval": {
+     "value": 90,
+     "unit": "d",
+     "min": 60,
+     "max": 180,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Two to six clutches in the season (memory), spread over the year."
+    },
+    "broodTime": {
+     "value": 5,
+     "unit": "d",
+     "min": 3,
+     "max": 7,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 5500,
+     "unit": "d",
+     "min": 3000,
+     "max": 7300,
+     "basis": "page",
+     "source": "Page on the oriental fire-bellied toad of Peoria Zoo",
+     "note": "About 20 years at most."
+    },
+    "lengthAtChange": {
+     "value": 9.5,
+     "unit": "mm",
+     "max": 18.3,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Egg and tadpole together take two months (Peoria Zoo); true length 18 mm (Michaels et al. 2014)."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "min": 0.05,
+      "max": 0.3,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for amphibian larvae."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Care article on the oriental fire-bellied toad of the site Marchelache"
+     },
+     "high": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Care article on the oriental fire-bellied toad of the site Marchelache"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Care article on the oriental fire-bellied toad of the site Marchelache"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Care article on the oriental fire-bellied toad of the site Marchelache"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "min": 0.05,
+      "max": 0.3,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for amphibian larvae."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 50,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.04,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 12,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 0.65,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "snails": {
+      "value": 0.06,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.15,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "amphibians": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "amphibians",
+   "place": {
+    "water": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.4,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 3600,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "60 × 60 cm for four, half land and half water."
+    },
+    "water": {
+     "value": 20,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 600,
+     "unit": "cm²",
+     "min": 600,
+     "max": 900,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "The skin gives off poison when the toad is frightened; in little water it harms other animals.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "law",
+     "text": "Not listed by CITES; rules of animal health apply to moving some amphibians in the European Union.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Amphibians and reptiles can carry salmonella without looking ill: wash hands after touching animal, water or furnishing, keep them out of the kitchen and away from small children and people with weak immune systems.",
+     "basis": "memory",
+     "source": "advice of public health bodies on pet reptiles and amphibians, recalled"
+    },
+    {
+     "kind": "disease",
+     "text": "Animals caught outdoors bring parasites and, among amphibians, chytrid fungi and ranavirus; take tested, captive-bred stock and keep newcomers apart for some weeks.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "A sick or hurt animal belongs to a vet who treats its kind; find one before you buy.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it or its water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "boraras-brigittae": {
+   "id": "boraras-brigittae",
+   "name": "chili rasboras",
+   "about": "One of the smallest fish kept: two centimetres, from black, soft, acid water; eats what drifts.",
+   "cautions": [
+    "It jumps: keep the cover shut."
+   ],
+   "scientificName": "Boraras brigittae",
+   "group": "fish",
+   "leastFounders": {
+    "value": 8,
+    "unit": "1",
+    "min": 6,
+    "max": 10,
+    "basis": "page",
+    "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges, group and life span come from a care article; growth, mass and egg numbers are recalled or told by keepers."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 26,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 2.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 20,
+     "unit": "mm",
+     "min": 18,
+     "max": 30,
+     "basis": "page",
+     "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
+    },
+    "adultMass": {
+     "value": 90,
+     "unit": "mg",
+     "min": 40,
+     "max": 150,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 190,
+     "unit": "d",
+     "min": 150,
+     "max": 240,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 12,
+     "unit": "1",
+     "max": 50,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "At most 50 eggs (encyclopaedia); usual bouts are smaller."
+    },
+    "broodInterval": {
+     "value": 7,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Bouts about once a week."
+    },
+    "broodTime": {
+     "value": 2,
+     "unit": "d",
+     "basis": "page",
+     "source": "Encyclopaedia article on Boraras brigittae, an Italian mirror of Wikipedia"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1500,
+     "unit": "d",
+     "max": 1825,
+     "basis": "page",
+     "source": "Husbandry article on Boraras brigittae of the site AquaDebutant",
+     "note": "About five years at most."
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.4,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.15,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Parents and others eat most scattered eggs: about a third of those laid hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
+     },
+     "high": {
+      "value": 7,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 6,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 0.5,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dGH",
+      "basis": "page",
+      "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
+     }
+    },
+    "conductivity": {
+     "low": {
+      "value": 30,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "20 mg/L of dissolved solids, at 0.65 mg/L for each µS/cm."
+     },
+     "high": {
+      "value": 230,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "150 mg/L of dissolved solids, at 0.65 mg/L for each µS/cm."
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 4,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 23,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 4,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 0.2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "min": 2,
+      "max": 4,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for small fish."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.75,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 1.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.75,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.2,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.03,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "water": {
+     "value": 40,
+     "unit": "L",
+     "basis": "page",
+     "source": "Husbandry article on Boraras brigittae of the site AquaDebutant",
+     "note": "For six."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Its swamp forests are shrinking; many are still caught in the wild.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release fish, their eggs or their water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "bradysia-spp": {
+   "id": "bradysia-spp",
+   "name": "fungus gnats",
+   "about": "Small black flies whose larvae eat mould, rotting leaves and fine roots in wet soil. A nuisance, and food for frogs and geckos.",
+   "scientificName": "Bradysia and other Sciaridae",
+   "group": "fly",
+   "leastFounders": {
+    "value": 10,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Stage times and egg numbers are on gardening pages, temperature limits are published for relatives; that flies do not eat is not computed."
+   },
+   "habitat": "land",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 24,
+     "unit": "°C",
+     "basis": "page",
+     "source": "Gardening article on the life cycle of fungus gnats"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 0.4,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the fly weighs 0.001 mg, as an egg does (memory)."
+    },
+    "lengthAtPuberty": {
+     "value": 2.6,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Larvae grow, flies do not."
+    },
+    "adultLength": {
+     "value": 3,
+     "unit": "mm",
+     "min": 2,
+     "max": 4,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 0.5,
+     "unit": "mg",
+     "min": 0.2,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 21,
+     "unit": "d",
+     "min": 17,
+     "max": 24,
+     "basis": "page",
+     "source": "Gardening article on the life cycle of fungus gnats",
+     "note": "Larva 14 d and pupa 3 to 7 d."
+    },
+    "youngPerBrood": {
+     "value": 60,
+     "unit": "1",
+     "max": 300,
+     "basis": "page",
+     "source": "Gardening article on the life cycle of fungus gnats",
+     "note": "300 is the most over a life; few live to lay all."
+    },
+    "broodInterval": {
+     "value": 5,
+     "unit": "d",
+     "max": 8,
+     "basis": "page",
+     "source": "Gardening article on the life cycle of fungus gnats",
+     "note": "Flies live 7 to 8 d."
+    },
+    "broodTime": {
+     "value": 5,
+     "unit": "d",
+     "min": 4,
+     "max": 6,
+     "basis": "page",
+     "source": "Gardening article on the life cycle of fungus gnats"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 30,
+     "unit": "d",
+     "min": 24,
+     "max": 35,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Study of egg output and hatching of Bradysia difformis at several temperatures, abstract; authors not shown in the record read",
+      "note": "Egg output and hatching are best at 25 °C."
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 70,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 10,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Shirvani-Farsani et al., temperature and growth of Lycoriella auripila, a relative, on button mushroom, abstract; journal not shown in the record read"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Shirvani-Farsani et al., temperature and growth of Lycoriella auripila, a relative, on button mushroom, abstract; journal not shown in the record read",
+      "note": "Fails at 8 and at 30 °C."
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "detritus": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "fungi": {
+     "value": 0.55,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "soil": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "plants": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "small arthropods",
+   "place": {
+    "margin": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "flies": true,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "groundPerAdult": {
+     "value": 0.3,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Pots hold several larvae on a square centimetre."
+    }
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Flies pass vents above 1 mm and settle in house plants; let the soil surface dry for a while.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "cambarellus-patzcuarensis": {
+   "id": "cambarellus-patzcuarensis",
+   "name": "dwarf orange crayfish",
+   "about": "A crayfish of three centimetres that breeds in small tanks and leaves most plants alone; takes leftovers, leaves and small or soft animals.",
+   "cautions": [
+    "One hide for each animal: soft ones after a moult are eaten.",
+    "Copper kills crayfish: no copper pipes, medicines or plant food with copper."
+   ],
+   "scientificName": "Cambarellus patzcuarensis",
+   "group": "crayfish",
+   "leastFounders": {
+    "value": 3,
+    "unit": "1",
+    "min": 2,
+    "max": 6,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Size, temperature, acidity and number of eggs come from a handbook page; growth is measured on a close relative, the rest is told by keepers."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 22,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 3.5,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Size on leaving the mother."
+    },
+    "adultLength": {
+     "value": 32,
+     "unit": "mm",
+     "min": 20,
+     "max": 40,
+     "basis": "page",
+     "source": "Lukhaup and Pekny, Invertebrates, sample page on Cambarellus patzcuarensis, Daehne Verlag"
+    },
+    "adultMass": {
+     "value": 900,
+     "unit": "mg",
+     "min": 400,
+     "max": 1500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "From the length."
+    },
+    "maturityAge": {
+     "value": 120,
+     "unit": "d",
+     "min": 90,
+     "max": 180,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 35,
+     "unit": "1",
+     "min": 25,
+     "max": 50,
+     "basis": "page",
+     "source": "Lukhaup and Pekny, Invertebrates, sample page on Cambarellus patzcuarensis, Daehne Verlag"
+    },
+    "broodInterval": {
+     "value": 120,
+     "unit": "d",
+     "min": 60,
+     "max": 180,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "At most four broods in a life of two years (handbook page), spread over the time after maturity."
+    },
+    "broodTime": {
+     "value": 30,
+     "unit": "d",
+     "min": 21,
+     "max": 42,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 700,
+     "unit": "d",
+     "max": 730,
+     "basis": "page",
+     "source": "Lukhaup and Pekny, Invertebrates, sample page on Cambarellus patzcuarensis, Daehne Verlag",
+     "note": "Two years under good conditions."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 7.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 4,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 6,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.9,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Lukhaup and Pekny, Invertebrates, sample page on Cambarellus patzcuarensis, Daehne Verlag"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 6,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Lukhaup and Pekny, Invertebrates, sample page on Cambarellus patzcuarensis, Daehne Verlag"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Lukhaup and Pekny, Invertebrates, sample page on Cambarellus patzcuarensis, Daehne Verlag"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "plants": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.17,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "largest": {
+     "value": 12,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 0.2,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.3,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "snails": {
+      "value": 0.4,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 0.98,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": true,
+    "moults": true,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 600,
+     "unit": "cm²",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "A tank edge of 30 cm (handbook page) and 20 cm of depth."
+    },
+    "water": {
+     "value": 20,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 200,
+     "unit": "cm²",
+     "min": 100,
+     "max": 500,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Keepers give 300 to 500 cm² for each adult; with hides less."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Some countries forbid keeping all or most crayfish that are not native. Ask your authority before you buy.",
+     "basis": "page",
+     "source": "Lukhaup and Pekny, Invertebrates, sample page on Cambarellus patzcuarensis, Daehne Verlag"
+    },
+    {
+     "kind": "disease",
+     "text": "American crayfish can carry crayfish plague, which kills European crayfish; no animal, water, net or plant of theirs may reach open water.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it or its water outdoors; it climbs cables and filters.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "caridina-cf-cantonensis": {
+   "id": "caridina-cf-cantonensis",
+   "name": "bee shrimp",
+   "about": "Small shrimp of soft, cool, slightly acid water with young like their parents; grazes films, algae and soft leaves.",
+   "cautions": [
+    "Bee shrimp die above about 27 °C: rooms that grow hot in summer need cooling.",
+    "Copper kills shrimp: no copper pipes, medicines or plant food with copper."
+   ],
+   "scientificName": "Caridina cf. cantonensis",
+   "group": "shrimp",
+   "leastFounders": {
+    "value": 10,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Growth, age at maturity and life span of the wild species are published; brood size, hardness and acidity are those of breeders of colour strains, and the body mass is recalled."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 23,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 2,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Young are about a twelfth of their mother in length."
+    },
+    "lengthAtPuberty": {
+     "value": 17,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "About two thirds of full length, as in other dwarf shrimp."
+    },
+    "adultLength": {
+     "value": 25,
+     "unit": "mm",
+     "min": 20,
+     "max": 28,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "adultMass": {
+     "value": 90,
+     "unit": "mg",
+     "min": 40,
+     "max": 120,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 150,
+     "unit": "d",
+     "min": 120,
+     "max": 270,
+     "basis": "published",
+     "source": "Yam and Dudgeon 2005, Freshwater Biology 50: 2114-2128, abstract",
+     "note": "Four months in the fastest stream, seven and nine in two slower ones."
+    },
+    "youngPerBrood": {
+     "value": 22,
+     "unit": "1",
+     "min": 15,
+     "max": 35,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodInterval": {
+     "value": 42,
+     "unit": "d",
+     "min": 35,
+     "max": 50,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Wild females bear one or two broods a year (Yam and Dudgeon 2005)."
+    },
+    "broodTime": {
+     "value": 31,
+     "unit": "d",
+     "min": 28,
+     "max": 35,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 600,
+     "unit": "d",
+     "min": 515,
+     "max": 670,
+     "basis": "published",
+     "source": "Yam and Dudgeon 2005, Freshwater Biology 50: 2114-2128, abstract",
+     "note": "17 to 22 months in streams."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 1,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 6,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "conductivity": {
+     "low": {
+      "value": 170,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "110 mg/L of dissolved solids, at 0.65 mg/L for each µS/cm."
+     },
+     "high": {
+      "value": 250,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "160 mg/L of dissolved solids, at 0.65 mg/L for each µS/cm."
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 4,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 4,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 14,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 20,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "No special rule is known; check where you live.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "Nearly all fish, crabs, crayfish and newts eat shrimp or their young.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "caridina-multidentata": {
+   "id": "caridina-multidentata",
+   "name": "Amano shrimp",
+   "about": "The strongest algae grazer among the small shrimp. Females carry thousands of eggs in fresh water, but the larvae need sea water: the group never grows by itself.",
+   "cautions": [
+    "Copper kills shrimp: no copper pipes, medicines or plant food with copper."
+   ],
+   "scientificName": "Caridina multidentata",
+   "group": "shrimp",
+   "leastFounders": {
+    "value": 5,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Egg time and the needs of the larvae are published; size, mass and egg numbers are recalled."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "development": "brackish larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Hamano and Hayashi 1992, Researches on Crustacea 21: 1-13, abstract"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 1.8,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthAtPuberty": {
+     "value": 24,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Females with eggs are seldom shorter."
+    },
+    "adultLength": {
+     "value": 38,
+     "unit": "mm",
+     "min": 25,
+     "max": 50,
+     "basis": "page",
+     "source": "Encyclopaedia article on Caridina multidentata, a mirror of Wikipedia",
+     "note": "25 to 35 mm; large females in tanks reach 45 to 50 mm."
+    },
+    "adultMass": {
+     "value": 500,
+     "unit": "mg",
+     "min": 200,
+     "max": 900,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 300,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "After the change to a small shrimp; no figure found."
+    },
+    "youngPerBrood": {
+     "value": 2000,
+     "unit": "1",
+     "min": 1000,
+     "max": 3000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 47,
+     "unit": "d",
+     "min": 40,
+     "max": 55,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodTime": {
+     "value": 40,
+     "unit": "d",
+     "basis": "published",
+     "source": "Hamano and Hayashi 1992, Researches on Crustacea 21: 1-13, abstract"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1000,
+     "unit": "d",
+     "min": 730,
+     "basis": "published",
+     "source": "Hamano and Hayashi 1992, Researches on Crustacea 21: 1-13, abstract",
+     "note": "Most males die within 730 d of the change, many females live longer."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.3,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 10,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 0.98,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": true,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 40,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For five."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Caught in the wild; no special rule is known.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "Adults climb out of open tanks and dry up; close gaps round hoses and cables.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "collembola-tropical-spp": {
+   "id": "collembola-tropical-spp",
+   "name": "tropical springtails",
+   "about": "Springtails of warm boxes that eat mould and leftovers and feed dart frogs. Sold without a sure name.",
+   "scientificName": "Collembola, as sold: Sinella, Ceratophysella and others",
+   "group": "springtail",
+   "leastFounders": {
+    "value": 20,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "What is sold is not named to species; ranges are borrowed from a relative, growth and broods are told by keepers."
+   },
+   "habitat": "land",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 0.3,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 1.5,
+     "unit": "mm",
+     "min": 0.8,
+     "max": 2.5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "adultMass": {
+     "value": 0.12,
+     "unit": "mg",
+     "min": 0.02,
+     "max": 0.3,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 20,
+     "unit": "d",
+     "min": 14,
+     "max": 25,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 20,
+     "unit": "1",
+     "min": 10,
+     "max": 50,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodInterval": {
+     "value": 9,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "As in white springtails, a little slower."
+    },
+    "broodTime": {
+     "value": 7,
+     "unit": "d",
+     "min": 5,
+     "max": 10,
+     "basis": "page",
+     "source": "Web page on the time springtails take to reproduce of the site Biology Insights"
+    },
+    "femaleShare": {
+     "value": 0.6,
+     "unit": "1",
+     "min": 0.5,
+     "max": 1,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 150,
+     "unit": "d",
+     "min": 90,
+     "max": 300,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 85,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 7.9,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Choi, Ryoo and Kim 2002, Pedobiologia 46: 548-557, abstract; on Paronychiurus kimi, a relative"
+     },
+     "high": {
+      "value": 30.3,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Choi, Ryoo and Kim 2002, Pedobiologia 46: 548-557, abstract; on Paronychiurus kimi, a relative"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 80,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "biofilm": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "fungi": {
+     "value": 0.48,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.01,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.01,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "small arthropods",
+   "place": {
+    "margin": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.55,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "needsTightLid": false,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "floor": {
+     "value": 50,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 0.3,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "As for white springtails: cultures slow down beyond a few on a square centimetre."
+    }
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "No mesh holds springtails; those that stray indoors dry out and do no harm.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "corydoras-habrosus": {
+   "id": "corydoras-habrosus",
+   "name": "dwarf corydoras",
+   "about": "Bottom fish of three centimetres that sifts fine sand in groups and fetches air at the surface.",
+   "cautions": [
+    "Fine sand only: gravel wears its barbels down.",
+    "Its fin spines are sharp: use a cup, not a net."
+   ],
+   "scientificName": "Corydoras habrosus",
+   "group": "catfish",
+   "leastFounders": {
+    "value": 8,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "No measured values were found; all is recalled or told by keepers."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 4,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 30,
+     "unit": "mm",
+     "min": 25,
+     "max": 35,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 500,
+     "unit": "mg",
+     "min": 300,
+     "max": 700,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 240,
+     "unit": "d",
+     "min": 180,
+     "max": 300,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "youngPerBrood": {
+     "value": 12,
+     "unit": "1",
+     "min": 5,
+     "max": 20,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodInterval": {
+     "value": 14,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodTime": {
+     "value": 4,
+     "unit": "d",
+     "min": 3,
+     "max": 5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1600,
+     "unit": "d",
+     "min": 1000,
+     "max": 2200,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.25,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.1,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Stuck singly on leaves, many are eaten; about a third of those laid hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.4,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.4,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 2,
+      "unit": "mg/L",
+      "min": 2,
+      "max": 4,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice; it also swallows air."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "biofilm": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 2,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.35,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.25,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.35,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 1800,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "water": {
+     "value": 54,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "handling",
+     "text": "Spines of the fins lock and can prick fingers; wash the wound.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release fish, their eggs or their water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "cyclops-spp": {
+   "id": "cyclops-spp",
+   "name": "copepods",
+   "about": "Comes along by itself: small hoppers in open water and on glass that eat algae and one another's larvae, and feed small fish.",
+   "scientificName": "Cyclops, numbers of C. vicinus",
+   "group": "copepod",
+   "leastFounders": {
+    "value": 10,
+    "unit": "1",
+    "min": 5,
+    "max": 20,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Development of one species is measured from 2.5 to 25 °C; which species a tank holds is never known, and warm-water ones are faster."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 15,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 0.207,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file"
+    },
+    "lengthAtPuberty": {
+     "value": 1.4,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Copepods hardly grow once grown up."
+    },
+    "adultLength": {
+     "value": 1.6,
+     "unit": "mm",
+     "min": 1.2,
+     "max": 1.63,
+     "basis": "published",
+     "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file"
+    },
+    "adultMass": {
+     "value": 0.07,
+     "unit": "mg",
+     "min": 0.03,
+     "max": 0.1,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.15,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 26.6,
+     "unit": "d",
+     "basis": "published",
+     "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file",
+     "note": "8.6 d as nauplius and 18 d as copepodite."
+    },
+    "youngPerBrood": {
+     "value": 50,
+     "unit": "1",
+     "min": 20,
+     "max": 110,
+     "basis": "published",
+     "source": "Hopp, Maier and Bleher 1997, Freshwater Biology 38: 289-300; via the Add-my-Pet species file"
+    },
+    "broodInterval": {
+     "value": 4.6,
+     "unit": "d",
+     "min": 3,
+     "max": 6,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "3 d at 19 °C (Hopp et al. 1997), with the activation energy below."
+    },
+    "broodTime": {
+     "value": 3.7,
+     "unit": "d",
+     "basis": "published",
+     "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 90,
+     "unit": "d",
+     "min": 77,
+     "max": 190,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Stage times of Vijverberg 1980 and 44 to 51 d as an adult at 19 °C (Hopp et al. 1997)."
+    }
+   },
+   "traits": {
+    "activationEnergy": {
+     "value": 0.78,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.62,
+     "max": 0.94,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Arrhenius fit to egg times from 2.5 to 25 °C (Vijverberg 1980)."
+    },
+    "broodActivationEnergy": {
+     "value": 0.78,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.62,
+     "max": 0.94,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Arrhenius fit to egg times from 2.5 to 25 °C (Vijverberg 1980)."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 14,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.2,
+      "unit": "mg N/L",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Between water fleas and shrimp."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 2.5,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file",
+      "note": "Studied up to 25 °C."
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "suspended algae": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.05,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 0.4,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "plankton",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": true,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "water": {
+     "value": 1,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "danio-margaritatus": {
+   "id": "danio-margaritatus",
+   "name": "celestial pearl danios",
+   "about": "Small, spotted fish of cool, clear hill ponds among plants; males claim a little space each.",
+   "cautions": [
+    "It jumps: keep the cover shut."
+   ],
+   "scientificName": "Danio margaritatus",
+   "group": "fish",
+   "leastFounders": {
+    "value": 8,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Only size and home are in print here; the rest is told by keepers."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 24,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "standard length",
+    "lengthAtBirth": {
+     "value": 3,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 22,
+     "unit": "mm",
+     "min": 20,
+     "max": 30,
+     "basis": "page",
+     "source": "Encyclopaedia article on Danio margaritatus, a mirror of Wikipedia"
+    },
+    "adultMass": {
+     "value": 200,
+     "unit": "mg",
+     "min": 120,
+     "max": 300,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 140,
+     "unit": "d",
+     "min": 100,
+     "max": 180,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 12,
+     "unit": "1",
+     "min": 5,
+     "max": 20,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodInterval": {
+     "value": 7,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Bouts about once a week."
+    },
+    "broodTime": {
+     "value": 3,
+     "unit": "d",
+     "min": 2,
+     "max": 4,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1300,
+     "unit": "d",
+     "min": 900,
+     "max": 1800,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.4,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.15,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Parents and others eat most scattered eggs: about a third of those laid hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 4,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "min": 2,
+      "max": 4,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for small fish."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.7,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 2,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.64,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.26,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 1100,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "45 cm of length."
+    },
+    "water": {
+     "value": 40,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 40,
+     "unit": "cm²",
+     "min": 20,
+     "max": 200,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Males claim 200 to 400 cm² when they court; others share."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "From a small highland above 1000 m; the trade lives mostly on bred fish.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release fish, their eggs or their water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "daphnia-magna": {
+   "id": "daphnia-magna",
+   "name": "water fleas",
+   "about": "Filters algae and bacteria from open water and clears green tanks; every fish eats it. A test animal of ecotoxicology.",
+   "cautions": [
+    "Cultures crash when overfed or when a hot day takes the oxygen."
+   ],
+   "scientificName": "Daphnia magna",
+   "group": "water flea",
+   "leastFounders": {
+    "value": 10,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, maturity, young and life span at several temperatures and food levels are measured; hardness and acidity are those of keepers."
+   },
+   "habitat": "water",
+   "mating": "self-fertile",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Duel 1988, times to maturity at constant temperatures; via the Add-my-Pet species file"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Preuss et al. 2009, Ecological Modelling 220: 310-329; via the Add-my-Pet species file"
+    },
+    "lengthAtPuberty": {
+     "value": 2.4,
+     "unit": "mm",
+     "min": 2.2,
+     "max": 2.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 3.6,
+     "unit": "mm",
+     "min": 2.5,
+     "max": 5.2,
+     "basis": "published",
+     "source": "MacArthur and Baillie 1929, Journal of Experimental Zoology 53: 221-242; via the Add-my-Pet species file"
+    },
+    "adultMass": {
+     "value": 4,
+     "unit": "mg",
+     "min": 1.5,
+     "max": 8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Dry 0.09 to 0.6 mg."
+    },
+    "dryPart": {
+     "value": 0.07,
+     "unit": "g/g",
+     "min": 0.05,
+     "max": 0.09,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 6.6,
+     "unit": "d",
+     "min": 5.5,
+     "max": 7.3,
+     "basis": "published",
+     "source": "Duel 1988, times to maturity at constant temperatures; via the Add-my-Pet species file"
+    },
+    "youngPerBrood": {
+     "value": 22,
+     "unit": "1",
+     "min": 5,
+     "max": 40,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "138 young by day 21 at 2 mg C/L (Preuss et al. 2009) are five broods of some 25."
+    },
+    "broodInterval": {
+     "value": 3,
+     "unit": "d",
+     "min": 2.5,
+     "max": 4,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodTime": {
+     "value": 3,
+     "unit": "d",
+     "min": 2.5,
+     "max": 4,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Males appear only when it grows crowded or cold."
+    },
+    "lifespan": {
+     "value": 65,
+     "unit": "d",
+     "min": 45,
+     "max": 99,
+     "basis": "published",
+     "source": "MacArthur and Baillie 1929, Journal of Experimental Zoology 53: 221-242; via the Add-my-Pet species file"
+    }
+   },
+   "traits": {
+    "activationEnergy": {
+     "value": 0.6,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.45,
+     "max": 0.75,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Arrhenius fit to times to maturity of 16.5, 9.1, 6.6 and 4.7 d at 10, 15, 20 and 25 °C (Duel 1988)."
+    },
+    "broodActivationEnergy": {
+     "value": 0.6,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.45,
+     "max": 0.75,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "As for growth."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 4,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 6,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.42,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.42,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "No effect in 21 d, remembered from Gersich and Hopkins 1986."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Forms haemoglobin."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 1,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "suspended algae": {
+     "value": 0.85,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.12,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "plankton",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 10,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "disease",
+     "text": "Cultures bring mites and moulds along; look at them before you feed from them.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus animals outdoors, even where the kind is common.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "dendrobates-tinctorius": {
+   "id": "dendrobates-tinctorius",
+   "name": "dyeing dart frogs",
+   "about": "Ground-living frog, active by day, that eats springtails and fruit flies all day long. Lays on leaves; the father carries the tadpoles to water. Cannot swim well.",
+   "cautions": [
+    "A poor swimmer: water deeper than 2 cm needs ramps everywhere.",
+    "Females fight other females; keep a pair or a trio."
+   ],
+   "scientificName": "Dendrobates tinctorius",
+   "group": "dart frog",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "min": 2,
+    "max": 3,
+    "basis": "page",
+    "source": "Care guide to Dendrobates tinctorius of a maker of terrarium equipment"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Size, clutch and life span come from care guides; growth, mass and pace of breeding are told by keepers. Insects that the keeper puts in count as feed here, insects that live in the enclosure as prey."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "laid",
+   "development": "water larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "snout to vent",
+    "lengthAtBirth": {
+     "value": 8,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the adult weighs 25 mg, as a hatchling does (memory)."
+    },
+    "lengthAtPuberty": {
+     "value": 36,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four fifths of full length."
+    },
+    "adultLength": {
+     "value": 45,
+     "unit": "mm",
+     "min": 35,
+     "max": 70,
+     "basis": "page",
+     "source": "Care guide to Dendrobates tinctorius of a maker of terrarium equipment"
+    },
+    "adultMass": {
+     "value": 4500,
+     "unit": "mg",
+     "min": 3000,
+     "max": 7000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 400,
+     "unit": "d",
+     "min": 300,
+     "max": 540,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 6,
+     "unit": "1",
+     "min": 5,
+     "max": 10,
+     "basis": "page",
+     "source": "Pages on the breeding of poison dart frogs of The Environmental Literacy Council",
+     "note": "2 to 25 over the family."
+    },
+    "broodInterval": {
+     "value": 16,
+     "unit": "d",
+     "min": 10,
+     "max": 30,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "10 to 21 d in good condition."
+    },
+    "broodTime": {
+     "value": 14,
+     "unit": "d",
+     "min": 12,
+     "max": 16,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 3650,
+     "unit": "d",
+     "min": 3000,
+     "max": 5500,
+     "basis": "page",
+     "source": "Care guide to Dendrobates tinctorius of a maker of terrarium equipment",
+     "note": "10 to 15 years."
+    },
+    "lengthAtChange": {
+     "value": 15,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Tadpoles take 55 to 80 d."
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.05,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.02,
+     "max": 0.15,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Many clutches fail or are eaten: about half of the eggs hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Care guide to Dendrobates tinctorius of a maker of terrarium equipment",
+      "note": "Many keepers stay at 22 to 26 °C."
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 80,
+      "unit": "%",
+      "basis": "page",
+      "source": "Care guide to Dendrobates tinctorius of a maker of terrarium equipment"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 0.2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 65,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 4,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "amphibians",
+   "place": {
+    "margin": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.8,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "floor": {
+     "value": 2500,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "60 × 45 cm for a pair."
+    },
+    "height": {
+     "value": 45,
+     "unit": "cm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 1000,
+     "unit": "cm²",
+     "min": 900,
+     "max": 2500,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Listed in CITES Appendix II: keep the papers that come with the frog.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "handling",
+     "text": "Frogs bred in captivity on flour-fed flies carry no alkaloids; wild ones do. Handle neither more than needed: the skin takes up everything.",
+     "basis": "page",
+     "source": "Pages on captive-bred dart frogs of The Environmental Literacy Council"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Amphibians and reptiles can carry salmonella without looking ill: wash hands after touching animal, water or furnishing, keep them out of the kitchen and away from small children and people with weak immune systems.",
+     "basis": "memory",
+     "source": "advice of public health bodies on pet reptiles and amphibians, recalled"
+    },
+    {
+     "kind": "disease",
+     "text": "Animals caught outdoors bring parasites and, among amphibians, chytrid fungi and ranavirus; take tested, captive-bred stock and keep newcomers apart for some weeks.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "A sick or hurt animal belongs to a vet who treats its kind; find one before you buy.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "welfare",
+     "text": "Dust prey with calcium and vitamin D; without it bones soften.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "dryophytes-cinereus": {
+   "id": "dryophytes-cinereus",
+   "name": "American green tree frogs",
+   "about": "Climbs among leaves and glass, calls loudly at night and hunts flying insects; seldom bred in small enclosures.",
+   "cautions": [
+    "It climbs dry glass and leaves through any gap.",
+    "Males call loudly on summer nights."
+   ],
+   "scientificName": "Dryophytes (Hyla) cinereus",
+   "group": "tree frog",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Size, egg and tadpole time and age at breeding are in print; mass and growth are recalled. That it breeds at all in a small box is doubtful: one clutch a year is assumed. Insects that the keeper puts in count as feed here, insects that live in the enclosure as prey."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "laid",
+   "development": "water larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "snout to vent",
+    "lengthAtBirth": {
+     "value": 3.1,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the adult weighs 2 mg, as a hatchling does (memory)."
+    },
+    "lengthAtPuberty": {
+     "value": 40,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four fifths of full length."
+    },
+    "adultLength": {
+     "value": 50,
+     "unit": "mm",
+     "min": 32,
+     "max": 64,
+     "basis": "page",
+     "source": "Encyclopedia of Life and Animal Diversity Web on Hyla cinerea"
+    },
+    "adultMass": {
+     "value": 8000,
+     "unit": "mg",
+     "min": 4000,
+     "max": 12000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 365,
+     "unit": "d",
+     "basis": "page",
+     "source": "Guide to the green tree frog of the site Biodiversity4All"
+    },
+    "youngPerBrood": {
+     "value": 250,
+     "unit": "1",
+     "max": 400,
+     "basis": "page",
+     "source": "Guide to the green tree frog of the site Biodiversity4All",
+     "note": "400 is the most."
+    },
+    "broodInterval": {
+     "value": 365,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Needs a pond, a rest in winter and rain: at best once a year in an enclosure."
+    },
+    "broodTime": {
+     "value": 5,
+     "unit": "d",
+     "min": 4,
+     "max": 6,
+     "basis": "page",
+     "source": "Encyclopaedia article on the American green tree frog, a German mirror"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1900,
+     "unit": "d",
+     "max": 2190,
+     "basis": "page",
+     "source": "Encyclopedia of Life and Animal Diversity Web on Hyla cinerea",
+     "note": "2190 d is the high end in captivity."
+    },
+    "lengthAtChange": {
+     "value": 10.8,
+     "unit": "mm",
+     "max": 17,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Tadpoles take 28 to 60 d (AmphibiaWeb)."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "min": 0.05,
+      "max": 0.3,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for amphibian larvae."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 50,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 90,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "min": 0.05,
+      "max": 0.3,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for amphibian larvae."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 14,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 14,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 40,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.01,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.37,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 2,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 20,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 0.93,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.03,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "amphibians": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "reptiles": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "amphibians",
+   "place": {
+    "water": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.75,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 2000,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For two or three."
+    },
+    "water": {
+     "value": 1,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "A shallow dish is enough."
+    },
+    "height": {
+     "value": 60,
+     "unit": "cm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 700,
+     "unit": "cm²",
+     "min": 500,
+     "max": 1500,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Introduced in Puerto Rico; never release it.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Amphibians and reptiles can carry salmonella without looking ill: wash hands after touching animal, water or furnishing, keep them out of the kitchen and away from small children and people with weak immune systems.",
+     "basis": "memory",
+     "source": "advice of public health bodies on pet reptiles and amphibians, recalled"
+    },
+    {
+     "kind": "disease",
+     "text": "Animals caught outdoors bring parasites and, among amphibians, chytrid fungi and ranavirus; take tested, captive-bred stock and keep newcomers apart for some weeks.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "A sick or hurt animal belongs to a vet who treats its kind; find one before you buy.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "handling",
+     "text": "Skin secretions sting eyes and wounds; wash hands.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "enchytraeus-albidus": {
+   "id": "enchytraeus-albidus",
+   "name": "white worms",
+   "about": "Worm of cool, wet soil that turns leftovers and rotting leaves into crumbs; rich food for fish, newts and frogs. Dies in warm rooms.",
+   "scientificName": "Enchytraeus albidus",
+   "group": "soil worm",
+   "leastFounders": {
+    "value": 50,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, cocoons and survival of eggs and young are published; mass, food intake and life span are recalled."
+   },
+   "habitat": "land",
+   "mating": "self-fertile",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Learner 1972, Annals of Applied Biology 70: 251-266, abstract"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 4.3,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the adult weighs a hundredth of it."
+    },
+    "lengthAtPuberty": {
+     "value": 13.5,
+     "unit": "mm",
+     "min": 13,
+     "max": 14,
+     "basis": "published",
+     "source": "Learner 1972, Annals of Applied Biology 70: 251-266, abstract"
+    },
+    "adultLength": {
+     "value": 20,
+     "unit": "mm",
+     "min": 13,
+     "max": 35,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 8,
+     "unit": "mg",
+     "min": 3,
+     "max": 15,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.18,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 28,
+     "unit": "d",
+     "basis": "published",
+     "source": "Learner 1972, Annals of Applied Biology 70: 251-266, abstract"
+    },
+    "youngPerBrood": {
+     "value": 6,
+     "unit": "1",
+     "min": 0,
+     "max": 22,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "0 to 22 eggs a cocoon, of which 50 to 60 % develop (Learner 1972)."
+    },
+    "broodInterval": {
+     "value": 6,
+     "unit": "d",
+     "min": 3,
+     "max": 9,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "0.8 to 2.6 cocoons a week in three relatives (Learner 1972)."
+    },
+    "broodTime": {
+     "value": 13,
+     "unit": "d",
+     "min": 10,
+     "max": 20,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Hermaphrodite; a partner is needed for some clutches, which is not computed."
+    },
+    "lifespan": {
+     "value": 250,
+     "unit": "d",
+     "min": 150,
+     "max": 365,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 12,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 70,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 1,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Reynoldson 1943, Annals of Applied Biology 30: 60-66, abstract"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Reynoldson 1943, Annals of Applied Biology 30: 60-66, abstract"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 70,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "It lives in the pores of wet soil."
+     }
+    }
+   },
+   "diet": {
+    "biofilm": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "fungi": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "soil": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "worms",
+   "place": {
+    "water": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.18,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.8,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "floor": {
+     "value": 100,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 0.5,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Cultures hold some on each square centimetre."
+    }
+   },
+   "risks": [
+    {
+     "kind": "disease",
+     "text": "Cultures bring mites and moulds along; look at them before you feed from them.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus animals outdoors, even where the kind is common.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "enchytraeus-buchholzi": {
+   "id": "enchytraeus-buchholzi",
+   "name": "Grindal worms",
+   "about": "Small soil worm of room warmth that clears leftovers in wet soil and feeds small fish and frogs.",
+   "scientificName": "Enchytraeus buchholzi",
+   "group": "soil worm",
+   "leastFounders": {
+    "value": 50,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, cocoons and lifetime eggs are published; mass and food intake are recalled."
+   },
+   "habitat": "land",
+   "mating": "self-fertile",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Learner 1972, Annals of Applied Biology 70: 251-266, abstract"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 1.6,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the adult weighs about a hundredth of it."
+    },
+    "lengthAtPuberty": {
+     "value": 3.5,
+     "unit": "mm",
+     "min": 3,
+     "max": 4,
+     "basis": "published",
+     "source": "Learner 1972, Annals of Applied Biology 70: 251-266, abstract"
+    },
+    "adultLength": {
+     "value": 7,
+     "unit": "mm",
+     "min": 4,
+     "max": 10,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 0.5,
+     "unit": "mg",
+     "min": 0.2,
+     "max": 1,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.18,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 16,
+     "unit": "d",
+     "basis": "published",
+     "source": "Learner 1972, Annals of Applied Biology 70: 251-266, abstract"
+    },
+    "youngPerBrood": {
+     "value": 3.5,
+     "unit": "1",
+     "min": 1,
+     "max": 9,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "6.4 eggs a cocoon (Zhao and Ma 2025), of which 50 to 60 % develop (Learner 1972)."
+    },
+    "broodInterval": {
+     "value": 2.7,
+     "unit": "d",
+     "min": 2.7,
+     "max": 5,
+     "basis": "published",
+     "source": "Learner 1972, Annals of Applied Biology 70: 251-266, abstract"
+    },
+    "broodTime": {
+     "value": 11,
+     "unit": "d",
+     "min": 8,
+     "max": 14,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Hermaphrodite; a partner is needed for some clutches, which is not computed."
+    },
+    "lifespan": {
+     "value": 300,
+     "unit": "d",
+     "min": 280,
+     "max": 400,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "10 to 13 generations of about a month (Zhao and Ma 2025)."
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 70,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Learner 1972, Annals of Applied Biology 70: 251-266, abstract"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 70,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "It lives in the pores of wet soil."
+     }
+    }
+   },
+   "diet": {
+    "biofilm": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.42,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "fungi": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "soil": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "plants": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "worms",
+   "place": {
+    "water": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.18,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.8,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "floor": {
+     "value": 30,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 0.05,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Cultures hold tens on each square centimetre."
+    }
+   },
+   "risks": [
+    {
+     "kind": "disease",
+     "text": "Cultures bring mites and moulds along; look at them before you feed from them.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus animals outdoors, even where the kind is common.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "folsomia-candida": {
    "id": "folsomia-candida",
    "name": "white springtails",
-   "about": "Lives in litter and soil, eats mould, fungi and leftovers. How well known: well. A test animal of soil science; growth, eggs and life span are measured, its energetics follow from them by rules.",
+   "about": "Lives in litter and soil, eats mould, fungi and leftovers, and needs no mate. A test animal of soil science.",
    "scientificName": "Folsomia candida",
    "group": "springtail",
    "leastFounders": {
@@ -934,7 +7801,7 @@ export const LIBRARY_DATA: LibraryData = {
   "gammarus-pulex": {
    "id": "gammarus-pulex",
    "name": "freshwater amphipod",
-   "about": "Clean-up crew of cool water. How well known: good. Growth, incubation at four temperatures and brood output are measured; the answer to warm water is the weakest part that matters, since rooms are warmer than its streams.",
+   "about": "Amphipod of cool, well-aired streams that shreds leaves; clean-up crew of cold water only.",
    "cautions": [
     "Not for warm rooms: above 20 °C it weakens and dies.",
     "Takes small shrimp while they moult and its own young.",
@@ -948,6 +7815,10 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, incubation at four temperatures and brood output are measured; the answer to warm water is the weakest part that matters, since rooms are warmer than its streams."
    },
    "habitat": "water",
    "mating": "two sexes",
@@ -1605,12 +8476,1459 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Sprague 1963, Journal of the Fisheries Research Board of Canada 20: 387-415; abstract",
      "note": "Of Gammarus fasciatus and G. pseudolimnaeus: acclimation temperature could be raised by 2.5 to 5 K a day above 14 °C; the lower end."
     }
-   }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "water": {
+     "value": 10,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Native over much of Europe; taking it from the wild can be regulated.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "gelasiminae-spp": {
+   "id": "gelasiminae-spp",
+   "name": "fiddler crabs",
+   "about": "Crabs of tidal mud that sift food from wet sand and dig burrows; they need brackish water, and their larvae grow up in the sea.",
+   "cautions": [
+    "In fresh water fiddler crabs decline; give brackish water and a deep bank of moist sand or mud.",
+    "They climb out of open tanks."
+   ],
+   "scientificName": "Gelasiminae (Leptuca, Minuca, Tubuca and others)",
+   "group": "mudflat crab",
+   "leastFounders": {
+    "value": 4,
+    "unit": "1",
+    "min": 3,
+    "max": 6,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Larvae and egg numbers of several species are well studied; what is sold is seldom named to species, and no captive population was followed."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "carried",
+   "development": "brackish larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 26,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "carapace width",
+    "lengthAtBirth": {
+     "value": 0.35,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Size of a newly hatched larva of such crabs."
+    },
+    "adultLength": {
+     "value": 20,
+     "unit": "mm",
+     "min": 15,
+     "max": 45,
+     "basis": "page",
+     "source": "Encyclopaedia article on fiddler crabs, a mirror of Wikipedia",
+     "note": "Traded species are usually 15 to 30 mm wide."
+    },
+    "adultMass": {
+     "value": 2500,
+     "unit": "mg",
+     "min": 1000,
+     "max": 6000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 300,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found; lives of two to three years suggest the first year."
+    },
+    "youngPerBrood": {
+     "value": 5000,
+     "unit": "1",
+     "min": 580,
+     "max": 20000,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "580 large eggs in a species of abbreviated development (Rabalais and Cameron 1983), many thousands in most others."
+    },
+    "broodInterval": {
+     "value": 45,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodTime": {
+     "value": 14.5,
+     "unit": "d",
+     "min": 13,
+     "max": 16,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 900,
+     "unit": "d",
+     "min": 730,
+     "max": 1095,
+     "basis": "page",
+     "source": "Encyclopaedia article on fiddler crabs, a mirror of Wikipedia",
+     "note": "No more than two years in nature, up to three in captivity."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "conductivity": {
+     "low": {
+      "value": 16000,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "10 g/L of sea salt. Sea salt of 35 g/L conducts about 53 000 µS/cm; taken in proportion."
+     },
+     "high": {
+      "value": 38000,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "25 g/L of sea salt. Sea salt of 35 g/L conducts about 53 000 µS/cm; taken in proportion."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 75,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No figure found; taken as for other crabs of mangroves."
+     },
+     "high": {
+      "value": 160,
+      "unit": "°dGH",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "Hardness of 16 g/L of sea salt: sea water has about 350 °dGH at 35 g/L; stronger brine does not harm it."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 34,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 65,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.4,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.07,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "floor": {
+     "value": 1800,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "water": {
+     "value": 5,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "height": {
+     "value": 30,
+     "unit": "cm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 300,
+     "unit": "cm²",
+     "min": 300,
+     "max": 600,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Of mud for each male."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Caught in the wild, and often sold without a sure name; check what may be imported where you live.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "It needs at least 10 cm of moist sand or mud to dig in and a brackish pool that it can leave.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put crabs outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "geosesarma-dennerle": {
+   "id": "geosesarma-dennerle",
+   "name": "vampire crabs",
+   "about": "Small land crab of Javan valleys that breeds without salt water: the young leave their mother as small crabs. Display, active at dusk; eats small animals, leftovers and leaves.",
+   "cautions": [
+    "Every gap in the cover is a way out: vampire crabs climb silicone seams, cables and plants.",
+    "Give each crab a hide: soft crabs after a moult and newborn ones are eaten by others."
+   ],
+   "scientificName": "Geosesarma dennerle and G. hagen",
+   "group": "land crab",
+   "leastFounders": {
+    "value": 4,
+    "unit": "1",
+    "min": 3,
+    "max": 6,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "More females than males; males fight."
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Only size and egg size are published. Brood size, carrying time, growth and life span are what keepers tell, and keepers do not agree; the body mass is reckoned from the width of the shell."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "carapace width",
+    "lengthAtBirth": {
+     "value": 2,
+     "unit": "mm",
+     "min": 1.5,
+     "max": 3,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthAtPuberty": {
+     "value": 9,
+     "unit": "mm",
+     "min": 8,
+     "max": 10,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "adultLength": {
+     "value": 12.5,
+     "unit": "mm",
+     "min": 11,
+     "max": 14.5,
+     "basis": "published",
+     "source": "Ng, Schubart and Lukhaup 2015, Raffles Bulletin of Zoology 63: 3-13",
+     "note": "Type series of both species."
+    },
+    "adultMass": {
+     "value": 1500,
+     "unit": "mg",
+     "min": 800,
+     "max": 2500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Estimated from the width of the shell; nobody seems to have weighed them."
+    },
+    "maturityAge": {
+     "value": 180,
+     "unit": "d",
+     "min": 120,
+     "max": 270,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 35,
+     "unit": "1",
+     "min": 20,
+     "max": 80,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodInterval": {
+     "value": 45,
+     "unit": "d",
+     "min": 30,
+     "max": 60,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodTime": {
+     "value": 38,
+     "unit": "d",
+     "min": 25,
+     "max": 60,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Most keepers say 25 to 40 d; one breeder says 45 to 60 d."
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lifespan": {
+     "value": 750,
+     "unit": "d",
+     "min": 550,
+     "max": 1000,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 7,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 3,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 8,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Encyclopaedia article on Geosesarma hagen, a mirror of Wikipedia"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Encyclopaedia article on Geosesarma hagen, a mirror of Wikipedia"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Encyclopaedia article on Geosesarma hagen, a mirror of Wikipedia"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Encyclopaedia article on Geosesarma hagen, a mirror of Wikipedia"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 75,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 6,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.05,
+      "unit": "mg N/L",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No threshold is measured for the genus; taken as for other crustaceans."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 65,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "detritus": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "fungi": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "plants": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.5,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "largest": {
+     "value": 8,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 0.7,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.15,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.4,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": true,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 1800,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For four to six adults, about 60 × 30 cm."
+    },
+    "water": {
+     "value": 2,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Shallow, with exits everywhere."
+    },
+    "height": {
+     "value": 30,
+     "unit": "cm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 150,
+     "unit": "cm²",
+     "min": 80,
+     "max": 400,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Keepers give 200 to 400 cm² of floor for each adult; crowded groups live on less and lose their soft ones."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Two species of narrow range on Java, taken from the wild in numbers; not listed by CITES as far as known. Buy captive-bred animals.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "It must be able to leave the water: drained land and shallow water with exits, never a plain aquarium.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus crabs outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "girardia-tigrina": {
+   "id": "girardia-tigrina",
+   "name": "planarians",
+   "about": "Uninvited flatworm that divides, glides over glass and eats worms, eggs, carrion and newborn or soft shrimp.",
+   "cautions": [
+    "Medicines against planarians kill snails; remove leftovers and use traps first."
+   ],
+   "scientificName": "Girardia tigrina and others",
+   "group": "flatworm",
+   "leastFounders": {
+    "value": 1,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Doubling of a relative and cannibalism are published; size, mass and tolerance are recalled."
+   },
+   "habitat": "water",
+   "mating": "division",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 22,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Study of predation and fission of Dugesia dorotocephala on mosquito larvae, abstract; authors and year not shown in the record read"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 9,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
+    },
+    "lengthAtPuberty": {
+     "value": 11.5,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Length at which it divides, from the doubling time."
+    },
+    "adultLength": {
+     "value": 14,
+     "unit": "mm",
+     "min": 5,
+     "max": 18,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 7,
+     "unit": "mg",
+     "min": 2,
+     "max": 15,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.2,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 13,
+     "unit": "d",
+     "min": 7,
+     "max": 14,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "youngPerBrood": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 16,
+     "unit": "d",
+     "basis": "published",
+     "source": "Study of predation and fission of Dugesia dorotocephala on mosquito larvae, abstract; authors and year not shown in the record read",
+     "note": "Numbers doubled in 20 d."
+    },
+    "broodTime": {
+     "value": 1,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Division itself is quick."
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Every worm divides."
+    },
+    "lifespan": {
+     "value": 900,
+     "unit": "d",
+     "min": 300,
+     "max": 3000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 2,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No figure found."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 2,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "detritus": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.2,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 6,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.25,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.15,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "snails": {
+      "value": 0.15,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.4,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "worms",
+   "place": {
+    "water": {
+     "value": 0.9,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "From North America and at large in Europe: never pour tank water or plants into open water.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "heterocypris-incongruens": {
+   "id": "heterocypris-incongruens",
+   "name": "seed shrimp",
+   "about": "Bean-shaped shelled hopper of the bottom that comes along with plants; eats algae, detritus and carrion. Eggs outlast drying for years.",
+   "scientificName": "Heterocypris incongruens",
+   "group": "ostracod",
+   "leastFounders": {
+    "value": 5,
+    "unit": "1",
+    "basis": "published",
+    "source": "Rossi, Benassi, Belletti and Menozzi 2011, Journal of Limnology 70: 102-108, abstract",
+    "note": "Five gave a dense population in a few weeks."
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Adult life and crowding are published; growth, eggs and size are recalled."
+   },
+   "habitat": "water",
+   "mating": "self-fertile",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 22,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "shell length",
+    "lengthAtBirth": {
+     "value": 0.2,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthAtPuberty": {
+     "value": 1.2,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Ostracods stop growing when grown up."
+    },
+    "adultLength": {
+     "value": 1.5,
+     "unit": "mm",
+     "min": 1.2,
+     "max": 1.7,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 0.3,
+     "unit": "mg",
+     "min": 0.2,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.2,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 20,
+     "unit": "d",
+     "min": 15,
+     "max": 25,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "youngPerBrood": {
+     "value": 10,
+     "unit": "1",
+     "min": 5,
+     "max": 20,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 6,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodTime": {
+     "value": 5,
+     "unit": "d",
+     "min": 3,
+     "max": 7,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 55,
+     "unit": "d",
+     "min": 43,
+     "max": 64,
+     "basis": "published",
+     "source": "Fernandez, Nandini, Sarma and Castellanos-Paez, Journal of Limnology, abstract",
+     "note": "23 to 44 d as an adult and some 20 d before."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.3,
+      "unit": "mg N/L",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Lives in fouled puddles."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 0.5,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "suspended algae": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.08,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 0.8,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.7,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.3,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "plankton",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": true,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "water": {
+     "value": 1,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "hyalella-azteca": {
    "id": "hyalella-azteca",
    "name": "Mexican scuds",
-   "about": "Clean-up crew, live food. How well known: good. A test animal of ecotoxicology: growth, maturity, broods, survival and starvation are measured. What it eats of which food and how it answers acid or soft water is judged, not measured.",
+   "about": "Small amphipod that lives among plants and leaves, eats films, detritus, leaves and leftovers, and feeds fish and newts. Breeds all year in warm water.",
    "cautions": [
     "Alien in Europe: never release it, its water or plants it was kept with outdoors.",
     "Hungry groups nibble fine-leaved plants.",
@@ -1623,6 +9941,10 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "A test animal of ecotoxicology: growth, maturity, broods, survival and starvation are measured. What it eats of which food and how it answers acid or soft water is judged."
    },
    "habitat": "water",
    "mating": "two sexes",
@@ -2294,12 +10616,2958 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Sprague 1963, Journal of the Fisheries Research Board of Canada 20: 387-415; abstract",
      "note": "Acclimation temperature could be raised by 2.5 to 5 K a day above 14 °C; the lower end."
     }
-   }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 5,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Alien in Europe; no special rule for keeping it is known.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "hydra-viridissima": {
+   "id": "hydra-viridissima",
+   "name": "hydras",
+   "about": "Uninvited polyp of a few millimetres that stings water fleas, newborn shrimp and the smallest fry, and buds.",
+   "cautions": [
+    "Its numbers follow the small live food you give; less of that is the first remedy."
+   ],
+   "scientificName": "Hydra viridissima, H. vulgaris",
+   "group": "hydra",
+   "leastFounders": {
+    "value": 1,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, generation and doubling of the green kind on a fixed ration are measured; mass and tolerance are recalled. Brine shrimp that the keeper puts in count as feed here."
+   },
+   "habitat": "water",
+   "mating": "division",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Massaro and Rocha, A study of the life-cycle of Hydra viridissima, manuscript of the University of São Carlos"
+    },
+    "lengthMeasure": "length of the column",
+    "lengthAtBirth": {
+     "value": 1.3,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A bud is about half as long as its parent."
+    },
+    "lengthAtPuberty": {
+     "value": 2,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four fifths of full length."
+    },
+    "adultLength": {
+     "value": 2.5,
+     "unit": "mm",
+     "max": 10,
+     "basis": "published",
+     "source": "Massaro and Rocha, A study of the life-cycle of Hydra viridissima, manuscript of the University of São Carlos",
+     "note": "Green hydra; brown ones to about 10 mm."
+    },
+    "adultMass": {
+     "value": 0.3,
+     "unit": "mg",
+     "min": 0.2,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.15,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 5,
+     "unit": "d",
+     "min": 3,
+     "max": 6.6,
+     "basis": "published",
+     "source": "Massaro and Rocha, A study of the life-cycle of Hydra viridissima, manuscript of the University of São Carlos",
+     "note": "6.6 d from bud to first bud."
+    },
+    "youngPerBrood": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 8,
+     "unit": "d",
+     "min": 3,
+     "max": 14.8,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Numbers doubled in 14.8 d on a scanty ration (Massaro and Rocha) and in two to four when well fed (memory)."
+    },
+    "broodTime": {
+     "value": 3,
+     "unit": "d",
+     "min": 2,
+     "max": 4,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Every polyp buds."
+    },
+    "lifespan": {
+     "value": 700,
+     "unit": "d",
+     "min": 300,
+     "max": 1500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Massaro and Rocha, A study of the life-cycle of Hydra viridissima, manuscript of the University of São Carlos"
+     },
+     "high": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Massaro and Rocha, A study of the life-cycle of Hydra viridissima, manuscript of the University of São Carlos"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.05,
+      "unit": "mg N/L",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No figure found."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 8,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "feed": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.8,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 2.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.85,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.06,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "risks": [
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "hymenochirus-boettgeri": {
+   "id": "hymenochirus-boettgeri",
+   "name": "dwarf clawed frogs",
+   "about": "Frog that never leaves the water, finds food by smell and is slow to it; fetches air at the surface.",
+   "cautions": [
+    "Fish eat its food away: feed it by hand, in its place."
+   ],
+   "scientificName": "Hymenochirus boettgeri",
+   "group": "aquatic frog",
+   "leastFounders": {
+    "value": 3,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Egg and tadpole time and maturity are on care pages; mass, clutch and food are recalled or told by keepers. Insects that the keeper puts in count as feed here, insects that live in the enclosure as prey."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "development": "water larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "snout to vent",
+    "lengthAtBirth": {
+     "value": 1.7,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the adult weighs 0.3 mg, as a hatchling does (memory)."
+    },
+    "lengthAtPuberty": {
+     "value": 26,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four fifths of full length."
+    },
+    "adultLength": {
+     "value": 32,
+     "unit": "mm",
+     "min": 25,
+     "max": 35,
+     "basis": "page",
+     "source": "Encyclopaedia article on Hymenochirus boettgeri, a mirror of Wikipedia"
+    },
+    "adultMass": {
+     "value": 2000,
+     "unit": "mg",
+     "min": 1000,
+     "max": 3500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 300,
+     "unit": "d",
+     "min": 270,
+     "max": 365,
+     "basis": "page",
+     "source": "Hymenochirus page of D. Cecere, a site on tongueless frogs"
+    },
+    "youngPerBrood": {
+     "value": 150,
+     "unit": "1",
+     "min": 50,
+     "max": 750,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodInterval": {
+     "value": 60,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodTime": {
+     "value": 2,
+     "unit": "d",
+     "basis": "page",
+     "source": "Article on the life cycle of dwarf African frogs of the site Hobbies and Interests"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1600,
+     "unit": "d",
+     "max": 1825,
+     "basis": "page",
+     "source": "P. Irven, The aquatic frogs of Africa, Exotics Keeper Magazine",
+     "note": "1825 d is the most quoted."
+    },
+    "lengthAtChange": {
+     "value": 8.9,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Tadpoles take eight weeks."
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.35,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.15,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Parents eat many eggs: about half hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "min": 0.05,
+      "max": 0.3,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for amphibian larvae."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 0.5,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 23,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "min": 0.05,
+      "max": 0.3,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for amphibian larvae."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 0.5,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Breathes air."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Pet wiki on the Congo dwarf clawed frog, quoting figures for least requirements"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Pet wiki on the Congo dwarf clawed frog, quoting figures for least requirements"
+     }
+    }
+   },
+   "diet": {
+    "feed": {
+     "value": 0.4,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.55,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.3,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 8,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.3,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.3,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.28,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "amphibians",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 1250,
+     "unit": "cm²",
+     "basis": "page",
+     "source": "Pet wiki on the Congo dwarf clawed frog, quoting figures for least requirements",
+     "note": "And 300 cm² for each above three, 25 cm deep."
+    },
+    "water": {
+     "value": 40,
+     "unit": "L",
+     "basis": "page",
+     "source": "Pet wiki on the Congo dwarf clawed frog, quoting figures for least requirements"
+    },
+    "groundPerAdult": {
+     "value": 300,
+     "unit": "cm²",
+     "basis": "page",
+     "source": "Pet wiki on the Congo dwarf clawed frog, quoting figures for least requirements"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Clawed frogs of the genus Xenopus are listed as invasive in the European Union, this genus is not; make sure which one you get.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Amphibians and reptiles can carry salmonella without looking ill: wash hands after touching animal, water or furnishing, keep them out of the kitchen and away from small children and people with weak immune systems.",
+     "basis": "memory",
+     "source": "advice of public health bodies on pet reptiles and amphibians, recalled"
+    },
+    {
+     "kind": "disease",
+     "text": "Animals caught outdoors bring parasites and, among amphibians, chytrid fungi and ranavirus; take tested, captive-bred stock and keep newcomers apart for some weeks.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "A sick or hurt animal belongs to a vet who treats its kind; find one before you buy.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "hypselotriton-orientalis": {
+   "id": "hypselotriton-orientalis",
+   "name": "Chinese fire-bellied newts",
+   "about": "Small newt of cool, planted water; wraps its eggs in leaves one by one, and its young live on land for years. Warm rooms kill it.",
+   "cautions": [
+    "It must stay cool: above about 23 °C it is harmed. Think of summer first.",
+    "The skin holds tetrodotoxin: wash hands, never with fish that nibble, out of reach of children."
+   ],
+   "scientificName": "Hypselotriton (Cynops) orientalis",
+   "group": "newt",
+   "leastFounders": {
+    "value": 3,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Size, egg and larval time and warm limit are in print; years to maturity and egg numbers are told by keepers or recalled. Insects that the keeper puts in count as feed here, insects that live in the enclosure as prey."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "laid",
+   "development": "water larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 18,
+     "unit": "°C",
+     "min": 15,
+     "max": 23,
+     "basis": "page",
+     "source": "AmphibiaWeb on Cynops orientalis, citing Yang and Shen 1993 and Fei et al. 2006"
+    },
+    "lengthMeasure": "snout to vent",
+    "lengthAtBirth": {
+     "value": 5.3,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the adult weighs 7 mg, as a hatchling of 10 mm does (memory)."
+    },
+    "lengthAtPuberty": {
+     "value": 36,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A little below the usual adult."
+    },
+    "adultLength": {
+     "value": 42,
+     "unit": "mm",
+     "min": 40,
+     "max": 45,
+     "basis": "page",
+     "source": "AmphibiaWeb on Cynops orientalis, citing Yang and Shen 1993 and Fei et al. 2006",
+     "note": "Males 40 mm, females 45 mm from snout to vent."
+    },
+    "adultMass": {
+     "value": 3500,
+     "unit": "mg",
+     "min": 2500,
+     "max": 5500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 900,
+     "unit": "d",
+     "min": 730,
+     "max": 1095,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 15,
+     "unit": "1",
+     "min": 8,
+     "max": 22,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "100 to 260 eggs a season (memory), laid singly, spread over the year in lots of a month."
+    },
+    "broodInterval": {
+     "value": 30,
+     "unit": "d",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "See the number of young."
+    },
+    "broodTime": {
+     "value": 18,
+     "unit": "d",
+     "min": 13,
+     "max": 24,
+     "basis": "page",
+     "source": "Species fact profile of the Chinese fire-bellied newt, The Zoo Review"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 3600,
+     "unit": "d",
+     "min": 2000,
+     "max": 4380,
+     "basis": "page",
+     "source": "Species fact profile of the Chinese fire-bellied newt, The Zoo Review",
+     "note": "12 years at most."
+    },
+    "lengthAtChange": {
+     "value": 9.4,
+     "unit": "mm",
+     "max": 30,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Larvae take 50 to 80 d at 20 °C and leave the water at 30 mm of total length (AmphibiaWeb)."
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.04,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.01,
+     "max": 0.12,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Adults eat many of their eggs: about half hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "min": 0.05,
+      "max": 0.3,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for amphibian larvae."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 14,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Reference article on the Chinese fire-bellied newt of the site RedOrbit"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Reference article on the Chinese fire-bellied newt of the site RedOrbit"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 70,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.1,
+      "unit": "mg N/L",
+      "min": 0.05,
+      "max": 0.3,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for amphibian larvae."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 4,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Reference article on the Chinese fire-bellied newt of the site RedOrbit",
+      "note": "Stress or death above 74 °F."
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 4,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "feed": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.52,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 12,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.18,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.35,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "snails": {
+      "value": 0.06,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.29,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "amphibians",
+   "place": {
+    "water": {
+     "value": 0.85,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.12,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 1800,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "water": {
+     "value": 60,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For a pair."
+    },
+    "groundPerAdult": {
+     "value": 250,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Sixty litres for a pair, with room for a few more."
+    }
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Tetrodotoxin in the skin: do not swallow, do not rub the eyes, wash hands; animals that bite a newt can die.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "law",
+     "text": "The European Union and the USA restrict import and movement of salamanders because of the fungus Bsal.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Amphibians and reptiles can carry salmonella without looking ill: wash hands after touching animal, water or furnishing, keep them out of the kitchen and away from small children and people with weak immune systems.",
+     "basis": "memory",
+     "source": "advice of public health bodies on pet reptiles and amphibians, recalled"
+    },
+    {
+     "kind": "disease",
+     "text": "Animals caught outdoors bring parasites and, among amphibians, chytrid fungi and ranavirus; take tested, captive-bred stock and keep newcomers apart for some weeks.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "A sick or hurt animal belongs to a vet who treats its kind; find one before you buy.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it or its water outdoors: it can bring fungi that kill native salamanders.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "lepidodactylus-lugubris": {
+   "id": "lepidodactylus-lugubris",
+   "name": "mourning geckos",
+   "about": "All-female gecko of nine centimetres that lives in the canopy, eats insects and fruit pap and glues its eggs to leaves and glass.",
+   "cautions": [
+    "Hatchlings leave through gaps of 1 to 2 mm.",
+    "Eggs glued to glass cannot be moved: leave them or cover them with a cup."
+   ],
+   "scientificName": "Lepidodactylus lugubris",
+   "group": "gecko",
+   "leastFounders": {
+    "value": 1,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Size, clutch and interval are in an encyclopaedia; egg time, growth and maturity are told by keepers, the mass is recalled. Insects that the keeper puts in count as feed here, insects that live in the enclosure as prey."
+   },
+   "habitat": "land",
+   "mating": "self-fertile",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 26,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "snout to vent",
+    "lengthAtBirth": {
+     "value": 18,
+     "unit": "mm",
+     "min": 16,
+     "max": 20,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthAtPuberty": {
+     "value": 37,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A little below the usual adult."
+    },
+    "adultLength": {
+     "value": 42,
+     "unit": "mm",
+     "min": 40,
+     "max": 44,
+     "basis": "page",
+     "source": "Encyclopaedia article on Lepidodactylus lugubris, mirrors of Wikipedia"
+    },
+    "adultMass": {
+     "value": 1900,
+     "unit": "mg",
+     "min": 1500,
+     "max": 2500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.28,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 285,
+     "unit": "d",
+     "min": 240,
+     "max": 330,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 1.6,
+     "unit": "1",
+     "min": 1,
+     "max": 2,
+     "basis": "page",
+     "source": "Encyclopaedia article on Lepidodactylus lugubris, mirrors of Wikipedia"
+    },
+    "broodInterval": {
+     "value": 35,
+     "unit": "d",
+     "min": 28,
+     "max": 42,
+     "basis": "page",
+     "source": "Encyclopaedia article on Lepidodactylus lugubris, mirrors of Wikipedia",
+     "note": "Another page says two to three weeks."
+    },
+    "broodTime": {
+     "value": 75,
+     "unit": "d",
+     "min": 60,
+     "max": 100,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "page",
+     "source": "Encyclopaedia article on Lepidodactylus lugubris, mirrors of Wikipedia"
+    },
+    "lifespan": {
+     "value": 2600,
+     "unit": "d",
+     "min": 1800,
+     "max": 3650,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 23,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 85,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 33,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 45,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "feed": {
+     "value": 0.65,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 6,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "reptiles",
+   "place": {
+    "margin": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.08,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.9,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 900,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For three or four."
+    },
+    "height": {
+     "value": 45,
+     "unit": "cm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 220,
+     "unit": "cm²",
+     "min": 200,
+     "max": 1000,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Of floor; keepers give 500 to 1000 cm² of wall for each."
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Carried over all warm coasts by people; never release it in warm regions.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Amphibians and reptiles can carry salmonella without looking ill: wash hands after touching animal, water or furnishing, keep them out of the kitchen and away from small children and people with weak immune systems.",
+     "basis": "memory",
+     "source": "advice of public health bodies on pet reptiles and amphibians, recalled"
+    },
+    {
+     "kind": "welfare",
+     "text": "A sick or hurt animal belongs to a vet who treats its kind; find one before you buy.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "welfare",
+     "text": "Needs calcium for its eggs: dusted food or liquid calcium.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "limnopilos-naiyanetri": {
+   "id": "limnopilos-naiyanetri",
+   "name": "Thai micro crabs",
+   "about": "A shy crab of a few millimetres that lives wholly under water among roots and moss. Keepers see larvae that hardly ever grow up; here none do.",
+   "scientificName": "Limnopilos naiyanetri",
+   "group": "freshwater crab",
+   "leastFounders": {
+    "value": 6,
+    "unit": "1",
+    "min": 5,
+    "max": 10,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Only size is published. What the larvae need is unknown, so young are taken never to grow up; everything else is what keepers tell or judged."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "development": "brackish larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "carapace width",
+    "lengthAtBirth": {
+     "value": 0.5,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Size of a small crab larva."
+    },
+    "lengthAtPuberty": {
+     "value": 3.8,
+     "unit": "mm",
+     "min": 3.1,
+     "max": 4.6,
+     "basis": "published",
+     "source": "Naruse and Ng 2007, Zootaxa 1621: 17-31",
+     "note": "Egg-bearing females of a relative, L. sumatranus."
+    },
+    "adultLength": {
+     "value": 5.5,
+     "unit": "mm",
+     "min": 3.1,
+     "max": 6.4,
+     "basis": "published",
+     "source": "Naruse and Ng 2007, Zootaxa 1621: 17-31",
+     "note": "Specimens of the first description; an encyclopaedia gives up to 10 mm."
+    },
+    "adultMass": {
+     "value": 120,
+     "unit": "mg",
+     "min": 40,
+     "max": 250,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Estimated from the width of the shell."
+    },
+    "maturityAge": {
+     "value": 120,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "youngPerBrood": {
+     "value": 40,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodInterval": {
+     "value": 45,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodTime": {
+     "value": 25,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 450,
+     "unit": "d",
+     "min": 365,
+     "max": 550,
+     "basis": "page",
+     "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 1,
+      "unit": "°dKH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     },
+     "high": {
+      "value": 8,
+      "unit": "°dKH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "page",
+      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.03,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "suspended algae": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 20,
+     "unit": "L",
+     "basis": "page",
+     "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Known from one river basin of Thailand and caught in the wild.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "Keep it with shrimp only, among roots and moss; fish longer than 20 mm, crayfish and large crabs eat it.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "lumbriculus-variegatus": {
+   "id": "lumbriculus-variegatus",
+   "name": "blackworms",
+   "about": "Worm of wet mud that divides, eats detritus head down, and feeds fish, newts and frogs.",
+   "scientificName": "Lumbriculus variegatus",
+   "group": "water worm",
+   "leastFounders": {
+    "value": 20,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Doubling time is on a teaching sheet and egestion is studied; size, mass and need for oxygen are recalled."
+   },
+   "habitat": "water",
+   "mating": "division",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 22,
+     "unit": "°C",
+     "basis": "page",
+     "source": "Drewes 2002, Culturing Lumbriculus, teaching sheet of Iowa State University"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 36,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
+    },
+    "lengthAtPuberty": {
+     "value": 44,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Length at which it divides, from the doubling time."
+    },
+    "adultLength": {
+     "value": 50,
+     "unit": "mm",
+     "min": 30,
+     "max": 80,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 9,
+     "unit": "mg",
+     "min": 4,
+     "max": 15,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.15,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 12,
+     "unit": "d",
+     "min": 7,
+     "max": 21,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Pieces grow a head and a tail within one to three weeks."
+    },
+    "youngPerBrood": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Two or three worms from one."
+    },
+    "broodInterval": {
+     "value": 20,
+     "unit": "d",
+     "min": 18,
+     "max": 28,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Numbers double in 21 to 28 d (Drewes 2002)."
+    },
+    "broodTime": {
+     "value": 1,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Division itself is quick."
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Every worm divides."
+    },
+    "lifespan": {
+     "value": 1000,
+     "unit": "d",
+     "min": 400,
+     "max": 2000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 23,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.2,
+      "unit": "mg N/L",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No figure found; taken as for small crustaceans."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Holds its tail up into the water."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 4,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.07,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "worms",
+   "place": {
+    "water": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.8,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 1,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "disease",
+     "text": "Cultures bring mites and moulds along; look at them before you feed from them.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus animals outdoors, even where the kind is common.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "melanoides-tuberculata": {
+   "id": "melanoides-tuberculata",
+   "name": "trumpet snails",
+   "about": "Snail that ploughs the ground by day and bears live young without males. Useful in sand; numbers follow the leftovers.",
+   "scientificName": "Melanoides tuberculata",
+   "group": "livebearing snail",
+   "leastFounders": {
+    "value": 1,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, size at birth and first release, heat and life span are measured; the pouch content, release interval and body mass are recalled."
+   },
+   "habitat": "water",
+   "mating": "self-fertile",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19"
+    },
+    "lengthMeasure": "shell length",
+    "lengthAtBirth": {
+     "value": 2.2,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19"
+    },
+    "lengthAtPuberty": {
+     "value": 12,
+     "unit": "mm",
+     "min": 10.1,
+     "max": 14.9,
+     "basis": "published",
+     "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19"
+    },
+    "adultLength": {
+     "value": 20,
+     "unit": "mm",
+     "min": 10,
+     "max": 42,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "10 to 12 mm in the laboratory on scanty food, 42 mm approached in Brazil; 20 to 25 mm is usual in tanks."
+    },
+    "adultMass": {
+     "value": 300,
+     "unit": "mg",
+     "min": 100,
+     "max": 1500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Soft body of a snail of 20 mm."
+    },
+    "dryPart": {
+     "value": 0.15,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 150,
+     "unit": "d",
+     "min": 90,
+     "max": 275,
+     "basis": "published",
+     "source": "Dudgeon 1986, Journal of Zoology 208: 37-53, abstract",
+     "note": "90 to 120 d in Hong Kong, 275 d on scanty food in the laboratory (Okumura and Rocha 2020)."
+    },
+    "youngPerBrood": {
+     "value": 20,
+     "unit": "1",
+     "min": 10,
+     "max": 70,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "10 to 70 embryos lie in the pouch and leave by and by."
+    },
+    "broodInterval": {
+     "value": 30,
+     "unit": "d",
+     "min": 20,
+     "max": 40,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodTime": {
+     "value": 30,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Time in the pouch; no figure found."
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "published",
+     "source": "Dudgeon 1986, Journal of Zoology 208: 37-53, abstract",
+     "note": "Females only in most populations."
+    },
+    "lifespan": {
+     "value": 550,
+     "unit": "d",
+     "min": 350,
+     "max": 912,
+     "basis": "published",
+     "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 3,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "20 mg/L of calcium, recalled from Boycott 1936, with some magnesium."
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 34,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Comes to the surface when oxygen is short."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19"
+     },
+     "high": {
+      "value": 37,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "snails",
+   "place": {
+    "water": {
+     "value": 0.55,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 5,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Established in many warm countries outside its range. Never release it, its water or plants it sat on.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Snails from outdoors, above all from warm countries, can be hosts of flukes and lungworm: buy bred ones, wash hands, never eat them raw.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "moina-macrocopa": {
+   "id": "moina-macrocopa",
+   "name": "Japanese water fleas",
+   "about": "Small, very fast water flea of warm, rich water; food for fry.",
+   "scientificName": "Moina macrocopa",
+   "group": "water flea",
+   "leastFounders": {
+    "value": 50,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, broods and survival are measured at several foods and temperatures; mass, hardness and oxygen are recalled."
+   },
+   "habitat": "water",
+   "mating": "self-fertile",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Benider, Tifnouti and Pourriot 2002, Hydrobiologia 468: 1-11; via the Add-my-Pet species file"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 0.5,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Benider, Tifnouti and Pourriot 2002, Hydrobiologia 468: 1-11; via the Add-my-Pet species file"
+    },
+    "lengthAtPuberty": {
+     "value": 1.1,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Benider, Tifnouti and Pourriot 2002, Hydrobiologia 468: 1-11; via the Add-my-Pet species file"
+    },
+    "adultLength": {
+     "value": 1.5,
+     "unit": "mm",
+     "min": 1.1,
+     "max": 1.8,
+     "basis": "published",
+     "source": "Benider, Tifnouti and Pourriot 2002, Hydrobiologia 468: 1-11; via the Add-my-Pet species file"
+    },
+    "adultMass": {
+     "value": 0.22,
+     "unit": "mg",
+     "min": 0.05,
+     "max": 0.4,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.08,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 2,
+     "unit": "d",
+     "basis": "published",
+     "source": "Benider, Tifnouti and Pourriot 2002, Hydrobiologia 468: 1-11; via the Add-my-Pet species file"
+    },
+    "youngPerBrood": {
+     "value": 14,
+     "unit": "1",
+     "min": 5,
+     "max": 27,
+     "basis": "published",
+     "source": "Martinez-Jeronimo and Gutierrez-Valdivia 1991, Hydrobiologia 222: 49-55; via the Add-my-Pet species file",
+     "note": "27 is the most, at 27 °C."
+    },
+    "broodInterval": {
+     "value": 1.4,
+     "unit": "d",
+     "basis": "published",
+     "source": "Martinez-Jeronimo and Gutierrez-Valdivia 1991, Hydrobiologia 222: 49-55; via the Add-my-Pet species file"
+    },
+    "broodTime": {
+     "value": 1.4,
+     "unit": "d",
+     "basis": "published",
+     "source": "Martinez-Jeronimo and Gutierrez-Valdivia 1991, Hydrobiologia 222: 49-55; via the Add-my-Pet species file"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 9,
+     "unit": "d",
+     "min": 5,
+     "max": 23,
+     "basis": "published",
+     "source": "Benider, Tifnouti and Pourriot 2002, Hydrobiologia 468: 1-11; via the Add-my-Pet species file",
+     "note": "Median age at death 4.5 d at 25 °C, 8 at 30, 14 at 20 and 19 at 18 °C."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 0.5,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 3,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.3,
+      "unit": "mg N/L",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "A little below the larger water flea."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 0.5,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Forms haemoglobin."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Benider, Tifnouti and Pourriot 2002, Hydrobiologia 468: 1-11; via the Add-my-Pet species file",
+      "note": "Survives poorly at 15 °C."
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "suspended algae": {
+     "value": 0.75,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.22,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "plankton",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 2,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "disease",
+     "text": "Cultures bring mites and moulds along; look at them before you feed from them.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus animals outdoors, even where the kind is common.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "nais-spp": {
+   "id": "nais-spp",
+   "name": "detritus worms",
+   "about": "Threads of a few millimetres that live in mulm and filters and swarm on the glass when oxygen or food changes; they are a sign of leftovers, not a harm.",
+   "scientificName": "Nais, Pristina, Dero",
+   "group": "water worm",
+   "leastFounders": {
+    "value": 20,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Doubling time at two temperatures and mean mass are published; length and food are recalled."
+   },
+   "habitat": "water",
+   "mating": "division",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Lochhead and Learner 1983, Hydrobiologia 98: 107-112, abstract"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 3.4,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
+    },
+    "lengthAtPuberty": {
+     "value": 4.2,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Length at which it divides, from the doubling time."
+    },
+    "adultLength": {
+     "value": 5,
+     "unit": "mm",
+     "min": 2,
+     "max": 10,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 0.22,
+     "unit": "mg",
+     "basis": "published",
+     "source": "Schönborn 1985, Zoologischer Anzeiger 215: 311-328, abstract",
+     "note": "Mean of Nais elinguis."
+    },
+    "dryPart": {
+     "value": 0.15,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 1.5,
+     "unit": "d",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "From the doubling time of about 3 d at 20 °C."
+    },
+    "youngPerBrood": {
+     "value": 1,
+     "unit": "1",
+     "min": 1,
+     "max": 2,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 2.2,
+     "unit": "d",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Doubling in about 3 d at 20 °C (Lochhead and Learner 1983)."
+    },
+    "broodTime": {
+     "value": 0.5,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "The chain comes apart."
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Every worm divides."
+    },
+    "lifespan": {
+     "value": 70,
+     "unit": "d",
+     "min": 30,
+     "max": 120,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "traits": {
+    "activationEnergy": {
+     "value": 1,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 0.75,
+     "max": 1.25,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Doubling in 3 d at 20 °C and 22 d at 8 °C (Lochhead and Learner 1983) asks for 1.2 eV; a little less is taken, since food also fell."
+    },
+    "broodActivationEnergy": {
+     "value": 1,
+     "unit": "eV",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 0.75,
+     "max": 1.25,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "As for growth."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.2,
+      "unit": "mg N/L",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No figure found; taken as for small crustaceans."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Lochhead and Learner 1983, Hydrobiologia 98: 107-112, abstract",
+      "note": "Tested from 8 to 20 °C."
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "suspended algae": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "worms",
+   "place": {
+    "water": {
+     "value": 0.4,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 1,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "neocaridina-davidi": {
    "id": "neocaridina-davidi",
    "name": "cherry shrimp",
-   "about": "Display, clean-up crew. How well known: fair. Egg time and age at maturity are measured near 27 °C, the answer to heat at 24 to 32 °C. Tolerances of pH, hardness, ammonia and oxygen are trade lore; feeding rates are estimates.",
+   "about": "The hardiest of the dwarf shrimp: grazes films and algae all day, bears young like their parents and multiplies as far as the food goes.",
    "cautions": [
     "Established from releases in Germany, Hungary, Poland, Slovakia, Japan and Hawaii: never release it outdoors.",
     "Copper from medicines, fertilisers or pipes kills shrimp at a few hundredths of a milligram per litre.",
@@ -2312,6 +13580,10 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Egg time, brood size and age at maturity are measured near 27 °C, the answer to heat at 24 to 32 °C. Tolerances of pH, hardness, ammonia and oxygen are trade lore; feeding rates are estimates."
    },
    "habitat": "water",
    "mating": "two sexes",
@@ -2974,12 +14246,1549 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "Tropea et al. 2015, PLoS ONE 10(3): e0119468; abstract"
      }
     }
-   }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 10,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "At large in warm waters of Europe, Japan and North America. Never release it.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "Copper kills shrimp: no copper pipes, medicines or plant food with copper.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "neritina-spp": {
+   "id": "neritina-spp",
+   "name": "nerite snails",
+   "about": "The best grazer of firm algae among snails. Sticks white capsules on everything, but its larvae need salt water: it never multiplies in fresh water.",
+   "cautions": [
+    "It crawls out and dries up: keep the cover shut and look round the tank."
+   ],
+   "scientificName": "Vittina turrita, Neritina natalensis and relatives",
+   "group": "grazing snail",
+   "leastFounders": {
+    "value": 1,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Laying is measured for one species; growth, mass and life span are recalled or told by keepers."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "development": "brackish larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 26,
+     "unit": "°C",
+     "min": 25,
+     "max": 28,
+     "basis": "published",
+     "source": "Hristov 2020, Indian Journal of Pure and Applied Biosciences 8(5): 1-10"
+    },
+    "lengthMeasure": "shell height",
+    "lengthAtBirth": {
+     "value": 0.3,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "A larva and its share of yolk."
+    },
+    "adultLength": {
+     "value": 22,
+     "unit": "mm",
+     "min": 20,
+     "max": 32,
+     "basis": "page",
+     "source": "Encyclopaedia article on Neritina natalensis and turrita, a German mirror"
+    },
+    "adultMass": {
+     "value": 1200,
+     "unit": "mg",
+     "min": 600,
+     "max": 2500,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Soft body."
+    },
+    "dryPart": {
+     "value": 0.18,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 365,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "youngPerBrood": {
+     "value": 2000,
+     "unit": "1",
+     "min": 100,
+     "max": 8000,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "53 capsules a laying, 3 to 192 (Hristov 2020), of some 40 larvae each (memory)."
+    },
+    "broodInterval": {
+     "value": 6,
+     "unit": "d",
+     "min": 3,
+     "max": 9,
+     "basis": "published",
+     "source": "Hristov 2020, Indian Journal of Pure and Applied Biosciences 8(5): 1-10"
+    },
+    "broodTime": {
+     "value": 20,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1000,
+     "unit": "d",
+     "min": 400,
+     "max": 1800,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 7,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.4,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 4,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Hristov 2020, Indian Journal of Pure and Applied Biosciences 8(5): 1-10"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Hristov 2020, Indian Journal of Pure and Applied Biosciences 8(5): 1-10"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 5,
+      "unit": "pH",
+      "basis": "published",
+      "source": "Hristov 2020, Indian Journal of Pure and Applied Biosciences 8(5): 1-10"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "published",
+      "source": "Hristov 2020, Indian Journal of Pure and Applied Biosciences 8(5): 1-10"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 100,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "Also lives in brackish water."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.7,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "snails",
+   "place": {
+    "water": {
+     "value": 0.95,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 20,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For one or two."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Caught in the wild.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "It starves in very clean tanks: take one for 10 to 20 L that really grow algae.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Snails from outdoors, above all from warm countries, can be hosts of flukes and lungworm: buy bred ones, wash hands, never eat them raw.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "oryzias-woworae": {
+   "id": "oryzias-woworae",
+   "name": "Daisy's ricefish",
+   "about": "Small blue surface fish of one stream on Sulawesi; carries its eggs for hours and hangs them on plants.",
+   "cautions": [
+    "It jumps: keep the cover shut."
+   ],
+   "scientificName": "Oryzias woworae",
+   "group": "fish",
+   "leastFounders": {
+    "value": 6,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Size is published; egg time and number come from importers; growth is told by keepers."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 26,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "standard length",
+    "lengthAtBirth": {
+     "value": 4,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 26,
+     "unit": "mm",
+     "max": 28,
+     "basis": "published",
+     "source": "Parenti and Hadiaty 2010, Copeia 2010: 268-273"
+    },
+    "adultMass": {
+     "value": 260,
+     "unit": "mg",
+     "min": 150,
+     "max": 400,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 120,
+     "unit": "d",
+     "min": 90,
+     "max": 150,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 10,
+     "unit": "1",
+     "min": 10,
+     "max": 20,
+     "basis": "page",
+     "source": "News page on Daisy's ricefish of the importer Quality Marine"
+    },
+    "broodInterval": {
+     "value": 4,
+     "unit": "d",
+     "min": 1,
+     "max": 5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Every one to three days in season, with rests."
+    },
+    "broodTime": {
+     "value": 17,
+     "unit": "d",
+     "min": 7,
+     "max": 21,
+     "basis": "page",
+     "source": "Species note on Oryzias cf. woworae of the importer Aquarium Glaser"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1000,
+     "unit": "d",
+     "min": 700,
+     "max": 1300,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.06,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.02,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Adults take little interest in eggs (importer); about a third of those laid hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 4,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 23,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 3,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "min": 2,
+      "max": 4,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for small fish."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Species note on Oryzias cf. woworae of the importer Aquarium Glaser"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "page",
+      "source": "Species note on Oryzias cf. woworae of the importer Aquarium Glaser"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.7,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 2.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.57,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.38,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.03,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "water": {
+     "value": 54,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Known from one stream on the island of Muna; use bred stock.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release fish, their eggs or their water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "parasesarma-bidens": {
+   "id": "parasesarma-bidens",
+   "name": "red-clawed crabs",
+   "about": "Mangrove crab often sold as a freshwater animal: it needs brackish water, land and a tight lid, and its larvae grow up in the sea.",
+   "cautions": [
+    "Often sold wrongly as a freshwater crab: in fresh water it declines within weeks.",
+    "It escapes through every gap and over cables."
+   ],
+   "scientificName": "Parasesarma bidens",
+   "group": "mangrove crab",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "min": 1,
+    "max": 3,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "One male with females."
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Larvae of a relative are studied; size, numbers of eggs and growth are recalled or judged."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "carried",
+   "development": "brackish larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 27,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "carapace width",
+    "lengthAtBirth": {
+     "value": 0.4,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Size of a newly hatched larva of such crabs."
+    },
+    "adultLength": {
+     "value": 28,
+     "unit": "mm",
+     "min": 20,
+     "max": 35,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 9000,
+     "unit": "mg",
+     "min": 5000,
+     "max": 15000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Estimated from the width of the shell."
+    },
+    "maturityAge": {
+     "value": 365,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found; a year is usual for crabs of this size."
+    },
+    "youngPerBrood": {
+     "value": 10000,
+     "unit": "1",
+     "min": 5000,
+     "max": 20000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Typical of mangrove crabs of this size."
+    },
+    "broodInterval": {
+     "value": 60,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodTime": {
+     "value": 18,
+     "unit": "d",
+     "min": 14,
+     "max": 25,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1200,
+     "unit": "d",
+     "min": 700,
+     "max": 1800,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.4,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 6,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "conductivity": {
+     "low": {
+      "value": 8000,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "5 g/L of sea salt. Sea salt of 35 g/L conducts about 53 000 µS/cm; taken in proportion."
+     },
+     "high": {
+      "value": 24000,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "15 g/L of sea salt. Sea salt of 35 g/L conducts about 53 000 µS/cm; taken in proportion."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 75,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 160,
+      "unit": "°dGH",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "Hardness of 16 g/L of sea salt: sea water has about 350 °dGH at 35 g/L."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 65,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "plants": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.08,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.12,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "largest": {
+     "value": 30,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 0.4,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.4,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.2,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": true,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 2400,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For a pair, about 80 × 30 cm."
+    },
+    "water": {
+     "value": 15,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "height": {
+     "value": 40,
+     "unit": "cm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 600,
+     "unit": "cm²",
+     "min": 500,
+     "max": 1000,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Caught in the wild; check what may be imported and sold where you live.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "It needs brackish water and land; a plain freshwater aquarium is a slow death.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put crabs outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "periophthalmus-spp": {
+   "id": "periophthalmus-spp",
+   "name": "mudskippers",
+   "about": "Fish that lives on the mud above the water, hunts by eye and digs burrows. Needs brackish water, a beach and warm, moist air; practically never bred in tanks.",
+   "cautions": [
+    "It walks on glass and jumps: seal every gap.",
+    "It bites smaller animals of any kind, its own too."
+   ],
+   "scientificName": "Periophthalmus novemradiatus, P. variabilis, P. barbarus",
+   "group": "amphibious fish",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "min": 1,
+    "max": 4,
+    "basis": "page",
+    "source": "Page on mudskippers of a weblog on brackish water",
+    "note": "One fish of P. barbarus; groups only of small Asian species."
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Temperature limits and ammonia tolerance are studied; growth and egg numbers are recalled, and species differ in length by a factor of three. Numbers are for a small Asian species."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "laid",
+   "development": "brackish larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 27,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 3,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 85,
+     "unit": "mm",
+     "min": 80,
+     "max": 250,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Indian dwarf about 80 mm, P. barbarus to 250 mm."
+    },
+    "adultMass": {
+     "value": 5000,
+     "unit": "mg",
+     "min": 4000,
+     "max": 120000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 365,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "youngPerBrood": {
+     "value": 3000,
+     "unit": "1",
+     "min": 1000,
+     "max": 10000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 60,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No figure found."
+    },
+    "broodTime": {
+     "value": 6.5,
+     "unit": "d",
+     "min": 5,
+     "max": 8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1500,
+     "unit": "d",
+     "min": 1100,
+     "max": 1900,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 7.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "conductivity": {
+     "low": {
+      "value": 13000,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "8 g/L of sea salt: sea water of 35 g/L conducts about 53 000 µS/cm; taken in proportion."
+     },
+     "high": {
+      "value": 28000,
+      "unit": "µS/cm",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "18 g/L of sea salt: sea water of 35 g/L conducts about 53 000 µS/cm; taken in proportion."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 24,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 25,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 80,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 7.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No figure found; taken as for crabs of mangroves."
+     },
+     "high": {
+      "value": 160,
+      "unit": "°dGH",
+      "basis": "derived",
+      "source": "reckoned from the other values named in the note",
+      "note": "Hardness of 16 g/L of sea salt: sea water has about 350 °dGH at 35 g/L; stronger brine does not harm it."
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Dies at 1 to 10 mg/L: among the most ammonia-tolerant fish (Ip, Chew and co-workers)."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 0.5,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Breathes air."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 34,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 70,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.7,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "largest": {
+     "value": 25,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 0.6,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.2,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.08,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "amphibians": {
+      "value": 0.02,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.13,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 6000,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "120 × 50 cm for a small group."
+    },
+    "water": {
+     "value": 30,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 1500,
+     "unit": "cm²",
+     "min": 1000,
+     "max": 5000,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "2000 to 5000 cm² of mud for each male; females and young share."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Caught in the wild; check what may be imported where you live.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "Dry air dries its skin, and a small tank makes it fight. It needs filtered brackish water and a wide beach.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "physella-acuta": {
    "id": "physella-acuta",
    "name": "bladder snail",
-   "about": "Uninvited guest on plants, clean-up crew. How well known: good. Egg time, growth, survival and egg output are measured at three temperatures. Body mass without shell and what it eats are not.",
+   "about": "Snail that comes along with plants as jelly clutches; eats films, algae and leftovers. Its numbers show how much food is left over.",
    "cautions": [
     "Comes with plants as clear jelly eggs; one snail founds a population.",
     "A cosmopolitan invader: never release it, its eggs or plants that carry them outdoors.",
@@ -2992,6 +15801,10 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Egg time, growth, survival and egg output are measured at three temperatures. Body mass without shell and what it eats are not."
    },
    "habitat": "water",
    "mating": "self-fertile",
@@ -3640,12 +16453,49 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the literature, no particular work checked"
      }
     }
-   }
+   },
+   "preyKind": "snails",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 1,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Spread over the world with water plants. Never release it or plants it sat on.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Snails from outdoors, above all from warm countries, can be hosts of flukes: buy bred ones, wash hands, never eat them raw.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
   },
   "planorbella-duryi": {
    "id": "planorbella-duryi",
    "name": "ramshorn snails",
-   "about": "Clean-up crew. How well known: fair. Growth at three temperatures is measured. Egg output, body mass without shell and the need for hardness rest on memory.",
+   "about": "Disc-shaped snail that grazes films and algae and clears leftovers and dying plants; its numbers follow the food.",
    "cautions": [
     "Alien in much of the world: never release it, its eggs or plants that carry them outdoors.",
     "Wild-collected pond snails can carry trematode larvae; use bred stock and wash hands.",
@@ -3658,6 +16508,10 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Growth at three temperatures is measured. Egg output, body mass without shell and the need for hardness rest on memory."
    },
    "habitat": "water",
    "mating": "self-fertile",
@@ -4301,12 +17155,730 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the literature, no particular work checked"
      }
     }
-   }
+   },
+   "preyKind": "snails",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 5,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "From Florida, at large in many warm waters. Never release it or plants it sat on.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Snails from outdoors, above all from warm countries, can be hosts of flukes: buy bred ones, wash hands, never eat them raw.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "poecilia-wingei": {
+   "id": "poecilia-wingei",
+   "name": "Endler guppies",
+   "about": "Lively, hardy fish of hard water that bears young every month and soon fills a tank.",
+   "cautions": [
+    "Numbers double within weeks: know who takes the young before you buy.",
+    "It jumps: keep the cover shut."
+   ],
+   "scientificName": "Poecilia wingei",
+   "group": "livebearing fish",
+   "leastFounders": {
+    "value": 5,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "More females than males."
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Taken from the closely related guppy, which is well studied, but recalled rather than read again."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 6,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthAtPuberty": {
+     "value": 20,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 32,
+     "unit": "mm",
+     "min": 20,
+     "max": 45,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Males 20 to 25 mm, females 30 to 45 mm."
+    },
+    "adultMass": {
+     "value": 400,
+     "unit": "mg",
+     "min": 100,
+     "max": 900,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 70,
+     "unit": "d",
+     "min": 50,
+     "max": 90,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "youngPerBrood": {
+     "value": 15,
+     "unit": "1",
+     "min": 5,
+     "max": 30,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 26,
+     "unit": "d",
+     "min": 23,
+     "max": 28,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodTime": {
+     "value": 25,
+     "unit": "d",
+     "min": 23,
+     "max": 28,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 750,
+     "unit": "d",
+     "min": 500,
+     "max": 1000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 7.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 4,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 10,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.05,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 8,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.05,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Guppy fry die at 1.2 mg/L in three days (Rubin and Elmaraghy 1977)."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 2.5,
+      "unit": "mg/L",
+      "min": 2,
+      "max": 4,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for small fish."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.1,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 2.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.65,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.25,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "water": {
+     "value": 54,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Its relatives have invaded warm waters over the world, and it crosses with guppies. Never release it.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "pomacea-diffusa": {
+   "id": "pomacea-diffusa",
+   "name": "spike-topped apple snails",
+   "about": "Large snail with a lung and a breathing tube; eats leftovers, algae and dying plants, and lays its eggs above the water.",
+   "cautions": [
+    "The European Union forbids bringing in and spreading any snail of the genus Pomacea; where animals may still be kept, they may not be passed on.",
+    "Clutches above the water are easily taken off: decide before they hatch."
+   ],
+   "scientificName": "Pomacea diffusa",
+   "group": "apple snail",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Numbers of young come from an encyclopaedia, age at maturity from a larger relative; size, mass and growth are recalled."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Estebenet and Martin 2000, VI International Congress of Medical and Applied Malacology, abstract; on Pomacea canaliculata, a larger relative"
+    },
+    "lengthMeasure": "shell height",
+    "lengthAtBirth": {
+     "value": 3,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Hatchlings of apple snails are 2 to 4 mm."
+    },
+    "adultLength": {
+     "value": 45,
+     "unit": "mm",
+     "min": 40,
+     "max": 60,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 10000,
+     "unit": "mg",
+     "min": 6000,
+     "max": 25000,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Soft body."
+    },
+    "dryPart": {
+     "value": 0.15,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 130,
+     "unit": "d",
+     "min": 102,
+     "max": 180,
+     "basis": "published",
+     "source": "Estebenet and Martin 2000, VI International Congress of Medical and Applied Malacology, abstract; on Pomacea canaliculata, a larger relative",
+     "note": "102 to 114 d to first eggs with ample food; smaller young of this species are taken to need a little longer."
+    },
+    "youngPerBrood": {
+     "value": 120,
+     "unit": "1",
+     "min": 50,
+     "max": 200,
+     "basis": "page",
+     "source": "Encyclopaedia article on Pomacea bridgesii, a mirror of Wikipedia",
+     "note": "200 is the most."
+    },
+    "broodInterval": {
+     "value": 14,
+     "unit": "d",
+     "min": 7,
+     "max": 21,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodTime": {
+     "value": 20,
+     "unit": "d",
+     "min": 14,
+     "max": 28,
+     "basis": "page",
+     "source": "Encyclopaedia article on Pomacea bridgesii, a mirror of Wikipedia"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 650,
+     "unit": "d",
+     "min": 365,
+     "max": 1100,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 4,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 6,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 6,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "Breathes air."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "biofilm": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "plants": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "snails",
+   "place": {
+    "water": {
+     "value": 0.9,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": false,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "water": {
+     "value": 40,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Snails of the genus Pomacea shall not be introduced into or spread within the European Union.",
+     "basis": "published",
+     "source": "Commission Implementing Decision 2012/697/EU, article 1"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Snails from outdoors, above all from warm countries, can be hosts of flukes and lungworm: buy bred ones, wash hands, never eat them raw.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "It climbs out to lay eggs; never release snails or eggs.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "porcellio-scaber": {
    "id": "porcellio-scaber",
    "name": "rough woodlice",
-   "about": "Clean-up crew of the land half: eats leaf litter, mould, dead plants and leftovers. How well known: fairly. Growth and broods are measured; its energetics follow from them by rules.",
+   "about": "Clean-up crew of the land half: eats leaf litter, mould, dead plants and leftovers. Lives under bark and leaves and comes out at night.",
    "cautions": [
     "Woodlice drown in open water without a slope to climb out by.",
     "Hungry groups eat seedlings and soft plants."
@@ -4578,6 +18150,1654 @@ export const LIBRARY_DATA: LibraryData = {
     {
      "kind": "escape",
      "text": "Never put surplus animals outdoors, even where the species is common.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "porcellionides-pruinosus": {
+   "id": "porcellionides-pruinosus",
+   "name": "powder woodlice",
+   "about": "Fast, prolific woodlouse of warm, airy litter; clean-up crew and food for frogs and lizards.",
+   "cautions": [
+    "Hungry groups eat seedlings.",
+    "Woodlice drown in open water without a slope to climb out by."
+   ],
+   "scientificName": "Porcellionides pruinosus",
+   "group": "terrestrial isopod",
+   "leastFounders": {
+    "value": 10,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Size and broods of relatives are in print; growth, pace and mass are told by keepers or recalled."
+   },
+   "habitat": "land",
+   "mating": "two sexes",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 1.6,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 10,
+     "unit": "mm",
+     "min": 5,
+     "max": 12,
+     "basis": "page",
+     "source": "Species page on Porcellionides pruinosus of Wabash River Reptiles"
+    },
+    "adultMass": {
+     "value": 22,
+     "unit": "mg",
+     "min": 10,
+     "max": 40,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.3,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 65,
+     "unit": "d",
+     "min": 50,
+     "max": 80,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 25,
+     "unit": "1",
+     "min": 5,
+     "max": 50,
+     "basis": "page",
+     "source": "Web page on the broods of isopods of the site Biology Insights",
+     "note": "Up to 50; four southern African woodlice bear 5 to 20 (Dangerfield and Telford 1995)."
+    },
+    "broodInterval": {
+     "value": 34,
+     "unit": "d",
+     "min": 28,
+     "max": 40,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodTime": {
+     "value": 20,
+     "unit": "d",
+     "min": 16,
+     "max": 25,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "femaleShare": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 400,
+     "unit": "d",
+     "min": 250,
+     "max": 550,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 55,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 95,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 12,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 40,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "detritus": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "fungi": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "plants": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.08,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "small arthropods",
+   "place": {
+    "margin": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.6,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "needsWayOut": true,
+    "moults": true,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 300,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 1,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Cultures hold hundreds on a few square decimetres."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Found over most of the warm world; no licence is known to be needed.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus animals outdoors, even where the kind is common.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "procambarus-virginalis": {
+   "id": "procambarus-virginalis",
+   "name": "marbled crayfish",
+   "about": "Listed so that a plan with it can be refused: one animal founds a population, and keeping it is forbidden in the European Union.",
+   "cautions": [
+    "Forbidden in the European Union: must not be kept, bred, sold, given away or released.",
+    "Where you find you have one, ask the authority what to do; never put it into open water."
+   ],
+   "scientificName": "Procambarus virginalis",
+   "group": "crayfish",
+   "leastFounders": {
+    "value": 1,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, eggs and life span are measured in the laboratory; food and tolerance of water are told by keepers or recalled."
+   },
+   "habitat": "water",
+   "mating": "self-fertile",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "published",
+     "source": "Vogt, Tolley and Scholtz 2004, Journal of Morphology 261: 286-311; via the Add-my-Pet species file"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 5.7,
+     "unit": "mm",
+     "min": 3.5,
+     "max": 5.7,
+     "basis": "published",
+     "source": "Vogt, Tolley and Scholtz 2004, Journal of Morphology 261: 286-311; via the Add-my-Pet species file",
+     "note": "At independence; 3.5 mm at hatching."
+    },
+    "lengthAtPuberty": {
+     "value": 40,
+     "unit": "mm",
+     "basis": "published",
+     "source": "Vogt, Tolley and Scholtz 2004, Journal of Morphology 261: 286-311; via the Add-my-Pet species file"
+    },
+    "adultLength": {
+     "value": 70,
+     "unit": "mm",
+     "min": 40,
+     "max": 103,
+     "basis": "published",
+     "source": "Vogt et al. 2015, Biology Open 4: 1583-1594; via the Add-my-Pet species file"
+    },
+    "adultMass": {
+     "value": 9500,
+     "unit": "mg",
+     "min": 1540,
+     "max": 30000,
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "30 g at the largest laboratory length of 103 mm (Vogt et al. 2015), in proportion to length cubed."
+    },
+    "maturityAge": {
+     "value": 200,
+     "unit": "d",
+     "min": 141,
+     "max": 255,
+     "basis": "published",
+     "source": "Seitz et al. 2005, Journal of Experimental Zoology A 303: 393-405; via the Add-my-Pet species file"
+    },
+    "youngPerBrood": {
+     "value": 200,
+     "unit": "1",
+     "min": 150,
+     "max": 416,
+     "basis": "published",
+     "source": "Vogt, Tolley and Scholtz 2004, Journal of Morphology 261: 286-311; via the Add-my-Pet species file",
+     "note": "150 to 270 common in larger animals, up to 416 at 25 to 35 mm of carapace (Seitz et al. 2005)."
+    },
+    "broodInterval": {
+     "value": 60,
+     "unit": "d",
+     "min": 56,
+     "max": 63,
+     "basis": "page",
+     "source": "Web page on marbled crayfish of SureScreen Scientifics, an environmental testing company"
+    },
+    "broodTime": {
+     "value": 45,
+     "unit": "d",
+     "min": 28,
+     "max": 60,
+     "basis": "published",
+     "source": "Vogt and Tolley 2004, Journal of Morphology 262: 566-582; via the Add-my-Pet species file",
+     "note": "Eggs 17 to 22 d, then 11 to 38 d of young on the mother."
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "published",
+     "source": "Vogt, Tolley and Scholtz 2004, Journal of Morphology 261: 286-311; via the Add-my-Pet species file"
+    },
+    "lifespan": {
+     "value": 900,
+     "unit": "d",
+     "min": 700,
+     "max": 1154,
+     "basis": "published",
+     "source": "Vogt 2010, Biogerontology 11: 643-669; via the Add-my-Pet species file",
+     "note": "1154 d is the mean of the longest-lived tenth."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Vogt, Tolley and Scholtz 2004, Journal of Morphology 261: 286-311; via the Add-my-Pet species file"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Vogt, Tolley and Scholtz 2004, Journal of Morphology 261: 286-311; via the Add-my-Pet species file"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 9,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 4,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 1,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Seitz et al. 2005, Journal of Experimental Zoology A 303: 393-405; via the Add-my-Pet species file",
+      "note": "Grows at 15 to 30 °C; also lived through a simulated winter of six and a half months (Vesely et al. 2015)."
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Seitz et al. 2005, Journal of Experimental Zoology A 303: 393-405; via the Add-my-Pet species file"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "plants": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.19,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 1,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "largest": {
+     "value": 40,
+     "unit": "mm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 0.25,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.2,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "snails": {
+      "value": 0.4,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "fish": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "crustaceans",
+   "place": {
+    "water": {
+     "value": 0.93,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "margin": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": true,
+    "moults": true,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "water": {
+     "value": 60,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 400,
+     "unit": "cm²",
+     "min": 400,
+     "max": 800,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "On the list of invasive alien species of Union concern: in the European Union it must not be kept, bred, transported, sold or released.",
+     "basis": "page",
+     "source": "List of invasive alien species of Union concern under Regulation (EU) 1143/2014, encyclopaedia table read 2026"
+    },
+    {
+     "kind": "law",
+     "text": "Also regulated elsewhere, for example in the United Kingdom and several states of the USA.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "disease",
+     "text": "American crayfish can carry crayfish plague, which kills European crayfish; no animal, water, net or plant of theirs may reach open water.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "It walks over land and a single animal founds a population.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "ranitomeya-spp": {
+   "id": "ranitomeya-spp",
+   "name": "thumbnail dart frogs",
+   "about": "Frog of two centimetres that lives among bromeliads, eats the smallest insects and carries its tadpoles to leaf axils.",
+   "cautions": [
+    "It leaves through gaps of 2 mm.",
+    "It needs springtails and the smallest flies every day."
+   ],
+   "scientificName": "Ranitomeya variabilis and R. imitator",
+   "group": "dart frog",
+   "leastFounders": {
+    "value": 2,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Development and survival to the froglet are published for one species; size, mass and maturity are recalled or told by keepers. Insects that the keeper puts in count as feed here, insects that live in the enclosure as prey."
+   },
+   "habitat": "amphibious",
+   "mating": "two sexes",
+   "brood": "laid",
+   "development": "water larvae",
+   "lifeHistory": {
+    "temperature": {
+     "value": 24,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "snout to vent",
+    "lengthAtBirth": {
+     "value": 4.3,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The length at which a body of the shape of the adult weighs 8 mg, as a hatchling does (memory)."
+    },
+    "lengthAtPuberty": {
+     "value": 14,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four fifths of full length."
+    },
+    "adultLength": {
+     "value": 17,
+     "unit": "mm",
+     "min": 14,
+     "max": 20,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 500,
+     "unit": "mg",
+     "min": 300,
+     "max": 800,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 300,
+     "unit": "d",
+     "min": 240,
+     "max": 360,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 4,
+     "unit": "1",
+     "min": 2,
+     "max": 6,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodInterval": {
+     "value": 12,
+     "unit": "d",
+     "min": 10,
+     "max": 14,
+     "basis": "page",
+     "source": "Pages on the breeding of poison dart frogs of The Environmental Literacy Council"
+    },
+    "broodTime": {
+     "value": 14,
+     "unit": "d",
+     "min": 12,
+     "max": 16,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 2500,
+     "unit": "d",
+     "min": 1800,
+     "max": 3650,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthAtChange": {
+     "value": 7.6,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Egg and tadpole together take 79 to 91 d (Regnet et al. 2023)."
+    }
+   },
+   "traits": {
+    "juvenileLoss": {
+     "value": 0.009,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.004,
+     "max": 0.02,
+     "basis": "derived",
+     "source": "Regnet, Rech, Rödder and Solé 2023, ZooKeys, article 98603, on Ranitomeya variabilis",
+     "note": "46 % live to the change after 79 to 91 d."
+    }
+   },
+   "tolerances": {
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 80,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 0.2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 70,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.3,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 2.5,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "small arthropods": {
+      "value": 1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "amphibians",
+   "place": {
+    "margin": {
+     "value": 0.03,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.45,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "canopy": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.02,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": true,
+    "jumps": true,
+    "needsTightLid": true,
+    "needsWayOut": true,
+    "moults": false,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "floor": {
+     "value": 2000,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "For a pair."
+    },
+    "height": {
+     "value": 45,
+     "unit": "cm",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 700,
+     "unit": "cm²",
+     "min": 500,
+     "max": 2000,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Listed in CITES Appendix II: keep the papers that come with the frog.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "handling",
+     "text": "Frogs bred in captivity on flour-fed flies carry no alkaloids; wild ones do. Handle neither more than needed: the skin takes up everything.",
+     "basis": "page",
+     "source": "Pages on captive-bred dart frogs of The Environmental Literacy Council"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Amphibians and reptiles can carry salmonella without looking ill: wash hands after touching animal, water or furnishing, keep them out of the kitchen and away from small children and people with weak immune systems.",
+     "basis": "memory",
+     "source": "advice of public health bodies on pet reptiles and amphibians, recalled"
+    },
+    {
+     "kind": "disease",
+     "text": "Animals caught outdoors bring parasites and, among amphibians, chytrid fungi and ranavirus; take tested, captive-bred stock and keep newcomers apart for some weeks.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "welfare",
+     "text": "A sick or hurt animal belongs to a vet who treats its kind; find one before you buy.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release it outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "tanichthys-albonubes": {
+   "id": "tanichthys-albonubes",
+   "name": "White Cloud minnows",
+   "about": "Small shoaling fish of cool hill streams; lives in unheated rooms and breeds among plants.",
+   "cautions": [
+    "Not above 24 °C for long: a heated room in summer is too warm.",
+    "It jumps: keep the cover shut."
+   ],
+   "scientificName": "Tanichthys albonubes",
+   "group": "fish",
+   "leastFounders": {
+    "value": 8,
+    "unit": "1",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "known": {
+    "level": "poorly",
+    "note": "No measured growth or egg numbers were found; all of it is general knowledge of the trade and of fish culture."
+   },
+   "habitat": "water",
+   "mating": "two sexes",
+   "brood": "laid",
+   "lifeHistory": {
+    "temperature": {
+     "value": 20,
+     "unit": "°C",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthMeasure": "total length",
+    "lengthAtBirth": {
+     "value": 3.8,
+     "unit": "mm",
+     "min": 3,
+     "max": 4.2,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lengthAtPuberty": {
+     "value": 24,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultLength": {
+     "value": 35,
+     "unit": "mm",
+     "min": 30,
+     "max": 40,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "adultMass": {
+     "value": 450,
+     "unit": "mg",
+     "min": 300,
+     "max": 600,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 160,
+     "unit": "d",
+     "min": 120,
+     "max": 200,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "youngPerBrood": {
+     "value": 25,
+     "unit": "1",
+     "min": 10,
+     "max": 40,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "broodInterval": {
+     "value": 7,
+     "unit": "d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Bouts of spawning about once a week, when fed well."
+    },
+    "broodTime": {
+     "value": 2.5,
+     "unit": "d",
+     "min": 1.5,
+     "max": 3,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "femaleShare": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "lifespan": {
+     "value": 1300,
+     "unit": "d",
+     "min": 1000,
+     "max": 1800,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "traits": {
+    "broodLoss": {
+     "value": 0.4,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.15,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Parents and others eat most scattered eggs: about a third of those laid hatch."
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "KH": {
+     "low": {
+      "value": 0,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dKH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 5,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 15,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 4,
+      "unit": "mg/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 22,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "survives": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 3,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "unionisedAmmonia": {
+     "high": {
+      "value": 0.04,
+      "unit": "mg N/L",
+      "min": 0.02,
+      "max": 0.05,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "oxygenLow": {
+     "low": {
+      "value": 3,
+      "unit": "mg/L",
+      "min": 2,
+      "max": 4,
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General advice for small fish."
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "diet": {
+    "algae": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "detritus": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.25,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "prey": {
+     "value": 0.65,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "prey": {
+    "smallest": {
+     "value": 0.2,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "largest": {
+     "value": 3,
+     "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "kinds": {
+     "plankton": {
+      "value": 0.6,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "small arthropods": {
+      "value": 0.25,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "crustaceans": {
+      "value": 0.1,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     },
+     "worms": {
+      "value": 0.05,
+      "unit": "1",
+      "basis": "assumed",
+      "source": "judged from what the animal is described to eat, not measured"
+     }
+    }
+   },
+   "preyKind": "fish",
+   "place": {
+    "water": {
+     "value": 1,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": true,
+    "needsTightLid": true,
+    "moults": false,
+    "eatsOwnKind": "when hungry"
+   },
+   "space": {
+    "floor": {
+     "value": 1800,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "60 cm of swimming length."
+    },
+    "water": {
+     "value": 54,
+     "unit": "L",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Nearly gone from the wild; the trade lives on bred fish.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never release fish, their eggs or their water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "trichorhina-tomentosa": {
+   "id": "trichorhina-tomentosa",
+   "name": "dwarf white woodlice",
+   "about": "Woodlouse of three millimetres, all female, that lives in wet soil and litter and takes mould, leaves and leftovers.",
+   "scientificName": "Trichorhina tomentosa",
+   "group": "terrestrial isopod",
+   "leastFounders": {
+    "value": 5,
+    "unit": "1",
+    "min": 1,
+    "max": 20,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "One is enough; five make it quick."
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Size is in an encyclopaedia, brood size is published for a close relative; growth and pace are told by keepers."
+   },
+   "habitat": "land",
+   "mating": "self-fertile",
+   "brood": "carried",
+   "lifeHistory": {
+    "temperature": {
+     "value": 25,
+     "unit": "°C",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "lengthMeasure": "body length",
+    "lengthAtBirth": {
+     "value": 0.9,
+     "unit": "mm",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "About a third of full length, as in other small woodlice."
+    },
+    "adultLength": {
+     "value": 3,
+     "unit": "mm",
+     "min": 2,
+     "max": 5,
+     "basis": "page",
+     "source": "Encyclopaedia article on Trichorhina tomentosa, a mirror of Wikipedia"
+    },
+    "adultMass": {
+     "value": 1,
+     "unit": "mg",
+     "min": 0.4,
+     "max": 2,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryPart": {
+     "value": 0.3,
+     "unit": "g/g",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "maturityAge": {
+     "value": 70,
+     "unit": "d",
+     "min": 50,
+     "max": 90,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "youngPerBrood": {
+     "value": 6,
+     "unit": "1",
+     "min": 4,
+     "max": 15,
+     "basis": "published",
+     "source": "Description of Trichorhina donaldsoni, a parthenogenetic relative from Florida, 44 broods, abstract",
+     "note": "5.9 on average; keepers say 4 to 15."
+    },
+    "broodInterval": {
+     "value": 38,
+     "unit": "d",
+     "min": 30,
+     "max": 45,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "broodTime": {
+     "value": 24,
+     "unit": "d",
+     "min": 18,
+     "max": 30,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "femaleShare": {
+     "value": 1,
+     "unit": "1",
+     "basis": "page",
+     "source": "Encyclopaedia article on Trichorhina tomentosa, a mirror of Wikipedia"
+    },
+    "lifespan": {
+     "value": 450,
+     "unit": "d",
+     "min": 250,
+     "max": 700,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 80,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "survives": {
+    "airTemperature": {
+     "low": {
+      "value": 12,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 75,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "diet": {
+    "detritus": {
+     "value": 0.4,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "litter": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "fungi": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "carrion": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    }
+   },
+   "preyKind": "small arthropods",
+   "place": {
+    "margin": {
+     "value": 0.15,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "land": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    },
+    "burrow": {
+     "value": 0.5,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from the described habit of the animal, not measured"
+    }
+   },
+   "ways": {
+    "climbsGlass": false,
+    "jumps": false,
+    "needsTightLid": false,
+    "needsWayOut": true,
+    "moults": true,
+    "eatsOwnKind": "never"
+   },
+   "space": {
+    "floor": {
+     "value": 100,
+     "unit": "cm²",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "groundPerAdult": {
+     "value": 0.3,
+     "unit": "cm²",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Cultures hold several on a square centimetre."
+    }
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "From the American tropics, spread over the world in pots; no licence is known to be needed.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put surplus animals outdoors, even where the kind is common.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
     }
