@@ -36,6 +36,8 @@ export interface HeightField {
 
 /** Lines across the width at which the ground is sampled. @source derived: see `FieldFigures.convergence` */
 export const FIELD_ROWS = 48;
+/** Patches are so many times as long as deep: along the length borders are met exactly. */
+const ALONG = 2;
 /** How far from an edge its two sides are looked up [m]. */
 const BESIDE = 1e-6;
 
@@ -43,7 +45,7 @@ function patchesOf(zones: readonly PlanZone[], { length, width }: Plan['box'], r
   const patches: Patch[] = [];
   for (const { y, depth } of rowsOf(zones, width, rows)) {
     for (const { from, to, owner } of stretchesOwned(zones, length, y)) {
-      const parts = Math.max(1, Math.ceil((to - from) / depth));
+      const parts = Math.max(1, Math.ceil((to - from) / (ALONG * depth)));
       const step = (to - from) / parts;
       for (let part = 0; part < parts; part++) {
         const area = step * depth;
