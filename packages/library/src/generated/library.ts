@@ -239,7 +239,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.1,
+     "value": 0.2,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -251,7 +251,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.69,
+     "value": 0.59,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -903,7 +903,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "diet": {
     "feed": {
-     "value": 0.2,
+     "value": 0.55,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -915,7 +915,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.75,
+     "value": 0.4,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -2270,7 +2270,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "diet": {
     "feed": {
-     "value": 0.2,
+     "value": 0.55,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -2282,7 +2282,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.75,
+     "value": 0.4,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -3108,13 +3108,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.2,
+     "value": 0.5,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.75,
+     "value": 0.45,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -5043,19 +5043,19 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "detritus": {
-     "value": 0.2,
+     "value": 0.15,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.25,
+     "value": 0.5,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.45,
+     "value": 0.25,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -5733,13 +5733,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.2,
+     "value": 0.5,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.7,
+     "value": 0.4,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -6126,7 +6126,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "diet": {
     "suspended algae": {
-     "value": 0.85,
+     "value": 0.73,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -6138,7 +6138,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.03,
+     "value": 0.15,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -9518,19 +9518,19 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.05,
+     "value": 0.2,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "carrion": {
-     "value": 0.3,
+     "value": 0.25,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.5,
+     "value": 0.4,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -10864,13 +10864,13 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "diet": {
     "feed": {
-     "value": 0.2,
+     "value": 0.5,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.8,
+     "value": 0.5,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -11200,7 +11200,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "diet": {
     "feed": {
-     "value": 0.4,
+     "value": 0.5,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -11212,7 +11212,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.55,
+     "value": 0.45,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -13205,19 +13205,19 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "diet": {
     "suspended algae": {
-     "value": 0.75,
+     "value": 0.6,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "detritus": {
-     "value": 0.22,
+     "value": 0.2,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.03,
+     "value": 0.2,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -14844,13 +14844,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.25,
+     "value": 0.55,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.7,
+     "value": 0.4,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -15629,7 +15629,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.15,
+     "value": 0.45,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -15641,7 +15641,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.7,
+     "value": 0.4,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -17442,7 +17442,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "diet": {
     "algae": {
-     "value": 0.35,
+     "value": 0.25,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -17460,13 +17460,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.15,
+     "value": 0.4,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.3,
+     "value": 0.15,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -19453,13 +19453,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.25,
+     "value": 0.55,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "prey": {
-     "value": 0.65,
+     "value": 0.35,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -19834,6 +19834,16 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "trade rule or keeper practice, no source"
     }
    },
+   "growth": {
+    "value": 0.01,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.003,
+    "max": 0.02,
+    "basis": "memory",
+    "source": "estimated from its kind: 0.003 to 0.02 per day"
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
@@ -19887,6 +19897,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "general knowledge of the species, recalled"
     }
+   },
+   "growth": {
+    "value": 0.008,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.003,
+    "max": 0.02,
+    "basis": "memory",
+    "source": "estimated from slow ferns: 0.003 to 0.02 per day"
    },
    "tolerances": {
     "airTemperature": {
@@ -20178,6 +20198,16 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "trade rule or keeper practice, no source"
     }
    },
+   "growth": {
+    "value": 0.012,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.004,
+    "max": 0.022,
+    "basis": "memory",
+    "source": "estimated from its kind: 0.004 to 0.022 per day"
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
@@ -20311,6 +20341,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "common practice",
      "source": "trade rule or keeper practice, no source"
     }
+   },
+   "growth": {
+    "value": 0.04,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.01,
+    "max": 0.09,
+    "basis": "memory",
+    "source": "estimated from its kind: 0.01 to 0.09 per day"
    },
    "tolerances": {
     "pH": {
@@ -20463,6 +20503,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "engineering estimate from functional type; wide uncertainty, calibrate"
     }
+   },
+   "growth": {
+    "value": 0.01,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.004,
+    "max": 0.018,
+    "basis": "memory",
+    "source": "estimated from its kind: 0.004 to 0.018 per day; the published mats of four months need the upper end"
    },
    "tolerances": {
     "airTemperature": {
@@ -20675,6 +20725,16 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "engineering estimate from functional type; wide uncertainty, calibrate"
     }
    },
+   "growth": {
+    "value": 0.003,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.001,
+    "max": 0.006,
+    "basis": "memory",
+    "source": "about a centimetre a year, recalled: 0.001 to 0.006 per day"
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
@@ -20731,6 +20791,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "engineering estimate from functional type; wide uncertainty, calibrate"
     }
+   },
+   "growth": {
+    "value": 0.006,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.002,
+    "max": 0.012,
+    "basis": "memory",
+    "source": "estimated from its kind: 0.002 to 0.012 per day"
    },
    "tolerances": {
     "airTemperature": {
@@ -20862,6 +20932,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "engineering estimate from functional type; wide uncertainty, calibrate"
     }
+   },
+   "growth": {
+    "value": 0.008,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.003,
+    "max": 0.015,
+    "basis": "memory",
+    "source": "estimated from its kind: 0.003 to 0.015 per day"
    },
    "tolerances": {
     "airTemperature": {

@@ -14,6 +14,11 @@ export const plantSchema = z.strictObject({
     least: quantity('photon flux density', { min: 1, max: 500 }),
     good: quantity('photon flux density', { min: 5, max: 1000 }),
   }),
+  /**
+   * Relative growth in good light, moist, fed and uncrowded, at 20 degC. Plants on land and moss are computed by it; a
+   * plant of land, moss or margin without it takes the usual one of its group.
+   */
+  growth: quantity('rate', { min: 0.0003 / 86_400, max: 0.6 / 86_400 }).optional(),
   tolerances,
 });
 
