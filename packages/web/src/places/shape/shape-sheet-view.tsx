@@ -46,7 +46,7 @@ export const ShapeSheetView = memo(function ShapeSheetView({
         <WeightFigures sheet={sheet} amounts={amounts} />
         <GlassFigures sheet={sheet} amounts={amounts} />
         <FlowFigures sheet={sheet} amounts={amounts} />
-        <LightFigures sheet={sheet} />
+        <LightFigures sheet={sheet} amounts={amounts} />
         <ClimateFigures
           sheet={sheet}
           climate={climate.value}

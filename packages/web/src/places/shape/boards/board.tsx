@@ -1,5 +1,5 @@
 import type { LengthUnit, Scene } from '@shoreglass/figures';
-import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
 import { SceneView } from '../../../drawing/scene-view.tsx';
 import { STEPS, valueText } from '../desk/lengths.ts';
 import type { Place } from '../desk/moves.ts';
@@ -51,6 +51,7 @@ export function Board(props: BoardProps) {
   const { name, scene, map, marks, selected, unit } = props;
   const surface = useRef<HTMLFieldSetElement>(null);
   const [held, setHeld] = useState<Held>();
+  const focusOn = useKeptFocus(surface, marks, selected);
   const x = (metres: number) => map.left + metres * map.pixelsPerMetre;
   const y = (metres: number) => map.bottom - metres * map.pixelsPerMetre;
 
@@ -171,7 +172,11 @@ export function Board(props: BoardProps) {
           style={{ left: spotOf(mark.handle.id).x, top: spotOf(mark.handle.id).y }}
           aria-label={spoken(mark.handle, unit)}
           onPointerDown={(event) => take(event, mark)}
-          onFocus={() => props.onSelect(mark.handle)}
+          onFocus={() => {
+            focusOn(mark.handle.id);
+            props.onSelect(mark.handle);
+          }}
+          onBlur={() => focusOn(undefined)}
           onKeyDown={(event) => press(event, mark.handle)}
           onClick={(event) => {
             // A screen reader presses without a pointer; it wants the fields.
@@ -184,6 +189,25 @@ export function Board(props: BoardProps) {
       {selected && <Tag mark={marks.find(({ handle }) => handle.id === selected.id)} map={map} unit={unit} />}
     </fieldset>
   );
+}
+
+/** Two marks that come to lie on one height become one: the focus goes on with what the selected one has become. */
+function useKeptFocus(
+  surface: RefObject<HTMLElement | null>,
+  marks: readonly Mark[],
+  selected: Handle | undefined,
+): (id: string | undefined) => void {
+  const focused = useRef<string>(undefined);
+  useEffect(() => {
+    const lost = focused.current !== undefined && !marks.some(({ handle }) => handle.id === focused.current);
+    if (!lost || !selected) return;
+    surface.current?.querySelector<HTMLElement>(`[data-handle="${CSS.escape(selected.id)}"]`)?.focus();
+  });
+  return (id) => {
+    // A mark that is taken out of the page is blurred too; it is then still the one that was focused.
+    const there = surface.current?.querySelector(`[data-handle="${CSS.escape(focused.current ?? '')}"]`);
+    if (id !== undefined || there) focused.current = id;
+  };
 }
 
 const WAYS: Readonly<Record<string, readonly ['across' | 'up', 1 | -1]>> = {

@@ -113,6 +113,7 @@ function MeasureField({ handle, measure, unit, findingsAt, field, onCommand }: M
   const id = `measure-${measure.id}`;
   const found = findingsAt.get(`${handle.id} ${measure.id}`) ?? [];
 
+  const size = stepOf(measure, unit);
   const take = () => {
     if (typed === undefined || typed.trim() === number) return setTyped(undefined);
     const value = readTyped(typed, measure.dimension, unit);
@@ -127,7 +128,6 @@ function MeasureField({ handle, measure, unit, findingsAt, field, onCommand }: M
     setWrong(undefined);
     onCommand(stepMeasure(handle, measure, by, unit));
   };
-  const size = stepOf(measure, unit);
   return (
     <div className={styles.measure} data-wrong={wrong !== undefined}>
       <label htmlFor={id}>{measure.name}</label>
@@ -153,6 +153,10 @@ function MeasureField({ handle, measure, unit, findingsAt, field, onCommand }: M
           onBlur={take}
           onKeyDown={(event) => {
             if (event.key === 'Enter') take();
+            if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
+              event.preventDefault();
+              step(event.key === 'ArrowUp' ? size : -size);
+            }
             if (event.key === 'Escape') {
               setTyped(undefined);
               setWrong(undefined);

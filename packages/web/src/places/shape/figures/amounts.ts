@@ -13,6 +13,10 @@ export interface Amounts {
   temperature(celsius: number): string;
   pressure(pascal: number): string;
   force(newton: number): string;
+  /** Units of chart axes, and what one metre, cubic metre, cubic metre per second is in them. */
+  readonly axes: Readonly<
+    Record<'length' | 'volume' | 'flow', { readonly unit: string; readonly per: number }>
+  >;
 }
 
 /** Digits after the point that leave about three figures. */
@@ -38,6 +42,11 @@ const METRIC: Amounts = {
   temperature: (t) => quantityText(t, '°C', 1),
   pressure: (p) => `${amount(p / 1000, 'kPa', 1)} (${amount(p / KILOGRAM_FORCE, 'kg/m²', 0)})`,
   force: (f) => amount(f / KILOGRAM_FORCE, 'kg'),
+  axes: {
+    length: { unit: 'cm', per: 100 },
+    volume: { unit: 'L', per: 1000 },
+    flow: { unit: 'L/h', per: 3.6e6 },
+  },
 };
 
 const INCH: Amounts = {
@@ -51,6 +60,11 @@ const INCH: Amounts = {
   temperature: (t) => quantityText(convert(t, '°C', '°F'), '°F', 1),
   pressure: (p) => amount(p / 47.880259, 'lb/ft²', 0),
   force: (f) => amount(convert(f / KILOGRAM_FORCE, 'kg', 'lb'), 'lb'),
+  axes: {
+    length: { unit: 'in', per: convert(1, 'm', 'in') },
+    volume: { unit: 'gal', per: convert(1, 'm³', 'gal') },
+    flow: { unit: 'gal/h', per: convert(1, 'm³/s', 'gal/h') },
+  },
 };
 
 export function amountsIn(unit: LengthUnit): Amounts {

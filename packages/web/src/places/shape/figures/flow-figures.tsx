@@ -114,10 +114,11 @@ function OperatingTable({ flow, amounts }: { readonly flow: Flow; readonly amoun
 function PumpChart({ flow, amounts }: { readonly flow: Flow; readonly amounts: Amounts }) {
   const { curve, clean } = flow;
   if (!curve || curve.flows.length < 2) return null;
-  const litres = curve.flows.map((each) => each * 3.6e6);
+  const { axes } = amounts;
+  const flows = curve.flows.map((each) => each * axes.flow.per);
   const line = (heads: readonly number[]) =>
-    heads.map((head, index) => [litres[index] ?? 0, head * 100] as const);
-  const highest = Math.max(...curve.pump) * 100;
+    heads.map((head, index) => [flows[index] ?? 0, head * axes.length.per] as const);
+  const highest = Math.max(...curve.pump) * axes.length.per;
   return (
     <LineChart
       label={`Head of the pump and of its way against flow; they meet at ${amounts.flow(clean.flow)} and ${amounts.length(clean.head)}.`}
@@ -126,9 +127,13 @@ function PumpChart({ flow, amounts }: { readonly flow: Flow; readonly amounts: A
         { name: 'way, clean', points: line(curve.clean), dash: '7 4' },
         { name: 'way, fouled', points: line(curve.fouled), dash: '2 3' },
       ]}
-      x={{ name: 'L/h', ticks: roundTicks(Math.max(...litres)) }}
-      y={{ name: 'head, cm', ticks: roundTicks(highest) }}
-      mark={{ x: clean.flow * 3.6e6, y: clean.head * 100, text: amounts.flow(clean.flow) }}
+      x={{ name: axes.flow.unit, ticks: roundTicks(Math.max(...flows)) }}
+      y={{ name: `head, ${axes.length.unit}`, ticks: roundTicks(highest) }}
+      mark={{
+        x: clean.flow * axes.flow.per,
+        y: clean.head * axes.length.per,
+        text: amounts.flow(clean.flow),
+      }}
     />
   );
 }

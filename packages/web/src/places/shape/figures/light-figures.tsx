@@ -1,15 +1,16 @@
 import type { ShapeSheet } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
-import { hoursText } from './amounts.ts';
+import { type Amounts, hoursText } from './amounts.ts';
 import { cautionsAt } from './cautions-at.ts';
 import { Assumption, FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
+import { LineChart, roundTicks } from './line-chart.tsx';
 
 const density = (value: number) => quantityText(value, 'µmol/m²/s', value < 10 ? 1 : 0);
 const daily = (value: number) => quantityText(value, 'mol/m²/day', 1);
 
 /** Light on water, land and plants. */
-export function LightFigures({ sheet }: { readonly sheet: ShapeSheet }) {
+export function LightFigures({ sheet, amounts }: { readonly sheet: ShapeSheet; readonly amounts: Amounts }) {
   const { light } = sheet;
   return (
     <FigurePart id="light" title="Light" cautions={cautionsAt(sheet, 'lamps')}>
@@ -41,6 +42,7 @@ export function LightFigures({ sheet }: { readonly sheet: ShapeSheet }) {
           ))}
         </tbody>
       </WideTable>
+      <DepthChart light={light} depth={amounts.axes.length} />
       {light.plants.length > 0 && (
         <>
           <h3>Does each plant get its light?</h3>
@@ -71,6 +73,27 @@ export function LightFigures({ sheet }: { readonly sheet: ShapeSheet }) {
       )}
       <Assumption>{light.assumption}</Assumption>
     </FigurePart>
+  );
+}
+
+interface DepthChartProps {
+  readonly light: ShapeSheet['light'];
+  readonly depth: Amounts['axes']['length'];
+}
+
+/** Light under the surface, mean over the pool. */
+function DepthChart({ light: { depths, byDepth, attenuation }, depth }: DepthChartProps) {
+  const deepest = depths.at(-1) ?? 0;
+  if (depths.length < 2 || deepest <= 0) return null;
+  return (
+    <LineChart
+      label={`Light by depth, attenuation ${attenuation.toFixed(2)} per metre.`}
+      lines={[
+        { name: 'light', points: depths.map((at, index) => [at * depth.per, byDepth[index] ?? 0] as const) },
+      ]}
+      x={{ name: `depth, ${depth.unit}`, ticks: roundTicks(deepest * depth.per) }}
+      y={{ name: 'µmol/m²/s', ticks: roundTicks(Math.max(...byDepth)) }}
+    />
   );
 }
 

@@ -105,7 +105,7 @@ export function LineChart({ label, lines, x, y, mark, wanted }: LineChartProps) 
             stroke="var(--ink)"
             strokeWidth={2}
           />
-          <text x={px(mark.x) + 8} y={py(mark.y) - 7}>
+          <text className={styles.marked} x={px(mark.x) - 8} y={py(mark.y) - 9} textAnchor="end">
             {mark.text}
           </text>
         </g>

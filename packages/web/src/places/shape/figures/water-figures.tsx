@@ -2,6 +2,7 @@ import type { ShapeSheet } from '@shoreglass/engine';
 import type { Amounts } from './amounts.ts';
 import { FigureList, FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
+import { LineChart, roundTicks } from './line-chart.tsx';
 
 interface PartProps {
   readonly sheet: ShapeSheet;
@@ -37,7 +38,35 @@ export function WaterFigures({ sheet: { geometry }, amounts }: PartProps) {
           { name: 'Air', value: volume(geometry.airVolume) },
         ]}
       />
+      <LevelChart geometry={geometry} amounts={amounts} />
     </FigurePart>
+  );
+}
+
+/** How much water each level means, the planned one marked. */
+function LevelChart({
+  geometry,
+  amounts,
+}: {
+  readonly geometry: ShapeSheet['geometry'];
+  readonly amounts: Amounts;
+}) {
+  const { curve, level, waterVolume, capacity } = geometry;
+  const { length, volume, axes } = amounts;
+  const points = curve.levels.map(
+    (at, index) => [at * axes.length.per, (curve.volumes[index] ?? 0) * axes.volume.per] as const,
+  );
+  return (
+    <LineChart
+      label={`Water against level; ${volume(waterVolume)} at ${length(level)}, ${volume(capacity)} at the lowest opening.`}
+      lines={[{ name: 'water', points }]}
+      x={{
+        name: `level, ${axes.length.unit}`,
+        ticks: roundTicks((curve.levels.at(-1) ?? level) * axes.length.per, 6),
+      }}
+      y={{ name: axes.volume.unit, ticks: roundTicks(capacity * axes.volume.per) }}
+      mark={{ x: level * axes.length.per, y: waterVolume * axes.volume.per, text: volume(waterVolume) }}
+    />
   );
 }
 
