@@ -1,9 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Box, Corner, Layer, Zone } from '../plan/plan.ts';
 import { checkGeometry } from './check-geometry.ts';
 import { cutAt } from './cut-at.ts';
 import { geometryOf } from './geometry.ts';
-import { groundAt } from './ground-surface.ts';
+import { groundAt, outlineArea } from './ground-surface.ts';
+import { heightField } from './height-field.ts';
 
 const BOX: Box = {
   length: 0.9,
@@ -124,6 +126,46 @@ describe('the height field', () => {
       corner(0, 0.4, 0),
     ];
     expect(groundAt(ringed, 0.05, 0.2)).toBeCloseTo(0, 12);
+  });
+});
+
+describe('any ground drawn in plan', () => {
+  const height = fc.double({ min: 0.02, max: 0.4, noNaN: true });
+  const point = fc.record({
+    x: fc.double({ min: 0.05, max: 0.85, noNaN: true }),
+    y: fc.double({ min: 0.05, max: 0.4, noNaN: true }),
+  });
+  const triangle = fc
+    .tuple(point, point, point, height, height, height)
+    .map(([a, b, c, p, q, r]) => [corner(a.x, a.y, p), corner(b.x, b.y, q), corner(c.x, c.y, r)])
+    .filter((outline) => outlineArea(outline) > 2e-3);
+  it('fills steadily, empties to the level it was filled to, and divides the base without rest', () => {
+    fc.assert(
+      fc.property(fc.array(triangle, { minLength: 1, maxLength: 4 }), height, (outlines, floor) => {
+        const islands = outlines.map((outline, i) =>
+          zone(`isle-${i}`, 'island', outline, { layers: [SAND] }),
+        );
+        const plan = planOf(whole(floor, [SAND]), ...islands);
+        const geometry = geometryOf(plan);
+        let before = -1;
+        for (let z = 0.01; z < 0.6; z += 0.03) {
+          const volume = geometry.volumeAt(z);
+          expect(volume).toBeGreaterThan(before);
+          expect(geometry.levelAt(volume)).toBeCloseTo(z, 8);
+          expect(geometry.openAreaAt(z) + geometry.landAreaAt(z)).toBeCloseTo(0.405, 9);
+          before = volume;
+        }
+        const patches = heightField(plan).patches.reduce((sum, { area }) => sum + area, 0);
+        expect(patches).toBeCloseTo(0.405, 9);
+        const reversed = geometryOf(planOf(whole(floor, [SAND]), ...islands.slice(0, 1)));
+        const turned = islands.slice(0, 1).map((one) => ({ ...one, outline: [...one.outline!].reverse() }));
+        expect(geometryOf(planOf(whole(floor, [SAND]), ...turned)).volumeAt(0.3)).toBeCloseTo(
+          reversed.volumeAt(0.3),
+          9,
+        );
+      }),
+      { numRuns: 30 },
+    );
   });
 });
 

@@ -22,6 +22,17 @@ describe('a file drawn in plan', () => {
     expect(plan?.devices.pump?.flow).toBeGreaterThan(0);
     expect(plan?.devices.lamps[0]?.power).toBeCloseTo(24, 12);
   });
+  it('turns lumens into photons by the colour of the lamp', () => {
+    const flux = (colour: string) =>
+      openEnclosure(text.replace('lumens: 3600 lm', `lumens: 3600 lm${colour}`), 'fern.yaml').plan?.devices
+        .lamps[0]?.photonFlux;
+    // CIE LED illuminants: 14.9 at 2733 K, 14.3 at 4103 K, 13.955 at 5109 K; 85 % reach the cover, dimmed to 80 %
+    const of = (perKilolumen: number) => 3.6 * perKilolumen * 0.85 * 0.8;
+    expect(flux('')).toBeCloseTo(of(14.4), 9);
+    expect(flux('\n      colour: 2000 K')).toBeCloseTo(of(14.9), 9);
+    expect(flux('\n      colour: 4606 K')).toBeCloseTo(of((14.3 + 13.955) / 2), 9);
+    expect(flux('\n      colour: 9000 K')).toBeCloseTo(of(14.4), 9);
+  });
   it.each([
     ['    from: 0 cm\n', '', 'zones[0].from', 'is missing'],
     [

@@ -7,6 +7,7 @@ import {
   type Hose,
   type Lamp,
   type Mister,
+  PHOTONS_PER_KILOLUMEN,
   type Pump,
   pumpedFlow,
   type WaterComposition,
@@ -28,9 +29,29 @@ export const PHOTONS_PER_JOULE = 1.8;
 /** Part of the emitted light that reaches the cover; the rest goes past it. @source assumed */
 const REACHES_COVER = 0.85;
 
-function photonFluxOf({ power, photons, lumens }: LampContent): number {
+/** Colour temperatures of the CIE LED illuminants B1 to B5 [K] and photons per luminous flux of each. */
+const BY_COLOUR = [
+  [2733, PHOTONS_PER_KILOLUMEN['LED-B1']],
+  [2998, PHOTONS_PER_KILOLUMEN['LED-B2']],
+  [4103, PHOTONS_PER_KILOLUMEN['LED-B3']],
+  [5109, PHOTONS_PER_KILOLUMEN['LED-B4']],
+  [6598, PHOTONS_PER_KILOLUMEN['LED-B5']],
+] as const;
+
+/** Photons per luminous flux of a white LED [umol/lm], straight between the illuminants, held beyond them. */
+function photonsPerLumen(colour: number | undefined): number {
+  if (colour === undefined) return PHOTONS_PER_LUMEN;
+  const after = BY_COLOUR.findIndex(([kelvin]) => kelvin >= colour);
+  const [high, above] = BY_COLOUR[after < 0 ? BY_COLOUR.length - 1 : after]!;
+  const [low, below] = BY_COLOUR[after <= 0 ? (after < 0 ? BY_COLOUR.length - 1 : 0) : after - 1]!;
+  const share = high > low ? (colour - low) / (high - low) : 0;
+  return (below + (above - below) * share) / 1000;
+}
+
+function photonFluxOf({ power, photons, lumens, colour }: LampContent): number {
   if (photons !== undefined) return photons;
-  return (lumens === undefined ? power * PHOTONS_PER_JOULE : lumens * PHOTONS_PER_LUMEN) * REACHES_COVER;
+  const emitted = lumens === undefined ? power * PHOTONS_PER_JOULE : lumens * photonsPerLumen(colour);
+  return emitted * REACHES_COVER;
 }
 
 function lampOf(lamp: LampContent): Lamp {

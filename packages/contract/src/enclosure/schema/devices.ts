@@ -27,6 +27,12 @@ const lampSchema = keys(
       from: '0 lm',
       to: '300000 lm',
     }).optional(),
+    colour: measured('temperature difference', {
+      meaning: 'Colour temperature, for turning lumens into photons.',
+      example: '4000 K',
+      from: '1500 K',
+      to: '20000 K',
+    }).optional(),
     on: timeOfDay('When it turns on.'),
     lit: measure.hours('Hours lit each day.', '11 h'),
     dim: measure.share('Part of its full power at which it runs.', '70 %').optional(),
