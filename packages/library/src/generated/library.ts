@@ -3241,11 +3241,11 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "The length at which a body of the shape of the fly weighs 0.001 mg, as an egg does (memory)."
     },
     "lengthAtPuberty": {
-     "value": 2.6,
+     "value": 2,
      "unit": "mm",
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
-     "note": "Larvae grow, flies do not."
+     "note": "Larvae put matter by for eggs before they are full-grown; flies do not grow."
     },
     "adultLength": {
      "value": 3,
@@ -5188,11 +5188,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file"
     },
     "lengthAtPuberty": {
-     "value": 1.4,
+     "value": 1.15,
      "unit": "mm",
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
-     "note": "Copepods hardly grow once grown up."
+     "note": "Copepods stop growing when grown up, which is not computed."
     },
     "adultLength": {
      "value": 1.6,
@@ -5392,13 +5392,19 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "suspended algae": {
-     "value": 0.45,
+     "value": 0.35,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "detritus": {
      "value": 0.2,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.1,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -9339,11 +9345,11 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
     },
     "lengthAtPuberty": {
-     "value": 11.5,
+     "value": 9.8,
      "unit": "mm",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "Length at which it divides, from the doubling time."
+     "note": "A piece begins to put matter by for the next division soon after it has regrown."
     },
     "adultLength": {
      "value": 14,
@@ -9660,11 +9666,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "lengthAtPuberty": {
-     "value": 1.2,
+     "value": 1,
      "unit": "mm",
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
-     "note": "Ostracods stop growing when grown up."
+     "note": "Two thirds of full length; ostracods stop growing when grown up, which is not computed."
     },
     "adultLength": {
      "value": 1.5,
@@ -9834,7 +9840,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "biofilm": {
-     "value": 0.25,
+     "value": 0.2,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -9846,7 +9852,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "detritus": {
-     "value": 0.35,
+     "value": 0.3,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.1,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -10687,11 +10699,11 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "A bud is about half as long as its parent."
     },
     "lengthAtPuberty": {
-     "value": 2,
+     "value": 1.5,
      "unit": "mm",
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
-     "note": "Four fifths of full length."
+     "note": "A bud begins to put matter by for its own buds soon."
     },
     "adultLength": {
      "value": 2.5,
@@ -12416,11 +12428,11 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
     },
     "lengthAtPuberty": {
-     "value": 44,
+     "value": 39,
      "unit": "mm",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "Length at which it divides, from the doubling time."
+     "note": "A piece begins to put matter by for the next division soon after it has regrown."
     },
     "adultLength": {
      "value": 50,
@@ -12600,13 +12612,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "biofilm": {
-     "value": 0.2,
+     "value": 0.17,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "detritus": {
-     "value": 0.6,
+     "value": 0.4,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -12618,7 +12630,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judged from what the animal is described to eat, not measured"
     },
     "feed": {
-     "value": 0.07,
+     "value": 0.3,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -13303,11 +13315,11 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
     },
     "lengthAtPuberty": {
-     "value": 4.2,
+     "value": 3.7,
      "unit": "mm",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "Length at which it divides, from the doubling time."
+     "note": "A piece begins to put matter by for the next division at once."
     },
     "adultLength": {
      "value": 5,
@@ -13501,13 +13513,13 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "diet": {
     "algae": {
-     "value": 0.25,
+     "value": 0.2,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
     },
     "biofilm": {
-     "value": 0.35,
+     "value": 0.3,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
@@ -13520,6 +13532,12 @@ export const LIBRARY_DATA: LibraryData = {
     },
     "detritus": {
      "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judged from what the animal is described to eat, not measured"
+    },
+    "feed": {
+     "value": 0.1,
      "unit": "1",
      "basis": "assumed",
      "source": "judged from what the animal is described to eat, not measured"
