@@ -60,6 +60,7 @@ const FAMILIES: readonly Family[] = [
   { name: 'wet mass at age', asks: /(wet )?mass at age/i, answer: wetMassAtAge },
   { name: 'wet mass from a start', asks: /wet mass$/i, answer: massFromStart },
   { name: 'ultimate length', asks: /ultimate length|maximum length/i, answer: ultimateLength },
+  { name: 'age at maturity', asks: /birth to first brood/i, answer: maturityAge },
   { name: 'age at first brood', asks: /first (brood|release)/i, answer: firstBroodAge },
   {
     name: 'age at maturity',
@@ -94,8 +95,11 @@ function answered(inputs: Inputs, family: Family): number | readonly number[] {
   const species = speciesOf(inputs.text('taxon'));
   if (!species) throw new Error(`the library models no '${inputs.text('taxon')}'`);
   const text = `${inputs.text('quantity')}; ${inputs.textOr('conditions', '')}`;
+  if (/^food$/i.test(inputs.textOr('xName', '')) || /mg C\/L/.test(text))
+    throw new NotStated('food counts per surface, not per litre');
+  const feedEvery = /alternate/i.test(text) ? 2 : 1;
   return family.answer({
-    species,
+    species: { ...species, feedEvery },
     x: inputs.has('x') ? inputs.numbers('x', inputs.unit('x') ?? '-') : undefined,
     xName: inputs.textOr('xName', ''),
     temperatures: temperaturesIn(inputs.textOr('conditions', '')),

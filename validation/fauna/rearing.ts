@@ -71,7 +71,10 @@ function pastureFor(traits: TraitValues): Pasture {
 }
 
 /** Starts a rearing. */
-export function rear({ animal, traits }: Species, { temperature, count, length }: RearingSetup): Rearing {
+export function rear(
+  { animal, traits, feedEvery = 1 }: Species,
+  { temperature, count, length }: RearingSetup,
+): Rearing {
   const population = createLivingPopulation(
     {
       id: animal.id,
@@ -85,6 +88,7 @@ export function rear({ animal, traits }: Species, { temperature, count, length }
   const pasture = pastureFor(traits);
   population.preyDensity = traits.preferenceForAlgae > 0 ? 0 : ENDLESS * traits.preferenceForPrey;
   const meal = nothingEaten();
+  let day = 0;
   const surroundings: Surroundings = {
     water: suitableWater(traits, temperature),
     air: { temperature, humidity: 98, groundWetness: 1 },
@@ -93,8 +97,10 @@ export function rear({ animal, traits }: Species, { temperature, count, length }
   return {
     population,
     pass(food) {
+      const isMealDay = day % feedEvery === 0;
+      day += 1;
       setWanted(population, pasture, bodyRate(traits, temperature));
-      serve(population, meal, food);
+      serve(population, meal, isMealDay ? food : 'none');
       clearDay(population.day);
       liveDay(population, meal, surroundings, EXPECTED);
     },

@@ -16,6 +16,8 @@ export interface Species {
   readonly traits: TraitValues;
   /** Dry over wet mass; undefined where wet mass includes a shell that is not modelled. */
   readonly dryPart: number | undefined;
+  /** Days from one meal to the next; every day when left out. */
+  readonly feedEvery?: number;
 }
 
 /** What the life history says or the rules take; undefined where only traits are stated. */

@@ -1,6 +1,5 @@
 import { log } from '../numerics/elementary.ts';
 import type { Prior } from '../plan/prior.ts';
-import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { DIET_PARTS, type DietPart, dietTraits } from './diet-rules.ts';
 import { type Habitat, isSpared, TRAIT_DEFAULTS, TRAIT_IDS, TRAIT_SPECS, type TraitId } from './traits.ts';
 
@@ -52,6 +51,8 @@ export interface LifeHistory {
   readonly leavesByGaps?: boolean;
   /** Length at which water larvae change [mm]. */
   readonly lengthAtChange?: number;
+  /** Whether it splits or buds: then its 'eggs' are grown pieces that burn nothing on the way. */
+  readonly divides?: boolean;
 }
 
 export interface Bounds {
@@ -183,7 +184,7 @@ function spareForEggs(owner: string, history: LifeHistory, size: Sizes, remarks:
   const { birth, puberty, end, rate } = size;
   const length = history.adultLength;
   const upkeep = (3 * rate) / 0.8;
-  const eggs = history.youngPerBrood * EGG_PER_NEWBORN * birth * birth * birth;
+  const eggs = history.youngPerBrood * (history.divides ? 1 : EGG_PER_NEWBORN) * birth * birth * birth;
   const able =
     EGG_YIELD * history.broodInterval * upkeep * (end * length * length - puberty * puberty * puberty);
   const kappa = 1 / (1 + eggs / able);
@@ -224,9 +225,9 @@ function breedingTraits(history: LifeHistory): Partial<Record<TraitId, Prior>> {
   const around20 = habitat === 'land' ? survives.airTemperature : survives.waterTemperature;
   const low = around20?.low ?? temperature - 12;
   const high = around20?.high ?? temperature + 8;
-  const coolest = low + 0.3 * (temperature - low);
+  const coolest = low + 0.2 * (temperature - low);
   return {
-    eggPerNewborn: between('eggPerNewborn', EGG_PER_NEWBORN, 0.12, [1.05, 1.8]),
+    eggPerNewborn: history.divides ? fixed(1) : between('eggPerNewborn', EGG_PER_NEWBORN, 0.12, [1.05, 1.8]),
     femaleShare:
       femaleShare >= 1
         ? fixed(1)
@@ -313,41 +314,79 @@ function crowdingOf({ habitat, adultMass }: LifeHistory): number {
   return habitat === 'land' ? TRAIT_SPECS.crowdingDensity.max : within('crowdingDensity', 500 / adultMass);
 }
 
-function toleranceTraits({ survives, temperature, habitat }: LifeHistory): Partial<Record<TraitId, Prior>> {
-  const water = survives.waterTemperature ?? {};
-  const air = survives.airTemperature ?? {};
-  const isLand = habitat === 'land';
-  const limit = (id: TraitId, value: number, spread: number): Prior =>
-    between(id, value, spread, [value - 2.5 * spread, value + 2.5 * spread]);
-  const noEffect = survives.unionisedAmmonia?.high ?? 0.05;
-  const hardnessLow = survives.hardness?.low ?? 2;
+/** Two ends of what is tolerated; draws of one never reach those of the other. */
+function ends(
+  ids: readonly [TraitId, TraitId],
+  low: number,
+  high: number,
+  spread: number,
+): Partial<Record<TraitId, Prior>> {
+  const reach = Math.min(2.5 * spread, 0.45 * (high - low));
+  const [lowId, highId] = ids;
   return {
-    temperatureLow: isLand ? fixed(-2) : limit('temperatureLow', water.low ?? temperature - 12, 1),
-    temperatureHigh: isLand ? fixed(45) : limit('temperatureHigh', water.high ?? temperature + 8, 1),
-    temperatureMargin: around('temperatureMargin', 3, 1.4),
-    pHLow: isLand ? fixed(2) : limit('pHLow', survives.pH?.low ?? 6, 0.25),
-    pHHigh: isLand ? fixed(12) : limit('pHHigh', survives.pH?.high ?? 8.8, 0.25),
-    pHMargin: around('pHMargin', 0.8, 1.4),
-    hardnessLow: isLand
-      ? fixed(0)
-      : between('hardnessLow', hardnessLow, 0.25 * hardnessLow + 0.1, [0.3 * hardnessLow, 1.6 * hardnessLow]),
-    hardnessHigh: isLand ? fixed(200) : limit('hardnessHigh', survives.hardness?.high ?? 30, 3),
-    hardnessMargin: around('hardnessMargin', 3, 1.5),
-    oxygenNeeded: isLand ? fixed(0) : around('oxygenNeeded', survives.oxygen?.low ?? 2, 1.3),
-    oxygenMargin: around('oxygenMargin', 1, 1.4),
-    ammoniaNoEffect: isLand ? fixed(5) : around('ammoniaNoEffect', noEffect, 1.3),
-    ammoniaMedianLethal: isLand
-      ? fixed(50)
-      : between('ammoniaMedianLethal', 8 * noEffect, 1.5 * noEffect, [5 * noEffect, 16 * noEffect]),
-    ammoniaRecovery: around('ammoniaRecovery', 0.7, 1.3),
-    airTemperatureLow:
-      habitat === 'water' ? fixed(-20) : limit('airTemperatureLow', air.low ?? temperature - 12, 1),
-    airTemperatureHigh:
-      habitat === 'water' ? fixed(50) : limit('airTemperatureHigh', air.high ?? temperature + 8, 1),
-    humidityLow: habitat === 'water' ? fixed(0) : limit('humidityLow', survives.humidity?.low ?? 50, 4),
+    [lowId]: between(lowId, low, Math.min(spread, reach), [low - reach, low + reach]),
+    [highId]: between(highId, high, Math.min(spread, reach), [high - reach, high + reach]),
+  };
+}
+
+/** Water that a land animal never meets does it no harm. */
+const ANY_WATER: Partial<Record<TraitId, Prior>> = {
+  temperatureLow: fixed(-2),
+  temperatureHigh: fixed(45),
+  pHLow: fixed(2),
+  pHHigh: fixed(12),
+  hardnessLow: fixed(0),
+  hardnessHigh: fixed(200),
+  oxygenNeeded: fixed(0),
+  ammoniaNoEffect: fixed(5),
+  ammoniaMedianLethal: fixed(50),
+};
+
+function waterTraits({ survives, temperature }: LifeHistory): Partial<Record<TraitId, Prior>> {
+  const { waterTemperature: water = {}, pH = {}, hardness = {} } = survives;
+  const noEffect = survives.unionisedAmmonia?.high ?? 0.05;
+  const soft = hardness.low ?? 2;
+  return {
+    ...ends(
+      ['temperatureLow', 'temperatureHigh'],
+      water.low ?? temperature - 12,
+      water.high ?? temperature + 8,
+      1,
+    ),
+    ...ends(['pHLow', 'pHHigh'], pH.low ?? 6, pH.high ?? 8.8, 0.25),
+    ...ends(['hardnessLow', 'hardnessHigh'], soft, hardness.high ?? 30, 0.25 * soft + 0.5),
+    oxygenNeeded: around('oxygenNeeded', survives.oxygen?.low ?? 2, 1.3),
+    ammoniaNoEffect: around('ammoniaNoEffect', noEffect, 1.3),
+    ammoniaMedianLethal: between('ammoniaMedianLethal', 8 * noEffect, 1.5 * noEffect, [
+      5 * noEffect,
+      16 * noEffect,
+    ]),
+  };
+}
+
+function airTraits({ survives, temperature }: LifeHistory): Partial<Record<TraitId, Prior>> {
+  const { airTemperature: air = {}, humidity = {} } = survives;
+  const dry = humidity.low ?? 50;
+  return {
+    ...ends(
+      ['airTemperatureLow', 'airTemperatureHigh'],
+      air.low ?? temperature - 12,
+      air.high ?? temperature + 8,
+      1,
+    ),
+    humidityLow: between('humidityLow', dry, 4, [dry - 10, dry + 10]),
     humidityMargin: around('humidityMargin', 15, 1.4),
   };
 }
 
-/** Carbon of a gram of dry body [mol]. @source derived; carbon content assumed for species without a measured one. */
-export const CARBON_PER_DRY_GRAM = CARBON_CONTENT / MOLAR_MASS.carbon;
+function toleranceTraits(history: LifeHistory): Partial<Record<TraitId, Prior>> {
+  return {
+    ...(history.habitat === 'land' ? ANY_WATER : waterTraits(history)),
+    ...(history.habitat === 'water' ? {} : airTraits(history)),
+    temperatureMargin: around('temperatureMargin', 3, 1.4),
+    pHMargin: around('pHMargin', 0.8, 1.4),
+    hardnessMargin: around('hardnessMargin', 3, 1.5),
+    oxygenMargin: around('oxygenMargin', 1, 1.4),
+    ammoniaRecovery: around('ammoniaRecovery', 0.7, 1.3),
+  };
+}

@@ -71,6 +71,7 @@ function historyOf(animal: Organism, history: NonNullable<Organism['lifeHistory'
     ...(prey ? { preySmallest: prey.smallest.value, preyLargest: prey.largest.value } : {}),
     ...(place ? { timeInWater: part(place.water), timeAtMargin: part(place.margin) } : {}),
     ...(space?.groundPerAdult ? { groundPerAdult: space.groundPerAdult.value } : {}),
+    divides: animal.mating === 'division',
     eatsOwnKind: ways.eatsOwnKind ?? 'never',
     moults: ways.moults ?? false,
     leavesByGaps:
