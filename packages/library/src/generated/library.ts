@@ -19826,6 +19826,7 @@ export const LIBRARY_DATA: LibraryData = {
   "acorus-gramineus": {
    "id": "acorus-gramineus",
    "name": "sweet flag",
+   "about": "Grass-like plant of wet gravel, the crown just above the water; starves slowly when sunk.",
    "scientificName": "Acorus gramineus",
    "group": "emersed",
    "fullCoverBiomass": {
@@ -19843,13 +19844,19 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 25,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
     },
     "good": {
      "value": 120,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 500,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
     }
    },
    "growth": {
@@ -19862,19 +19869,45 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind: 0.003 to 0.02 per day"
    },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.2,
+     "unit": "%",
+     "min": 1.4,
+     "max": 3,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.3,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 20,
+     "unit": "%",
+     "min": 16,
+     "max": 26,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
       "value": 5,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 26,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "relativeHumidity": {
@@ -19882,14 +19915,172 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 50,
       "unit": "%",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Removal of nitrate by a relative is published; growth and tissue are estimated."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Its relative A. calamus holds asarone: not for eating.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "anubias-barteri": {
+   "id": "anubias-barteri",
+   "name": "anubias",
+   "about": "Tough, slow plant with a rhizome tied to wood or stone; stands shade, grazing and wet feet. Old leaves grow algae.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Anubias barteri",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 8,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 35,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 120,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.006,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.002,
+    "max": 0.012,
+    "basis": "memory",
+    "source": "estimated from its kind",
+    "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2,
+     "unit": "%",
+     "min": 1.4,
+     "max": 2.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.3,
+     "unit": "%",
+     "min": 0.15,
+     "max": 0.4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 14,
+     "unit": "%",
+     "min": 10,
+     "max": 18,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Of the arum family, whose leaves often hold needles of calcium oxalate: take it as irritant when chewed.",
+     "basis": "page",
+     "source": "Page on insoluble oxalates of the Pet Poison Helpline"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "asplenium-scolopendrium": {
    "id": "asplenium-scolopendrium",
    "name": "hart's-tongue fern",
+   "about": "Fern of limy, shady rock and moist humus; likes cool rooms.",
    "scientificName": "Asplenium scolopendrium",
    "group": "land",
    "fullCoverBiomass": {
@@ -19949,11 +20140,550 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the species, recalled"
      }
     }
-   }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "All values are recalled or judged; none was read again for this file."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "bacopa-monnieri": {
+   "id": "bacopa-monnieri",
+   "name": "water hyssop",
+   "about": "Upright stem plant of slow growth for water and margin.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Bacopa monnieri, B. caroliniana",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 20,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 90,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 500,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.02,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.006,
+    "max": 0.045,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.8,
+     "unit": "%",
+     "min": 1.8,
+     "max": 4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.4,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 8,
+     "unit": "%",
+     "min": 6,
+     "max": 11,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 3,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "begonia-bowerae": {
+   "id": "begonia-bowerae",
+   "name": "small begonias",
+   "about": "Creeping begonias for airy humus, the rhizome on top; mildew comes in stale air.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Begonia bowerae, B. schulzei and others",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 60,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 200,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.014,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.005,
+    "max": 0.028,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3.5,
+     "unit": "%",
+     "min": 2.5,
+     "max": 4.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 7,
+     "unit": "%",
+     "min": 5,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 60,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Begonias hold soluble oxalates, most in the roots: harmful to pets that chew them.",
+     "basis": "page",
+     "source": "Plant safety page of The Bradford Era, 2023"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "bolbitis-heudelotii": {
+   "id": "bolbitis-heudelotii",
+   "name": "African water fern",
+   "about": "Dark fern tied to wood or stone that likes a current; slow.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Bolbitis heudelotii",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 45,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.008,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.003,
+    "max": 0.015,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2,
+     "unit": "%",
+     "min": 1.4,
+     "max": 2.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.3,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 14,
+     "unit": "%",
+     "min": 10,
+     "max": 18,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 10,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "bucephalandra-spp": {
+   "id": "bucephalandra-spp",
+   "name": "bucephalandra",
+   "about": "Small, slow stream plant for stone and wood, under water or in the splash zone.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Bucephalandra",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 8,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 40,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 120,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.004,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.001,
+    "max": 0.008,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 1.9,
+     "unit": "%",
+     "min": 1.4,
+     "max": 2.6,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.25,
+     "unit": "%",
+     "min": 0.15,
+     "max": 0.4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 14,
+     "unit": "%",
+     "min": 10,
+     "max": 18,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.6,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Many are dug from streams on Borneo; ask for plants from culture.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "toxin",
+     "text": "Of the arum family, whose leaves often hold needles of calcium oxalate: take it as irritant when chewed.",
+     "basis": "page",
+     "source": "Page on insoluble oxalates of the Pet Poison Helpline"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "ceratophyllum-demersum": {
    "id": "ceratophyllum-demersum",
    "name": "hornwort",
+   "about": "Rootless plant that floats in the water and takes its nutrients from it; fast, shades and outgrows algae.",
    "cautions": [
     "Never release plants or cuttings outdoors."
    ],
@@ -20026,11 +20756,24 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the species, recalled"
      }
     }
-   }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "All values are recalled or judged; none was read again for this file."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "A weed of lakes and canals in New Zealand and elsewhere; breaks and regrows from every piece. Never put it outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
   },
   "cryptocoryne-wendtii": {
    "id": "cryptocoryne-wendtii",
    "name": "cryptocoryne",
+   "about": "Rosette for shade that roots in rich sand or soil; may drop all leaves after a move and grow anew.",
    "cautions": [
     "Never release plants or cuttings outdoors.",
     "Plants of the arum family can irritate mouth and skin when bitten or cut."
@@ -20052,13 +20795,56 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 10,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
     },
     "good": {
      "value": 45,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 200,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.012,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.003,
+    "max": 0.03,
+    "basis": "memory",
+    "source": "estimated from its kind",
+    "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.5,
+     "unit": "%",
+     "min": 1.6,
+     "max": 3.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.4,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.6,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 10,
+     "unit": "%",
+     "min": 8,
+     "max": 13,
+     "basis": "memory",
+     "source": "estimated from its kind"
     }
    },
    "tolerances": {
@@ -20067,13 +20853,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 5.5,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 8,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "GH": {
@@ -20081,13 +20867,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 2,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 18,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "waterTemperature": {
@@ -20095,20 +20881,193 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 20,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 29,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Of the arum family, whose leaves often hold needles of calcium oxalate: take it as irritant when chewed.",
+     "basis": "page",
+     "source": "Page on insoluble oxalates of the Pet Poison Helpline"
+    },
+    {
+     "kind": "invasive",
+     "text": "A relative, C. beckettii, runs wild in springs of Texas and Florida. Never put plants outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "cyperus-alternifolius": {
+   "id": "cyperus-alternifolius",
+   "name": "umbrella sedge",
+   "about": "Tall sedge with roots in the water that wants light and headroom and takes up much.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Cyperus alternifolius",
+   "group": "emersed",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 60,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 1000,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.02,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.008,
+    "max": 0.04,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2,
+     "unit": "%",
+     "min": 1.2,
+     "max": 2.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.3,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 22,
+     "unit": "%",
+     "min": 18,
+     "max": 28,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 12,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 12,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 40,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Weedy in warm wetlands. Never put it outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
   },
   "elodea-nuttallii": {
    "id": "elodea-nuttallii",
    "name": "Nuttall's waterweed",
+   "about": "Fast waterweed of cool, hard water.",
    "cautions": [
     "Never release plants or cuttings outdoors.",
     "Elodea nuttallii is an invasive species of Union concern: in the European Union it may not be kept or passed on."
@@ -20182,11 +21141,187 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the species, recalled"
      }
     }
-   }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "All values are recalled or judged; none was read again for this file."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "On the Union list of invasive species: in the European Union it must not be kept, sold, passed on or released.",
+     "basis": "page",
+     "source": "EPPO Reporting Service 2022/178 on Regulation (EU) 1143/2014 and its list of invasive alien species of Union concern"
+    }
+   ]
+  },
+  "epipremnum-aureum": {
+   "id": "epipremnum-aureum",
+   "name": "pothos",
+   "about": "Roots in the water, leaves in the air: the usual plant to draw nitrogen out of a pool. Grows over everything if let.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Epipremnum aureum",
+   "group": "emersed",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "page",
+     "source": "Web page on low light plants, greenleavesinterior.com; rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 60,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "Web page on low light plants, greenleavesinterior.com; rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 300,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "Web page on low light plants, greenleavesinterior.com; rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.018,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.006,
+    "max": 0.035,
+    "basis": "memory",
+    "source": "estimated from its kind",
+    "note": "No published rate of a whole plant was found."
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3.3,
+     "unit": "%",
+     "min": 2.99,
+     "max": 3.55,
+     "basis": "published",
+     "source": "Nutrition of lacy tree philodendron, part II, Acta Scientiarum Polonorum Hortorum Cultus 10(3), 2011; leaves of another land plant of its family",
+     "note": "Optimum leaf range of another land Araceae (Philodendron bipinnatifidum), a relative."
+    },
+    "phosphorus": {
+     "value": 0.45,
+     "unit": "%",
+     "min": 0.33,
+     "max": 0.58,
+     "basis": "published",
+     "source": "Nutrition of lacy tree philodendron, part II, Acta Scientiarum Polonorum Hortorum Cultus 10(3), 2011; leaves of another land plant of its family",
+     "note": "Of a relative, as for nitrogen."
+    },
+    "dryMatter": {
+     "value": 10,
+     "unit": "%",
+     "min": 7,
+     "max": 13,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 25,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 31,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 31,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 40,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Removal by green walls and tissue of a relative are published; no rate of a whole plant was found."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Leaves hold needles of calcium oxalate: chewing them burns mouth and throat of people, cats and dogs; the sap irritates skin.",
+     "basis": "page",
+     "source": "Page on insoluble oxalates of the Pet Poison Helpline"
+    },
+    {
+     "kind": "invasive",
+     "text": "Runs wild in Florida, Hawaii and other warm places. Never put cuttings outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
   },
   "ficus-pumila": {
    "id": "ficus-pumila",
    "name": "creeping fig",
+   "about": "Climber that clings to moist walls and wood and covers a background within a season or two; cut it back.",
    "cautions": [
     "The milky sap of figs irritates skin; wash it off."
    ],
@@ -20207,13 +21342,19 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 15,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
     },
     "good": {
      "value": 80,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 300,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
     }
    },
    "growth": {
@@ -20226,19 +21367,45 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind: 0.004 to 0.022 per day"
    },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.2,
+     "unit": "%",
+     "min": 1.6,
+     "max": 3,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.2,
+     "unit": "%",
+     "min": 0.12,
+     "max": 0.4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 25,
+     "unit": "%",
+     "min": 20,
+     "max": 32,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
       "value": 12,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 28,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "relativeHumidity": {
@@ -20246,14 +21413,145 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 55,
       "unit": "%",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "The milky sap irritates skin and mouth.",
+     "basis": "page",
+     "source": "Mallard Creek veterinary blog on house plants safe for dogs and cats; on Ficus benjamina"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "fittonia-albivenis": {
+   "id": "fittonia-albivenis",
+   "name": "nerve plant",
+   "about": "Low, coloured creeper of moist, drained humus in the shade; wilts fast and rots with wet feet.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Fittonia albivenis",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 50,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.015,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.006,
+    "max": 0.028,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3,
+     "unit": "%",
+     "min": 2.2,
+     "max": 4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 8,
+     "unit": "%",
+     "min": 6,
+     "max": 11,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 65,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "fontinalis-antipyretica": {
    "id": "fontinalis-antipyretica",
    "name": "willow moss",
+   "about": "Large moss of cool streams, tied to stone or wood; fades in warm tanks.",
    "cautions": [
     "Never release plants or cuttings outdoors."
    ],
@@ -20326,11 +21624,30 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the species, recalled"
      }
     }
-   }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "All values are recalled or judged; none was read again for this file."
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Taking moss from the wild is regulated in many places; buy cultivated moss.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "hydrocotyle-tripartita": {
    "id": "hydrocotyle-tripartita",
    "name": "small pennywort",
+   "about": "Fast creeper for ground, wood and water surface.",
    "cautions": [
     "Never release plants or cuttings outdoors."
    ],
@@ -20351,13 +21668,19 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 20,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
     },
     "good": {
      "value": 90,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 400,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
     }
    },
    "growth": {
@@ -20370,19 +21693,45 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind: 0.01 to 0.09 per day"
    },
+   "tissue": {
+    "nitrogen": {
+     "value": 3.2,
+     "unit": "%",
+     "min": 2,
+     "max": 4.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.6,
+     "unit": "%",
+     "min": 0.3,
+     "max": 1,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 8,
+     "unit": "%",
+     "min": 6,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
    "tolerances": {
     "pH": {
      "low": {
       "value": 5.5,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 7.8,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "GH": {
@@ -20390,13 +21739,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 1,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 15,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "waterTemperature": {
@@ -20404,20 +21753,39 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 15,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 28,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Nitrogen removal of a relative is published; growth and tissue are estimated."
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "The look-alike Hydrocotyle ranunculoides is on the Union list of invasive species: buy named plants.",
+     "basis": "page",
+     "source": "EPPO Reporting Service 2022/178 on Regulation (EU) 1143/2014 and its list of invasive alien species of Union concern"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "hygrophila-polysperma": {
    "id": "hygrophila-polysperma",
    "name": "dwarf hygrophila",
+   "about": "Undemanding, fast stem plant that takes up nutrients and grows out of the water; cut it back often.",
    "cautions": [
     "Never release plants or cuttings outdoors.",
     "Hygrophila polysperma is a federal noxious weed in the United States."
@@ -20439,13 +21807,56 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 15,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
     },
     "good": {
      "value": 70,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 400,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.035,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.01,
+    "max": 0.08,
+    "basis": "memory",
+    "source": "estimated from its kind",
+    "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3,
+     "unit": "%",
+     "min": 1.5,
+     "max": 4.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 8,
+     "unit": "%",
+     "min": 6,
+     "max": 11,
+     "basis": "memory",
+     "source": "estimated from its kind"
     }
    },
    "tolerances": {
@@ -20454,13 +21865,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 5.5,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 8,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "GH": {
@@ -20468,13 +21879,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 1,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 20,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "waterTemperature": {
@@ -20482,20 +21893,33 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 18,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 30,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Critical tissue contents of water plants are published; growth is estimated."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "A federal noxious weed of the USA; never let it or cuttings outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
   },
   "hypnum-cupressiforme": {
    "id": "hypnum-cupressiforme",
    "name": "plait moss",
+   "about": "Sheet moss for wood, stone and mesh that stands short drying; covers mats in months.",
    "scientificName": "Hypnum cupressiforme",
    "group": "moss",
    "fullCoverBiomass": {
@@ -20513,13 +21937,20 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 15,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "estimated from its kind, wide uncertainty"
     },
     "good": {
      "value": 80,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "estimated from its kind, wide uncertainty"
+    },
+    "most": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind",
+     "note": "Lower bound recalled; median 95% light saturation of 39 mosses is 583 µmol/m²/s (Marschall & Proctor 2004), but desiccation and algae limit useful light in enclosures."
     }
    },
    "growth": {
@@ -20532,19 +21963,46 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind: 0.004 to 0.018 per day; the published mats of four months need the upper end"
    },
+   "tissue": {
+    "nitrogen": {
+     "value": 1.4,
+     "unit": "%",
+     "min": 1,
+     "max": 1.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.15,
+     "unit": "%",
+     "min": 0.1,
+     "max": 0.22,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 9,
+     "unit": "%",
+     "min": 6.6,
+     "max": 12,
+     "basis": "derived",
+     "source": "Thielen et al. 2021, Journal of Hydrology and Hydromechanics 69: 421-435; forest mosses, fully wet",
+     "note": "1/(1+maximum water storage 7.31-14.10 g/g) for five forest mosses; fully wet state."
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
       "value": 5,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 26,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "relativeHumidity": {
@@ -20552,14 +22010,145 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 65,
       "unit": "%",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Cover of hemp mats after four months is published (over 80 %); light, growth and tissue are estimated."
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Taking moss from the wild is regulated in many places; buy cultivated moss.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "lemmaphyllum-microphyllum": {
+   "id": "lemmaphyllum-microphyllum",
+   "name": "creeping ferns",
+   "about": "Small ferns that creep over bark, cork and mossy mesh; moist, then dry for a while, never under water.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Lemmaphyllum microphyllum, Microgramma, Pyrrosia nummulariifolia",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 70,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 200,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.006,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.002,
+    "max": 0.012,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 1.7,
+     "unit": "%",
+     "min": 1.2,
+     "max": 2.4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.2,
+     "unit": "%",
+     "min": 0.1,
+     "max": 0.3,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 20,
+     "unit": "%",
+     "min": 15,
+     "max": 28,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 65,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "lemna-minor": {
    "id": "lemna-minor",
    "name": "duckweed",
+   "about": "Smallest and fastest: covers any still surface and takes nutrients out as you scoop it off; shades what lies below.",
    "cautions": [
     "Never release plants or cuttings outdoors."
    ],
@@ -20580,13 +22169,58 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 20,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "Lepedus H, Vidakovic-Cifrek Z, Sebalj I, Antunovic Dunic J, Cesar V (2020) Effects of low and high irradiation levels on growth and PSII efficiency in Lemna minor L. Acta Botanica Croatica; engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "Lepeduš et al. 2020, Acta Botanica Croatica, abstract; estimated from its kind, wide uncertainty"
     },
     "good": {
      "value": 150,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "Lepedus H, Vidakovic-Cifrek Z, Sebalj I, Antunovic Dunic J, Cesar V (2020) Effects of low and high irradiation levels on growth and PSII efficiency in Lemna minor L. Acta Botanica Croatica; engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "Lepeduš et al. 2020, Acta Botanica Croatica, abstract; estimated from its kind, wide uncertainty"
+    },
+    "most": {
+     "value": 600,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "Lepeduš et al. 2020, Acta Botanica Croatica, abstract; estimated from its kind",
+     "note": "Estimates; the source grew the plant at 50 and 500 µmol/m²/s, with less biomass at 50."
+    }
+   },
+   "growth": {
+    "value": 0.23,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.08,
+    "max": 0.4,
+    "basis": "published",
+    "source": "Plants 2021, 10(8): 1741, on nitrate and ammonium for Lemna minor and Wolffiella hyalina; general knowledge of the literature, no particular work checked",
+    "note": "0.23 per day by dry weight at 75% nitrate, 25% ammonium, half-strength medium; low bound for poor nutrients and the maximum are recalled."
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 6.05,
+     "unit": "%",
+     "min": 2,
+     "max": 6.5,
+     "basis": "published",
+     "source": "Plants 2021, 10(8): 1741, on nitrate and ammonium for Lemna minor and Wolffiella hyalina; general knowledge of the literature, no particular work checked",
+     "note": "From crude protein 37.8% / 6.25 in rich medium; low bound (starved, about 2%) recalled."
+    },
+    "phosphorus": {
+     "value": 0.9,
+     "unit": "%",
+     "min": 0.3,
+     "max": 1.5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryMatter": {
+     "value": 6,
+     "unit": "%",
+     "min": 5,
+     "max": 8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
     }
    },
    "tolerances": {
@@ -20595,13 +22229,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 5,
       "unit": "pH",
       "basis": "memory",
-      "source": "author's recollection of the general literature; no single source"
+      "source": "general knowledge of the literature, no particular work checked"
      },
      "high": {
       "value": 8.5,
       "unit": "pH",
       "basis": "memory",
-      "source": "author's recollection of the general literature; no single source"
+      "source": "general knowledge of the literature, no particular work checked"
      }
     },
     "GH": {
@@ -20609,13 +22243,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 1,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 25,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "waterTemperature": {
@@ -20623,20 +22257,33 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 10,
       "unit": "°C",
       "basis": "memory",
-      "source": "Study of temperature and radiation effects on Lemna minor in the open, east Scotland, four water baths 12.5-27.5 C, 1958-59 (indexed at scilit.com; journal recalled as Annals of Botany, 1970); author's recollection of the general literature; no single source"
+      "source": "Study of temperature and light effects on Lemna minor in eastern Scotland, 1958-59, abstract; authors not shown in the record read; general knowledge of the literature, no particular work checked"
      },
      "high": {
       "value": 32,
       "unit": "°C",
       "basis": "memory",
-      "source": "Study of temperature and radiation effects on Lemna minor in the open, east Scotland, four water baths 12.5-27.5 C, 1958-59 (indexed at scilit.com; journal recalled as Annals of Botany, 1970); author's recollection of the general literature; no single source"
+      "source": "Study of temperature and light effects on Lemna minor in eastern Scotland, 1958-59, abstract; authors not shown in the record read; general knowledge of the literature, no particular work checked"
      }
     }
-   }
+   },
+   "known": {
+    "level": "well",
+    "note": "Growth, crowding, tissue and the answer to light and temperature are published; hardness is of keepers."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Overgrows any still surface and comes back from one leaf. Never put it outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
   },
   "leptochilus-pteropus": {
    "id": "leptochilus-pteropus",
    "name": "Java fern",
+   "about": "Fern whose rhizome is tied to wood or stone, never buried; grows under water or with wet feet in humid air, in little light.",
    "cautions": [
     "Never release plants or cuttings outdoors."
    ],
@@ -20657,13 +22304,56 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 8,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
     },
     "good": {
      "value": 40,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.01,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.004,
+    "max": 0.02,
+    "basis": "memory",
+    "source": "estimated from its kind",
+    "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2,
+     "unit": "%",
+     "min": 1.4,
+     "max": 2.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.35,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 13,
+     "unit": "%",
+     "min": 10,
+     "max": 17,
+     "basis": "memory",
+     "source": "estimated from its kind"
     }
    },
    "tolerances": {
@@ -20672,13 +22362,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 5.5,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 8,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "GH": {
@@ -20686,13 +22376,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 1,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 15,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "waterTemperature": {
@@ -20700,20 +22390,33 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 18,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 29,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "leucobryum-glaucum": {
    "id": "leucobryum-glaucum",
    "name": "cushion moss",
+   "about": "Cushion of lean, acid ground that wants mist without lime and air between soakings; grows about a centimetre a year, so what you plant is what you have.",
    "cautions": [
     "Leucobryum and peat mosses are protected in parts of Europe: buy cultivated moss."
    ],
@@ -20734,13 +22437,20 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 15,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "estimated from its kind, wide uncertainty"
     },
     "good": {
      "value": 80,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "estimated from its kind, wide uncertainty"
+    },
+    "most": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind",
+     "note": "Lower bound recalled; median 95% light saturation of 39 mosses is 583 µmol/m²/s (Marschall & Proctor 2004), but desiccation and algae limit useful light in enclosures."
     }
    },
    "growth": {
@@ -20753,19 +22463,46 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "about a centimetre a year, recalled: 0.001 to 0.006 per day"
    },
+   "tissue": {
+    "nitrogen": {
+     "value": 0.9,
+     "unit": "%",
+     "min": 0.6,
+     "max": 1.2,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.08,
+     "unit": "%",
+     "min": 0.05,
+     "max": 0.12,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 9,
+     "unit": "%",
+     "min": 6.6,
+     "max": 12,
+     "basis": "derived",
+     "source": "Thielen et al. 2021, Journal of Hydrology and Hydromechanics 69: 421-435; forest mosses, fully wet",
+     "note": "1/(1+maximum water storage 7.31-14.10 g/g) for five forest mosses; fully wet state."
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
       "value": 8,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 24,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "relativeHumidity": {
@@ -20773,14 +22510,1799 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 60,
       "unit": "%",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Taking moss from the wild is regulated in many places; buy cultivated moss.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "marcgravia-umbellata": {
+   "id": "marcgravia-umbellata",
+   "name": "shingle vines",
+   "about": "Slow climber whose round leaves lie flat on wet cork and wood; wants constant moisture.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Marcgravia umbellata, M. rectiflora, young plants",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 50,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.006,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.002,
+    "max": 0.012,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 1.8,
+     "unit": "%",
+     "min": 1.2,
+     "max": 2.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.18,
+     "unit": "%",
+     "min": 0.1,
+     "max": 0.3,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 22,
+     "unit": "%",
+     "min": 18,
+     "max": 28,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 80,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "marchantia-polymorpha": {
+   "id": "marchantia-polymorpha",
+   "name": "common liverwort",
+   "about": "Flat liverwort of wet, nutrient-rich ground that spreads by itself and runs over slow mosses.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Marchantia polymorpha",
+   "group": "moss",
+   "fullCoverBiomass": {
+    "value": 11,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 25,
+    "basis": "assumed",
+    "source": "a mat of 300 g dry/m² at 0.45 g C/g: order of forest mosses"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "Marschall and Proctor 2004, Annals of Botany 94: 593-603; estimated from its kind",
+     "note": "Max = 95% saturation of CO2 uptake in M. polymorpha; other bounds estimated."
+    },
+    "good": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "Marschall and Proctor 2004, Annals of Botany 94: 593-603; estimated from its kind",
+     "note": "Max = 95% saturation of CO2 uptake in M. polymorpha; other bounds estimated."
+    },
+    "most": {
+     "value": 228,
+     "unit": "µmol/m²/s",
+     "basis": "published",
+     "source": "Marschall and Proctor 2004, Annals of Botany 94: 593-603; estimated from its kind",
+     "note": "Max = 95% saturation of CO2 uptake in M. polymorpha; other bounds estimated."
+    }
+   },
+   "growth": {
+    "value": 0.05,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.02,
+    "max": 0.1,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3,
+     "unit": "%",
+     "min": 2,
+     "max": 4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 7,
+     "unit": "%",
+     "min": 5,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 5,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 75,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Light saturation is published; growth and tissue are estimated."
+   },
+   "risks": [
+    {
+     "kind": "handling",
+     "text": "Can overrun slower mosses: pull it early.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "neoregelia-spp": {
+   "id": "neoregelia-spp",
+   "name": "tank bromeliads",
+   "about": "Rosettes that hold water for frogs; mounted in bright light, the tank kept full of soft water, the roots dry.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Neoregelia, small kinds",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 40,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 500,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.004,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.001,
+    "max": 0.009,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 1,
+     "unit": "%",
+     "min": 0.6,
+     "max": 1.6,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.1,
+     "unit": "%",
+     "min": 0.05,
+     "max": 0.2,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 11,
+     "unit": "%",
+     "min": 8,
+     "max": 15,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 32,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 50,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Answer of other bromeliads to nutrients is published; all else is of keepers or estimated."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "nephrolepis-cordifolia": {
+   "id": "nephrolepis-cordifolia",
+   "name": "button fern",
+   "about": "Ferns of loose, moist, drained humus for the back of the bank.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Nephrolepis cordifolia and N. exaltata, dwarf forms",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 20,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.02,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.008,
+    "max": 0.035,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.5,
+     "unit": "%",
+     "min": 1.8,
+     "max": 3.3,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.4,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.6,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 17,
+     "unit": "%",
+     "min": 12,
+     "max": 22,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 55,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "N. cordifolia is a listed invasive plant in Florida. Never put plants outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "peperomia-rotundifolia": {
+   "id": "peperomia-rotundifolia",
+   "name": "peperomias",
+   "about": "Fleshy small plants for airy, drained places and bark; moist, then drying, rot when wet.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Peperomia rotundifolia, P. prostrata, P. caperata, P. obtusifolia",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 70,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.01,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.004,
+    "max": 0.02,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3,
+     "unit": "%",
+     "min": 2,
+     "max": 4.2,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 7,
+     "unit": "%",
+     "min": 5,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 17,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 50,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "phyllanthus-fluitans": {
+   "id": "phyllanthus-fluitans",
+   "name": "red root floater",
+   "about": "Floating plant with round leaves, red in bright light; the tops of the leaves must stay dry.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Phyllanthus fluitans",
+   "group": "floating",
+   "fullCoverBiomass": {
+    "value": 4,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 2,
+    "max": 8,
+    "basis": "assumed",
+    "source": "a closed mat of 120 g dry/m² at 0.4 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 40,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 500,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.06,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.02,
+    "max": 0.11,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.8,
+     "unit": "%",
+     "min": 1.8,
+     "max": 4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.4,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 8,
+     "unit": "%",
+     "min": 6,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 29,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Nothing is known of this species; plants of its family often hold alkaloids. Do not let animals eat it by the mouthful.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "invasive",
+     "text": "Has escaped in Florida. Never put it outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "pilea-depressa": {
+   "id": "pilea-depressa",
+   "name": "pileas",
+   "about": "Quick, low cover of evenly moist humus.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Pilea depressa, P. glauca, P. cadierei, P. involucrata",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 15,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 70,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.02,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.008,
+    "max": 0.04,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3.5,
+     "unit": "%",
+     "min": 2.5,
+     "max": 4.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 9,
+     "unit": "%",
+     "min": 6,
+     "max": 12,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 55,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "pistia-stratiotes": {
+   "id": "pistia-stratiotes",
+   "name": "water lettuce",
+   "about": "Floating rosettes that grow fast in warm, bright, rich water and need 5 to 15 cm of air above.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Pistia stratiotes",
+   "group": "floating",
+   "fullCoverBiomass": {
+    "value": 4,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 2,
+    "max": 8,
+    "basis": "assumed",
+    "source": "a closed mat of 120 g dry/m² at 0.4 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 60,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "good": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "most": {
+     "value": 1000,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "growth": {
+    "value": 0.06,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.02,
+    "max": 0.15,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3,
+     "unit": "%",
+     "min": 1.5,
+     "max": 4,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "phosphorus": {
+     "value": 0.6,
+     "unit": "%",
+     "min": 0.2,
+     "max": 1.1,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryMatter": {
+     "value": 6,
+     "unit": "%",
+     "min": 5,
+     "max": 8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     },
+     "high": {
+      "value": 34,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
+     }
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Removal of nitrogen and decay are published; growth, light and tissue are recalled."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "On the Union list of invasive species since 2022: in the European Union it must not be kept, sold, passed on or released, with a transition period. Do not use it where it is listed.",
+     "basis": "page",
+     "source": "EPPO Reporting Service 2022/178 on Regulation (EU) 1143/2014 and its list of invasive alien species of Union concern"
+    },
+    {
+     "kind": "toxin",
+     "text": "Of the arum family, whose leaves often hold needles of calcium oxalate: take it as irritant when chewed.",
+     "basis": "page",
+     "source": "Page on insoluble oxalates of the Pet Poison Helpline"
+    }
+   ]
+  },
+  "pogostemon-stellatus": {
+   "id": "pogostemon-stellatus",
+   "name": "pogostemon",
+   "about": "Stem plants for bright light, soft water and plenty of carbon.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Pogostemon stellatus, P. helferi, P. erectus",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 40,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 120,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 400,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.03,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.01,
+    "max": 0.07,
+    "basis": "memory",
+    "source": "estimated from its kind",
+    "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3,
+     "unit": "%",
+     "min": 2,
+     "max": 4.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 8,
+     "unit": "%",
+     "min": 6,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 20,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "riccardia-chamedryfolia": {
+   "id": "riccardia-chamedryfolia",
+   "name": "coral pellia",
+   "about": "Liverwort like small coral for stone and mesh, under water or where it is always wet; brittle and slow.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Riccardia chamedryfolia, Monosolenium tenerum",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "good": {
+     "value": 50,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "most": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "growth": {
+    "value": 0.012,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.004,
+    "max": 0.025,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.8,
+     "unit": "%",
+     "min": 2,
+     "max": 3.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.4,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.6,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 8,
+     "unit": "%",
+     "min": 5,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 26,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Light saturation of liverworts is published; all else is of keepers or estimated."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "riccia-fluitans": {
+   "id": "riccia-fluitans",
+   "name": "crystalwort",
+   "about": "Liverwort that floats as a cushion, can be tied down, and lives on wet mud; fast in good light.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Riccia fluitans",
+   "group": "floating",
+   "fullCoverBiomass": {
+    "value": 4,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 2,
+    "max": 8,
+    "basis": "assumed",
+    "source": "a closed mat of 120 g dry/m² at 0.4 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 25,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 90,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 300,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.05,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.02,
+    "max": 0.1,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3.5,
+     "unit": "%",
+     "min": 2.5,
+     "max": 4.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.6,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 7,
+     "unit": "%",
+     "min": 5,
+     "max": 9,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 2,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 18,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "salvinia-minima": {
+   "id": "salvinia-minima",
+   "name": "floating ferns",
+   "about": "Floating fern with hairy leaves, fast in warm, still, rich water; roots hang into the water and feed on it.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Salvinia minima and the S. auriculata group",
+   "group": "floating",
+   "fullCoverBiomass": {
+    "value": 4,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 2,
+    "max": 8,
+    "basis": "assumed",
+    "source": "a closed mat of 120 g dry/m² at 0.4 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 30,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "good": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "most": {
+     "value": 700,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "growth": {
+    "value": 0.11,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.069,
+    "max": 0.1716,
+    "basis": "published",
+    "source": "Mitchell and Tur 1975, Journal of Applied Ecology 12; Salvinia molesta; Study of Salvinia molesta at seven sites from the equator to 33° S, abstract; authors not shown in the record read",
+    "note": "S. molesta: doubling 4-10 d (0.069-0.173 per day), maximum 0.1716 per day by dry weight; typ is a midpoint; smaller species are slower (no value found)."
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.5,
+     "unit": "%",
+     "min": 0.8,
+     "max": 4,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "phosphorus": {
+     "value": 0.4,
+     "unit": "%",
+     "min": 0.1,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "dryMatter": {
+     "value": 6,
+     "unit": "%",
+     "min": 5,
+     "max": 8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "memory",
+      "source": "Mitchell and Tur 1975, Journal of Applied Ecology 12; Salvinia molesta; general knowledge of the literature, no particular work checked",
+      "note": "S. molesta: best at 30 C, reduced at 25, severely inhibited at 35; low bound estimated."
+     },
+     "high": {
+      "value": 35,
+      "unit": "°C",
+      "basis": "published",
+      "source": "Mitchell and Tur 1975, Journal of Applied Ecology 12; Salvinia molesta; general knowledge of the literature, no particular work checked",
+      "note": "S. molesta: best at 30 C, reduced at 25, severely inhibited at 35; low bound estimated."
+     }
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Growth and its answer to crowding and shade are published for a close relative; tissue and light are recalled."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "Salvinia molesta, which looks alike, is on the Union list of invasive species and a federal noxious weed of the USA: buy named plants and check the law where you live.",
+     "basis": "page",
+     "source": "EPPO Reporting Service 2022/178 on Regulation (EU) 1143/2014 and its list of invasive alien species of Union concern"
+    }
+   ]
+  },
+  "selaginella-kraussiana": {
+   "id": "selaginella-kraussiana",
+   "name": "spikemoss",
+   "about": "Creeping green of moist humus that never dries; covers ground and hangs over edges.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Selaginella kraussiana, S. uncinata",
+   "group": "land",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 50,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.018,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.008,
+    "max": 0.03,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 2.2,
+     "unit": "%",
+     "min": 1.5,
+     "max": 3,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.3,
+     "unit": "%",
+     "min": 0.2,
+     "max": 0.4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 14,
+     "unit": "%",
+     "min": 10,
+     "max": 18,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "airTemperature": {
+     "low": {
+      "value": 15,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 27,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 75,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "invasive",
+     "text": "S. kraussiana is a listed weed in New Zealand and parts of Australia and the Pacific. Never put cuttings outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "spathiphyllum-wallisii": {
+   "id": "spathiphyllum-wallisii",
+   "name": "peace lily",
+   "about": "Stands in wet ground or with bare roots in water and draws nutrients from it; deep shade is enough.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Spathiphyllum wallisii, small hybrids",
+   "group": "emersed",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "University of Florida IFAS, CFREC-A Research Report RH-90-1; rule of thumb among keepers and shops, no primary source",
+     "note": "Extension report classes it as an extreme shade plant; numbers by practice."
+    },
+    "good": {
+     "value": 50,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "University of Florida IFAS, CFREC-A Research Report RH-90-1; rule of thumb among keepers and shops, no primary source",
+     "note": "Extension report classes it as an extreme shade plant; numbers by practice."
+    },
+    "most": {
+     "value": 200,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "University of Florida IFAS, CFREC-A Research Report RH-90-1; rule of thumb among keepers and shops, no primary source",
+     "note": "Extension report classes it as an extreme shade plant; numbers by practice."
+    }
+   },
+   "growth": {
+    "value": 0.015,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.006,
+    "max": 0.03,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3.3,
+     "unit": "%",
+     "min": 2.99,
+     "max": 3.55,
+     "basis": "published",
+     "source": "Nutrition of lacy tree philodendron, part II, Acta Scientiarum Polonorum Hortorum Cultus 10(3), 2011; leaves of another land plant of its family",
+     "note": "Optimum leaf range of another land Araceae (Philodendron bipinnatifidum), a relative."
+    },
+    "phosphorus": {
+     "value": 0.45,
+     "unit": "%",
+     "min": 0.33,
+     "max": 0.58,
+     "basis": "published",
+     "source": "Nutrition of lacy tree philodendron, part II, Acta Scientiarum Polonorum Hortorum Cultus 10(3), 2011; leaves of another land plant of its family",
+     "note": "Of a relative, as for nitrogen."
+    },
+    "dryMatter": {
+     "value": 13,
+     "unit": "%",
+     "min": 10,
+     "max": 17,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.2,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 50,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Nitrogen for best growth and plant mass are published; growth is estimated and tissue taken from a relative."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Leaves hold needles of calcium oxalate: chewing them burns mouth and throat of people, cats and dogs; the sap irritates skin.",
+     "basis": "page",
+     "source": "Page on insoluble oxalates of the Pet Poison Helpline"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "sphagnum-palustre": {
    "id": "sphagnum-palustre",
    "name": "peat moss",
+   "about": "Bog moss that lives on rain: the water about 2 cm below its heads, no lime, good light. It makes its water sour.",
    "cautions": [
     "Peat moss may carry Sporothrix: wear gloves when your skin is broken."
    ],
@@ -20801,13 +24323,19 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 30,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "estimated from its kind, wide uncertainty"
     },
     "good": {
      "value": 150,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "estimated from its kind, wide uncertainty"
+    },
+    "most": {
+     "value": 400,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind"
     }
    },
    "growth": {
@@ -20820,19 +24348,45 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind: 0.002 to 0.012 per day"
    },
+   "tissue": {
+    "nitrogen": {
+     "value": 0.9,
+     "unit": "%",
+     "min": 0.6,
+     "max": 1.2,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.05,
+     "unit": "%",
+     "min": 0.02,
+     "max": 0.1,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 6,
+     "unit": "%",
+     "min": 3,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
       "value": 8,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 27,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "relativeHumidity": {
@@ -20840,14 +24394,201 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 75,
       "unit": "%",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Yield in culture, best water table and cation exchange are published; light and tissue are estimated."
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Bog mosses are protected in much of Europe; buy cultivated moss.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Spores of the fungus Sporothrix live on sphagnum: wear gloves, keep it off cuts.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "syngonium-podophyllum": {
+   "id": "syngonium-podophyllum",
+   "name": "arrowhead vine",
+   "about": "Climber with roots in water or soil, fast, clings to walls.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Syngonium podophyllum",
+   "group": "emersed",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 60,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.02,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.008,
+    "max": 0.035,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3.3,
+     "unit": "%",
+     "min": 2.99,
+     "max": 3.55,
+     "basis": "published",
+     "source": "Nutrition of lacy tree philodendron, part II, Acta Scientiarum Polonorum Hortorum Cultus 10(3), 2011; leaves of another land plant of its family",
+     "note": "Optimum leaf range of another land Araceae (Philodendron bipinnatifidum), a relative."
+    },
+    "phosphorus": {
+     "value": 0.45,
+     "unit": "%",
+     "min": 0.33,
+     "max": 0.58,
+     "basis": "published",
+     "source": "Nutrition of lacy tree philodendron, part II, Acta Scientiarum Polonorum Hortorum Cultus 10(3), 2011; leaves of another land plant of its family",
+     "note": "Of a relative, as for nitrogen."
+    },
+    "dryMatter": {
+     "value": 10,
+     "unit": "%",
+     "min": 7,
+     "max": 13,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 16,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 30,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 50,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers, growth is estimated, tissue taken from a relative."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "Leaves hold needles of calcium oxalate: chewing them burns mouth and throat of people, cats and dogs; the sap irritates skin.",
+     "basis": "page",
+     "source": "Page on insoluble oxalates of the Pet Poison Helpline"
+    },
+    {
+     "kind": "invasive",
+     "text": "Runs wild in Florida, South Africa and on Pacific islands. Never put cuttings outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
   },
   "taxiphyllum-barbieri": {
    "id": "taxiphyllum-barbieri",
    "name": "Java moss",
+   "about": "Moss for wood and stone under water and in the splash zone; ties on, needs little light, catches detritus.",
    "cautions": [
     "Never release plants or cuttings outdoors."
    ],
@@ -20868,13 +24609,55 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 8,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
     },
     "good": {
      "value": 40,
      "unit": "µmol/m²/s",
      "basis": "common practice",
-     "source": "trade rule or keeper practice, no source"
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.02,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.008,
+    "max": 0.04,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3,
+     "unit": "%",
+     "min": 2,
+     "max": 4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 9,
+     "unit": "%",
+     "min": 6,
+     "max": 12,
+     "basis": "memory",
+     "source": "estimated from its kind"
     }
    },
    "tolerances": {
@@ -20883,13 +24666,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 5.5,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 8,
       "unit": "pH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "GH": {
@@ -20897,13 +24680,13 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 1,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 18,
       "unit": "°dGH",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "waterTemperature": {
@@ -20911,20 +24694,33 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 18,
       "unit": "°C",
       "basis": "page",
-      "source": "'Taxiphyllum barbieri', Wikipedia (mirror); trade rule or keeper practice, no source"
+      "source": "Encyclopaedia article on Taxiphyllum barbieri, a mirror of Wikipedia; rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 30,
       "unit": "°C",
       "basis": "page",
-      "source": "'Taxiphyllum barbieri', Wikipedia (mirror); trade rule or keeper practice, no source"
+      "source": "Encyclopaedia article on Taxiphyllum barbieri, a mirror of Wikipedia; rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   },
   "thuidium-tamariscinum": {
    "id": "thuidium-tamariscinum",
    "name": "tamarisk moss",
+   "about": "Feathery moss of constantly moist humus, bark and walls; one of seven that lived half a year on indoor walls at 14 to 20 °C.",
    "scientificName": "Thuidium tamariscinum",
    "group": "moss",
    "fullCoverBiomass": {
@@ -20942,13 +24738,20 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 15,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "estimated from its kind, wide uncertainty"
     },
     "good": {
      "value": 80,
      "unit": "µmol/m²/s",
      "basis": "memory",
-     "source": "engineering estimate from functional type; wide uncertainty, calibrate"
+     "source": "estimated from its kind, wide uncertainty"
+    },
+    "most": {
+     "value": 250,
+     "unit": "µmol/m²/s",
+     "basis": "memory",
+     "source": "estimated from its kind",
+     "note": "Lower bound recalled; median 95% light saturation of 39 mosses is 583 µmol/m²/s (Marschall & Proctor 2004), but desiccation and algae limit useful light in enclosures."
     }
    },
    "growth": {
@@ -20961,19 +24764,46 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind: 0.003 to 0.015 per day"
    },
+   "tissue": {
+    "nitrogen": {
+     "value": 1.4,
+     "unit": "%",
+     "min": 1,
+     "max": 1.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.15,
+     "unit": "%",
+     "min": 0.1,
+     "max": 0.22,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 9,
+     "unit": "%",
+     "min": 6.6,
+     "max": 12,
+     "basis": "derived",
+     "source": "Thielen et al. 2021, Journal of Hydrology and Hydromechanics 69: 421-435; forest mosses, fully wet",
+     "note": "1/(1+maximum water storage 7.31-14.10 g/g) for five forest mosses; fully wet state."
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
       "value": 8,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
       "value": 26,
       "unit": "°C",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "relativeHumidity": {
@@ -20981,10 +24811,322 @@ export const LIBRARY_DATA: LibraryData = {
       "value": 75,
       "unit": "%",
       "basis": "common practice",
-      "source": "trade rule or keeper practice, no source"
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     }
-   }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Half a year on indoor walls and loss of area at 5 °C are published; light, growth and tissue are estimated."
+   },
+   "risks": [
+    {
+     "kind": "law",
+     "text": "Taking moss from the wild is regulated in many places; buy cultivated moss.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
+  },
+  "tradescantia-fluminensis": {
+   "id": "tradescantia-fluminensis",
+   "name": "wandering dude",
+   "about": "Fast creeper for any moist ground, roots in water too; breaks and grows from every piece.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Tradescantia fluminensis, T. zebrina",
+   "group": "emersed",
+   "fullCoverBiomass": {
+    "value": 12,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 4,
+    "max": 40,
+    "basis": "assumed",
+    "source": "350 g dry/m² at 0.42 g C/g"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 350,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.03,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.012,
+    "max": 0.06,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3.3,
+     "unit": "%",
+     "min": 2,
+     "max": 4.5,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 7,
+     "unit": "%",
+     "min": 5,
+     "max": 9,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "Substrate or water."
+     },
+     "high": {
+      "value": 7.8,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "Substrate or water."
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 20,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 10,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "airTemperature": {
+     "low": {
+      "value": 10,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "relativeHumidity": {
+     "low": {
+      "value": 40,
+      "unit": "%",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "toxin",
+     "text": "The sap gives dogs and some people a rash.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "invasive",
+     "text": "T. fluminensis is invasive in New Zealand, Australia, the south-eastern USA and southern Europe. Never put pieces outdoors.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   ]
+  },
+  "vesicularia-dubyana": {
+   "id": "vesicularia-dubyana",
+   "name": "Christmas moss and its relatives",
+   "about": "Moss tied to wood and stone, under water or permanently wet; a little slower and choosier than Java moss.",
+   "cautions": [
+    "Never release plants or cuttings outdoors."
+   ],
+   "scientificName": "Vesicularia dubyana, V. montagnei, V. ferriei",
+   "group": "submerged",
+   "fullCoverBiomass": {
+    "value": 8,
+    "unit": "mol/m²",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 3,
+    "max": 20,
+    "basis": "assumed",
+    "source": "a closed stand of 250 g dry/m² at 0.38 g C/g: order of dense macrophyte beds"
+   },
+   "light": {
+    "least": {
+     "value": 10,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "good": {
+     "value": 45,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "most": {
+     "value": 150,
+     "unit": "µmol/m²/s",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "growth": {
+    "value": 0.015,
+    "unit": "1/d",
+    "distribution": "lognormal",
+    "spread": 1.5,
+    "min": 0.005,
+    "max": 0.03,
+    "basis": "memory",
+    "source": "estimated from its kind"
+   },
+   "tissue": {
+    "nitrogen": {
+     "value": 3,
+     "unit": "%",
+     "min": 2,
+     "max": 4,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "phosphorus": {
+     "value": 0.5,
+     "unit": "%",
+     "min": 0.3,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "dryMatter": {
+     "value": 9,
+     "unit": "%",
+     "min": 6,
+     "max": 12,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "tolerances": {
+    "pH": {
+     "low": {
+      "value": 5.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 7.5,
+      "unit": "pH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "GH": {
+     "low": {
+      "value": 1,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 12,
+      "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "waterTemperature": {
+     "low": {
+      "value": 18,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     },
+     "high": {
+      "value": 28,
+      "unit": "°C",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Ranges are those of keepers; growth and tissue are estimated from its kind."
+   },
+   "risks": [
+    {
+     "kind": "escape",
+     "text": "Never put cuttings, spores or tank water outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   ]
   }
  },
  "feeds": {
@@ -25392,6 +29534,131 @@ export const LIBRARY_DATA: LibraryData = {
     }
    }
   },
+  "land-plants": {
+   "process": "land-plants",
+   "parameters": {
+    "lightHalf": {
+     "value": 60,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 25,
+     "max": 200,
+     "basis": "memory",
+     "source": "shade plants saturate at 100 to 300 µmol/m²/s; recalled"
+    },
+    "growthTheta": {
+     "value": 1.06,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1.03,
+     "max": 1.1,
+     "basis": "assumed",
+     "source": "as for floating plants"
+    },
+    "heatMargin": {
+     "value": 6,
+     "unit": "K",
+     "distribution": "normal",
+     "spread": 1.5,
+     "min": 2,
+     "max": 12,
+     "basis": "memory",
+     "source": "tropical foliage plants suffer above 32 to 35 °C, recalled; keepers call 28 °C warm for them"
+    },
+    "usualGrowth": {
+     "value": 0.012,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.003,
+     "max": 0.05,
+     "basis": "memory",
+     "source": "0.004 to 0.035 per day in foliage plants, estimated from their kinds"
+    },
+    "growthFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "spread of the growth stated for each plant, a factor of two either way"
+    },
+    "respiredShare": {
+     "value": 0.6,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 0.2,
+     "max": 0.9,
+     "basis": "memory",
+     "source": "as for plants rooted in wet ground: respiration 0.003, leaves shed 0.002 per day"
+    },
+    "wetHalf": {
+     "value": 0.2,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.06,
+     "max": 0.6,
+     "basis": "assumed",
+     "source": "roots draw well until four fifths of the moisture are gone"
+    },
+    "dryingRate": {
+     "value": 0.04,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 0.01,
+     "max": 0.2,
+     "basis": "common practice",
+     "source": "ferns and soft plants left dry lose their leaves within two to four weeks"
+    },
+    "attenuation": {
+     "value": 0.15,
+     "unit": "m²/mol C",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.06,
+     "max": 0.4,
+     "basis": "derived",
+     "source": "extinction 0.6 per leaf area (Kirk and general literature, recalled) times the leaf area per carbon below"
+    },
+    "overhang": {
+     "value": 0.05,
+     "unit": "m",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.01,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "leaves of a planted bank reach a hand's breadth over the edge"
+    },
+    "leafArea": {
+     "value": 0.25,
+     "unit": "m²/mol C",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.08,
+     "max": 0.7,
+     "basis": "memory",
+     "source": "15 to 25 m²/kg in leaves of shade plants, two thirds of the plant leaves, 42 % carbon; recalled"
+    },
+    "leafResistance": {
+     "value": 900,
+     "unit": "s/m",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 200,
+     "max": 3000,
+     "basis": "derived",
+     "source": "15 (5 to 40) g/m²/h at 80 % RH, 22 °C and 50 µmol/m²/s, estimated for shade plants"
+    }
+   }
+  },
   "litter-breakdown": {
    "process": "litter-breakdown",
    "parameters": {
@@ -25590,6 +29857,111 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.8,
      "basis": "memory",
      "source": "reduction factor of hydrolysis without oxygen in ASM2d, Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "moss": {
+   "process": "moss",
+   "parameters": {
+    "lightHalf": {
+     "value": 40,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 15,
+     "max": 150,
+     "basis": "derived",
+     "source": "95 % of the highest photosynthesis at 583 µmol/m²/s, median of 39 mosses (Marschall & Proctor 2004), is a half at 31; mats shade themselves: somewhat more"
+    },
+    "growthTheta": {
+     "value": 1.05,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.012,
+     "min": 1.02,
+     "max": 1.09,
+     "basis": "memory",
+     "source": "mosses of cool woods gain less from warmth than flowering plants; recalled"
+    },
+    "heatMargin": {
+     "value": 3,
+     "unit": "K",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 0.5,
+     "max": 7,
+     "basis": "assumed",
+     "source": "growth ends a few degrees above what keepers call warm for it"
+    },
+    "usualGrowth": {
+     "value": 0.008,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.002,
+     "max": 0.03,
+     "basis": "memory",
+     "source": "0.001 to 0.018 per day in forest mosses, estimated from their kinds"
+    },
+    "growthFactor": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "spread of the growth stated for each moss, a factor of two either way"
+    },
+    "respiredShare": {
+     "value": 0.5,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 0.15,
+     "max": 0.85,
+     "basis": "assumed",
+     "source": "half of what a moss must replace is respired, half dies off below"
+    },
+    "wetHalf": {
+     "value": 0.25,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.08,
+     "max": 0.7,
+     "basis": "assumed",
+     "source": "as for decay on land: ground a quarter wet still gives half"
+    },
+    "dryingRate": {
+     "value": 0.015,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 0.004,
+     "max": 0.06,
+     "basis": "derived",
+     "source": "seven mosses lived six months at most on indoor walls at 60 to 100 % RH (Zechmeister et al. 2023): a tenth left after 150 d of dryness"
+    },
+    "groundReach": {
+     "value": 0.7,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.12,
+     "min": 0.3,
+     "max": 0.95,
+     "basis": "assumed",
+     "source": "wet ground alone keeps the lower part of a mat moist"
+    },
+    "settlingTime": {
+     "value": 30,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 10,
+     "max": 80,
+     "basis": "common practice",
+     "source": "two to eight weeks before fragments show growth"
     }
    }
   },

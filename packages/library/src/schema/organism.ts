@@ -10,7 +10,7 @@ import {
   type TraitId,
 } from '@shoreglass/engine';
 import { z } from 'zod';
-import { anyQuantity, entryHead, quantity, share } from './quantity.ts';
+import { anyQuantity, entryHead, known, quantity, risk, share } from './quantity.ts';
 import { tolerances } from './tolerance.ts';
 
 /** A trait in the unit, and within the range, the life module gives it. */
@@ -144,24 +144,12 @@ const space = z.strictObject({
   groundPerAdult: plain('cm²', 0, 1e5).optional(),
 });
 
-const risk = z.strictObject({
-  kind: z.enum(['law', 'invasive', 'welfare', 'toxin', 'zoonosis', 'disease', 'escape', 'handling']),
-  text: z.string().min(10),
-  basis: anyQuantity.shape.basis,
-  source: z.string().min(3),
-});
-
 /** Fastest change of the water it is to be put through, a day; the conductivity as a share of what it was. */
 const fastestChange = z.strictObject({
   waterTemperature: plain('K', 0.1, 30).optional(),
   pH: plain('pH', 0.01, 5).optional(),
   KH: plain('°dKH', 0.05, 30).optional(),
   conductivity: plain('%', 1, 1000).optional(),
-});
-
-const known = z.strictObject({
-  level: z.enum(['well', 'fairly', 'poorly']),
-  note: z.string().min(10),
 });
 
 const organism = z
@@ -210,4 +198,3 @@ const organism = z
 export const organismSchema = organism;
 
 export type Organism = z.infer<typeof organism>;
-export type Risk = z.infer<typeof risk>;

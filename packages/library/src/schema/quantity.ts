@@ -103,4 +103,22 @@ export const entryHead = {
   cautions: z.array(z.string().min(10)).optional(),
 };
 
+/** What can go wrong with the law, with health, with other animals. */
+export const risk = z.strictObject({
+  kind: z.enum(['law', 'invasive', 'welfare', 'toxin', 'zoonosis', 'disease', 'escape', 'handling']),
+  text: z.string().min(10),
+  basis: anyQuantity.shape.basis,
+  source: z.string().min(3),
+});
+
+export type Risk = z.infer<typeof risk>;
+
+/** How well an entry's numbers are known, and which are not. */
+export const known = z.strictObject({
+  level: z.enum(['well', 'fairly', 'poorly']),
+  note: z.string().min(10),
+});
+
+export type Known = z.infer<typeof known>;
+
 export type Quantity = z.infer<typeof anyQuantity>;
