@@ -10,8 +10,11 @@ const subject = z
   .union([
     z.enum(Object.keys(SERIES) as [FixedSeriesId, ...FixedSeriesId[]]),
     z.templateLiteral(['population:', z.string()]),
+    z.templateLiteral(['planting:', z.string()]),
   ])
-  .describe('A series: a fixed one, or population:<id> with the animals of a population.');
+  .describe(
+    'A series: a fixed one, or population:<id> with the animals of a population, or planting:<id> with the cover of a planting on land.',
+  );
 
 const kind = z.enum(['falls below', 'rises above', 'returns', 'first young', 'dies out']);
 

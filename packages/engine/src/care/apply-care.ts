@@ -1,3 +1,4 @@
+import { lossToRemains } from '../cycle/producer.ts';
 import type { SingleCare } from '../plan/care.ts';
 import { checkedParameters } from '../process/compose.ts';
 import type { Book } from '../run/book.ts';
@@ -7,7 +8,8 @@ import { placeLitter } from '../run/place-litter.ts';
 import { fullCover, PLANT_POOLS, type RootedInWater } from '../run/plant-cover.ts';
 import { drain, pour } from '../run/pour.ts';
 import type { World } from '../run/world.ts';
-import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { COMPOSITIONS } from '../variables/compositions.ts';
+import { VARIABLE_INDEX as V, type VariableId } from '../variables/variables.ts';
 
 /** Parameters of care that members vary. */
 const CARE_PARAMETERS = {
@@ -38,10 +40,27 @@ function changeWater(world: World, book: Book, care: Extract<SingleCare, { kind:
   });
 }
 
-function trim(world: World, keepCover: number, group: RootedInWater): void {
-  const most = fullCover(world.setting.plan, group) * keepCover;
-  const pool = V[PLANT_POOLS[group]];
-  if (world.values[pool]! > most) world.values[pool] = most;
+type Trim = Extract<SingleCare, { kind: 'trim' }>;
+
+function trimInWater(world: World, keepCover: number, group: RootedInWater, left: boolean): void {
+  const pool = PLANT_POOLS[group];
+  const cut = world.values[V[pool]]! - fullCover(world.setting.plan, group) * keepCover;
+  if (!(cut > 0)) return;
+  if (!left) {
+    add(world, pool, -cut);
+    return;
+  }
+  for (const [id, share = 0] of Object.entries(lossToRemains(pool, COMPOSITIONS[pool])))
+    add(world, id as VariableId, share * cut);
+}
+
+function trim(world: World, { keepCover, group = 'submerged', zone, left = false }: Trim): void {
+  if (group !== 'moss' && group !== 'land') {
+    trimInWater(world, keepCover, group, left);
+    return;
+  }
+  const layer = group === 'moss' ? 'moss' : 'tall';
+  world.landPlants?.trim(world.values, { layer, keepCover, left, ...(zone === undefined ? {} : { zone }) });
 }
 
 /**
@@ -75,7 +94,7 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
       changeWater(world, book, care);
       return;
     case 'trim':
-      book.care(world, 'trimming', () => trim(world, care.keepCover, care.group ?? 'submerged'));
+      book.care(world, 'trimming', () => trim(world, care));
       return;
     case 'add animals':
       book.care(world, 'animals added or taken', () => {

@@ -39,7 +39,7 @@ const RESPIRES = /^respiration|^decay of bacterial film/;
 function broughtInto(pool: number, record: RunRecord, plan: Plan, days: number): number {
   const setting = settingOf(plan, days, STAGES);
   const { system } = createWorld(setting, expectedDraw(plan));
-  const shape = bookShape(system.reactions.length, STATE_COUNT, 0);
+  const shape = bookShape(system.reactions.length, STATE_COUNT, 0, setting.stands.length);
   let sum = 0;
   for (let row = 0; row < record.bookRows.length; row += shape.rowLength) {
     for (const [r, { name }] of system.reactions.entries()) {
@@ -90,10 +90,12 @@ export function larderOf(plan: Plan, days: number): Larder {
 }
 
 function landProductions(record: RunRecord, plan: Plan, days: number): FoodProduction[] {
+  const setting = settingOf(plan, days, STAGES);
   const shape = bookShape(
-    createWorld(settingOf(plan, days, STAGES), expectedDraw(plan)).system.reactions.length,
+    createWorld(setting, expectedDraw(plan)).system.reactions.length,
     STATE_COUNT,
     0,
+    setting.stands.length,
   );
   const last = record.bookRows.length - shape.rowLength;
   const lost = (id: 'landLitterCarbon' | 'soilCarbon' | 'remainsCarbon'): number => {

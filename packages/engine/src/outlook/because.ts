@@ -1,7 +1,8 @@
 import { EATEN_BY_FOOD, type GrazedFood } from '../cycle/grazing.ts';
+import { LAND_PLANT_CAUSES } from '../cycle/land-stand.ts';
 import { DEATH_CAUSES } from '../life/living-population.ts';
 import type { ReactionSystem } from '../process/compose.ts';
-import { BLOCK_DAYS, type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
+import { BLOCK_DAYS, type BookShape, PLANTING_ENTRIES, POPULATION_ENTRIES } from '../run/block-book.ts';
 import { CARE_TERMS, WATER_TERMS } from '../run/terms.ts';
 import { STATE_IDS } from '../variables/variables.ts';
 import type { Subject } from './subject.ts';
@@ -97,6 +98,19 @@ export function addDeaths(
   forWindow(run, day, (row) => {
     const at = run.shape.populationOffset + population * POPULATION_ENTRIES + 1;
     for (const [cause, name] of DEATH_CAUSES.entries()) add(totals, name, -row[at + cause]!);
+  });
+}
+
+/** Adds what kept a planting on land (by position) back over the 30 days up to `day` [mol C, negative]. `derived`. */
+export function addHeldBack(
+  totals: Map<string, number>,
+  run: BookedRun,
+  planting: number,
+  day: number,
+): void {
+  forWindow(run, day, (row) => {
+    const at = run.shape.plantOffset + planting * PLANTING_ENTRIES;
+    for (const [cause, name] of LAND_PLANT_CAUSES.entries()) add(totals, name, -row[at + cause]!);
   });
 }
 

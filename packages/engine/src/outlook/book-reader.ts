@@ -12,5 +12,6 @@ export interface BookReader {
 /** Returns the reader of all books of an outlook: reactions are the same in every member. `derived`. */
 export function bookReader({ plan, setting }: PreparedOutlook): BookReader {
   const { system } = createWorld(setting, expectedDraw(plan));
-  return { system, shape: bookShape(system.reactions.length, STATE_COUNT, plan.populations.length) };
+  const { length } = plan.populations;
+  return { system, shape: bookShape(system.reactions.length, STATE_COUNT, length, setting.stands.length) };
 }

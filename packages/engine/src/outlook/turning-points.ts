@@ -2,7 +2,14 @@ import { quantileOfSorted } from '../numerics/quantiles.ts';
 import type { Plan, Population } from '../plan/plan.ts';
 import { type SeriesId, seriesSpec } from '../run/series.ts';
 import { dailyLimits, limitOn, limitsOf } from './bands.ts';
-import { addContributions, addDeaths, addFood, type BookedRun, largestShares } from './because.ts';
+import {
+  addContributions,
+  addDeaths,
+  addFood,
+  addHeldBack,
+  type BookedRun,
+  largestShares,
+} from './because.ts';
 import type { BookReader } from './book-reader.ts';
 import { firstAbove, firstEmpty, firstLeaving } from './crossings.ts';
 import type { TurningPoint, TurningPointKind } from './document.ts';
@@ -22,6 +29,8 @@ export interface Event {
   readonly limit?: number;
   /** Position of the population it is about, where it is about one. */
   readonly population?: number;
+  /** Position of the planting on land it is about, where it is about one. */
+  readonly planting?: number;
   /** Whether it ends the time the enclosure can be left to itself. */
   readonly ends: boolean;
   readonly days: Int32Array;
@@ -113,24 +122,90 @@ function populationEvents(prepared: PreparedOutlook, ensemble: Ensemble): Event[
   });
 }
 
+/** Part of the planted cover below which a planting on land counts as failing. @source assumed */
+const FAILING = 0.5;
+/** Cover of a planting on land above which its ground counts as grown over [%]. @source common practice, no source */
+const GROWN_OVER = 90;
+
+function plantingEvents({ plan, setting }: PreparedOutlook, ensemble: Ensemble): Event[] {
+  const { seriesIds, days, stands } = setting;
+  const level = (value: number): Float64Array => new Float64Array(days).fill(value);
+  return stands.flatMap(({ id, cover }, planting) => {
+    const subject = `planting:${id}` as const;
+    const position = seriesIds.indexOf(subject);
+    const owner = plan.plants.find((each) => each.id === id)?.name ?? id;
+    const [low, high] = [Math.round(100 * FAILING * cover), GROWN_OVER];
+    const leaving = (limit: number, side: 'low' | 'high') => (member: number) =>
+      firstLeaving(ensemble.series(member, position), level(limit), side);
+    const fails = eventOf(
+      ensemble,
+      {
+        id: `${subject}-low`,
+        subject,
+        kind: 'falls below',
+        owner,
+        source: 'half of what was planted',
+        band: { low },
+        limit: low,
+        planting,
+        ends: true,
+      },
+      leaving(low, 'low'),
+    );
+    if (cover * 100 >= high) return [fails];
+    const closes = eventOf(
+      ensemble,
+      {
+        id: `${subject}-high`,
+        subject,
+        kind: 'rises above',
+        owner,
+        source: 'nearly all of its ground is covered; common practice: trim',
+        band: { high },
+        limit: high,
+        planting,
+        ends: false,
+      },
+      leaving(high, 'high'),
+    );
+    return [fails, closes];
+  });
+}
+
 /** Returns every event of every member, rare ones included. `derived`. */
 export function eventsOf(prepared: PreparedOutlook, ensemble: Ensemble): Event[] {
-  return [...bandEvents(prepared, ensemble), ...populationEvents(prepared, ensemble)];
+  return [
+    ...bandEvents(prepared, ensemble),
+    ...populationEvents(prepared, ensemble),
+    ...plantingEvents(prepared, ensemble),
+  ];
 }
 
 /** Name a series is spoken of by: the population's own name, else the series' name. `derived`. */
 export function subjectName(prepared: PreparedOutlook, id: SeriesId): string {
   const [kind, population, stage] = id.split(':');
+  if (kind === 'planting') return plantingName(prepared, population ?? id);
   if (kind !== 'population') return seriesSpec(id).name;
   const name = prepared.plan.populations.find((p) => p.id === population)?.name ?? population ?? id;
   return stage ? `${name}, ${stage}` : name;
+}
+
+/** Cover of a planting on land by its name, and by its zone where another goes by the same. */
+function plantingName({ plan }: PreparedOutlook, id: string): string {
+  const planting = plan.plants.find((each) => each.id === id);
+  if (!planting) return `cover of ${id}`;
+  const isDouble = plan.plants.some((each) => each.id !== id && each.name === planting.name);
+  const zone = plan.zones.find((each) => each.id === planting.zone)?.name ?? planting.zone;
+  return `cover of ${planting.name}${isDouble ? ` (${zone})` : ''}`;
 }
 
 /** Adds what pushed one member to an event; animals: deaths by cause when they decline, food when they grow. */
 function addReasons(totals: Map<string, number>, event: Event, book: BookedRun, day: number): void {
   const subject = subjectOf(event.subject);
   if (subject) addContributions(totals, book, subject, day);
-  else if (event.population === undefined) return;
+  else if (event.planting !== undefined) {
+    if (isDecline(event)) addHeldBack(totals, book, event.planting, day);
+  } else if (event.population === undefined) return;
   else if (isDecline(event)) addDeaths(totals, book, event.population, day);
   else addFood(totals, book, day);
 }

@@ -25,11 +25,17 @@ export type RepeatedCare =
     }
   | { readonly kind: 'top-off' }
   | { readonly kind: 'water change'; readonly fraction: number; readonly water: WaterComposition }
-  /** Plants of a group are cut back to a cover; the submerged ones when no group is named. */
+  /**
+   * Plants of a group are cut back to a cover; the submerged ones when no group is named. 'land' are all that stand in
+   * dry ground. On land one zone may be named.
+   */
   | {
       readonly kind: 'trim';
       readonly keepCover: number;
-      readonly group?: 'submerged' | 'floating' | 'emersed';
+      readonly group?: 'submerged' | 'floating' | 'emersed' | 'moss' | 'land';
+      readonly zone?: string;
+      /** Cuttings stay and rot instead of leaving the glass. */
+      readonly left?: boolean;
     };
 
 export type SingleCare =

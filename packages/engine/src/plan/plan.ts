@@ -363,6 +363,13 @@ export interface Planting {
   readonly fullCoverBiomass: number;
   /** Light below which it does not last, and with which it thrives [umol/(m2 s)]. */
   readonly light?: { readonly least: number; readonly good: number };
+  /** Relative growth in good light at 20 degC [1/s]. */
+  readonly growth?: number;
+  /** Warmest [degC] and driest air [%] it is said to bear. */
+  readonly warmest?: number;
+  readonly driest?: number;
+  /** Sprinkled or painted on as fragments instead of set as plants. */
+  readonly fragments?: boolean;
 }
 
 export interface Population {

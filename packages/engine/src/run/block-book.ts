@@ -1,3 +1,4 @@
+import { LAND_PLANT_CAUSES } from '../cycle/land-stand.ts';
 import { FOOD_COUNT } from '../life/foods.ts';
 import { DEATH_CAUSES } from '../life/living-population.ts';
 import { CARE_TERMS, WATER_TERMS } from './terms.ts';
@@ -9,7 +10,8 @@ export const BLOCK_DAYS = 10;
  * What was moved by whom, summed over blocks of ten days. Per block, in one row:
  * extents of the reactions, changes of each state by each kind of care, the states at the block's end,
  * water moved by each water term [m3], the water volume at the block's end [m3], per population its births
- * and its deaths by cause, and per population what it ate of each food and of each population [mol C].
+ * and its deaths by cause, per population what it ate of each food and of each population [mol C], and per planting on
+ * land what kept it back, by cause [mol C].
  */
 export interface BookShape {
   readonly reactions: number;
@@ -22,6 +24,7 @@ export interface BookShape {
   readonly populationOffset: number;
   readonly mealOffset: number;
   readonly populations: number;
+  readonly plantOffset: number;
 }
 
 /** Entries a population takes: young released, then deaths by cause. */
@@ -32,14 +35,18 @@ export function mealEntries(populations: number): number {
   return FOOD_COUNT + populations;
 }
 
+/** Entries a planting on land takes: causes. */
+export const PLANTING_ENTRIES = LAND_PLANT_CAUSES.length;
+
 /** The layout of a row [counts]. `derived`: plain concatenation in the order of the interface. */
-export function bookShape(reactions: number, states: number, populations: number): BookShape {
+export function bookShape(reactions: number, states: number, populations: number, plantings = 0): BookShape {
   const careOffset = reactions;
   const stateOffset = careOffset + CARE_TERMS.length * states;
   const waterOffset = stateOffset + states;
   const volumeOffset = waterOffset + WATER_TERMS.length;
   const populationOffset = volumeOffset + 1;
   const mealOffset = populationOffset + populations * POPULATION_ENTRIES;
+  const plantOffset = mealOffset + populations * mealEntries(populations);
   return {
     reactions,
     states,
@@ -50,7 +57,8 @@ export function bookShape(reactions: number, states: number, populations: number
     populationOffset,
     mealOffset,
     populations,
-    rowLength: mealOffset + populations * mealEntries(populations),
+    plantOffset,
+    rowLength: plantOffset + plantings * PLANTING_ENTRIES,
   };
 }
 

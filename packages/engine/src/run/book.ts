@@ -49,9 +49,17 @@ function bookMeals({ life }: World, entries: Float64Array): void {
   }
 }
 
+/** Adds what kept each planting on land back, and clears it. */
+function bookPlants({ landPlants }: World, entries: Float64Array): void {
+  if (!landPlants) return;
+  const { heldBack } = landPlants;
+  for (let k = 0; k < heldBack.length; k += 1) entries[k] = entries[k]! + heldBack[k]!;
+  landPlants.clearHeldBack();
+}
+
 /** Returns an empty book for a run of `days` days. `derived`. */
-export function createBook(days: number, reactions: number, populations: number): Book {
-  const shape = bookShape(reactions, STATE_COUNT, populations);
+export function createBook(days: number, reactions: number, populations: number, plantings = 0): Book {
+  const shape = bookShape(reactions, STATE_COUNT, populations, plantings);
   const rows = new Float64Array(blockCount(days) * shape.rowLength);
   const before = new Float64Array(STATE_COUNT);
   let row = rows.subarray(0, shape.rowLength);
@@ -77,6 +85,7 @@ export function createBook(days: number, reactions: number, populations: number)
     endDay(day, world) {
       bookAnimals(world, row.subarray(shape.populationOffset));
       bookMeals(world, row.subarray(shape.mealOffset));
+      bookPlants(world, row.subarray(shape.plantOffset));
       if ((day + 1) % BLOCK_DAYS !== 0 && day + 1 !== days) return;
       for (let i = 0; i < STATE_COUNT; i += 1) row[shape.stateOffset + i] = world.values[i]!;
       row[shape.volumeOffset] = world.volume;

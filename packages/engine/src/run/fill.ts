@@ -79,6 +79,7 @@ function placeLiving(world: World): void {
   for (const [group, pool] of Object.entries(PLANT_POOLS) as [RootedInWater, PlantPool][]) {
     addTo(world, pool, plantedBiomass(plan, group) * factors.plantFactor);
   }
+  world.landPlants?.plant(world.values, factors.plantFactor);
 }
 
 /** Fungi on litter of the land on the first day over its carbon, and mineral nutrients over the soil's. @source assumed */

@@ -15,7 +15,8 @@ type Ground = Pick<Plan, 'box' | 'zones'>;
 const isWet = ({ kind }: Pick<Zone, 'kind'>): boolean =>
   kind === 'pool' || kind === 'margin' || kind === 'stream';
 
-function planArea({ box }: Ground, { from, to, outline }: Zone): number {
+/** Plan area of a zone [m2]. `derived`. */
+export function planArea({ box }: Ground, { from, to, outline }: Zone): number {
   return outline ? outlineArea(outline) : (to - from) * box.width;
 }
 
@@ -34,6 +35,23 @@ export function feedsFromWater(
   if (planting.group === 'submerged' || planting.group === 'floating') return true;
   const zone = zones.find(({ id }) => id === planting.zone);
   return planting.group === 'emersed' && zone !== undefined && isWet(zone);
+}
+
+/**
+ * True when a planting grows by the soil and air of the land: moss, plants of the land, and plants of the margin set in
+ * dry ground; not those at the bottom of a pool.
+ */
+export function growsOnLand(
+  planting: Pick<Planting, 'group' | 'zone'>,
+  zones: readonly Pick<Zone, 'id' | 'kind'>[],
+): boolean {
+  const zone = zones.find(({ id }) => id === planting.zone);
+  if (zone === undefined || zone.kind === 'pool') return false;
+  return (
+    planting.group === 'moss' ||
+    planting.group === 'land' ||
+    (planting.group === 'emersed' && !feedsFromWater(planting, zones))
+  );
 }
 
 function plantingsOf(plan: Plan, group: RootedInWater): Planting[] {

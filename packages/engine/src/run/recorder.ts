@@ -141,6 +141,12 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       writeFixed('suspendedAlgae', day, afloat / volume);
       writeFixed('detritus', day, (values[V.detritusCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.detritus);
       writeFixed('litter', day, (values[V.litterCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.litter);
+      const { landPlants } = world;
+      if (landPlants) {
+        writeFixed('transpiration', day, landPlants.transpired);
+        for (const [k, { id }] of landPlants.stands.entries())
+          write(`planting:${id}`, day, landPlants.cover(k) * 100);
+      }
       const carbonate = values[V.carbonateSolid]! + values[V.aragoniteSolid]!;
       writeFixed('carbonateSolid', day, carbonate * MOLAR_MASS.calciumCarbonate);
       for (const [p, population] of life.populations.entries()) {

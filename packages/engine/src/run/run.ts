@@ -79,7 +79,7 @@ function cycleDay(world: World, hourly: Float64Array, { book, recorder }: Tools)
   let before = last.to - last.from;
   for (const { from, to, ppfd } of segments) {
     setWaterDrivers(world, meanBetween(hourly, from, to));
-    world.values[V.lightAtSurface] = ppfd;
+    world.values[V.lightAtSurface] = ppfd * (world.landPlants?.lightLeftForWater ?? 1);
     world.system.derive(world.values);
     recorder.sample(world, 0.5 * (before + to - from));
     world.integrator.advance(world.values, (to - from) * 3600, book.extents());
@@ -114,7 +114,12 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
   fill(world);
   const start = world.values.slice();
   const startWater = world.volume + world.climate.storedWater();
-  const book = createBook(setting.days, world.system.reactions.length, world.life.populations.length);
+  const book = createBook(
+    setting.days,
+    world.system.reactions.length,
+    world.life.populations.length,
+    world.landPlants?.stands.length,
+  );
   const recorder = createRecorder(setting);
   const tools: Tools = { book, recorder, ledger: { brought: 0, lost: 0 } };
   const hourly = new Float64Array(24);
@@ -130,6 +135,7 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
     const conditions = recorder.conditions(world);
     world.life.step(world.values, eaten.read(book.extents()), conditions);
     world.land.pass(world.values, conditions.air);
+    world.landPlants?.pass(world.values, conditions.air);
     passDay(world);
     recorder.endDay(world, day);
     book.endDay(day, world);

@@ -5,7 +5,10 @@ export interface SeriesSpec {
   readonly digits: number;
 }
 
-/** Daily series every run records. Populations add `population:<id>` and `population:<id>:<stage>` [animals]. */
+/**
+ * Daily series every run records. Populations add `population:<id>` and `population:<id>:<stage>` [animals], plantings on
+ * land `planting:<id>` [% of their ground covered].
+ */
 export const SERIES = {
   pH: { name: 'pH', unit: '', digits: 2 },
   KH: { name: 'carbonate hardness', unit: '°dKH', digits: 1 },
@@ -31,6 +34,7 @@ export const SERIES = {
   plantCover: { name: 'cover of submerged plants', unit: '%', digits: 0 },
   floatingCover: { name: 'cover of floating plants', unit: '%', digits: 0 },
   emersedCover: { name: 'cover of plants rooted in wet ground', unit: '%', digits: 0 },
+  transpiration: { name: 'water given off by plants on land', unit: 'L/d', digits: 3 },
   suspendedAlgae: { name: 'algae in the water', unit: 'mg dry/L', digits: 2 },
   detritus: { name: 'detritus', unit: 'g dry', digits: 2 },
   litter: { name: 'leaf litter in the water', unit: 'g dry', digits: 1 },
@@ -38,11 +42,15 @@ export const SERIES = {
 } as const satisfies Record<string, SeriesSpec>;
 
 export type FixedSeriesId = keyof typeof SERIES;
-export type SeriesId = FixedSeriesId | `population:${string}`;
+export type SeriesId = FixedSeriesId | `population:${string}` | `planting:${string}`;
 
-/** Name, unit and digits of any series; populations count animals. */
+/** Cover of a planting on land. */
+const PLANTING: SeriesSpec = { name: 'cover', unit: '%', digits: 0 };
+
+/** Name, unit and digits of any series; populations count animals, plantings are covers. */
 export function seriesSpec(id: SeriesId): SeriesSpec {
   if (id in SERIES) return SERIES[id as FixedSeriesId];
-  const [, population = '', stage] = id.split(':');
+  const [kind, population = '', stage] = id.split(':');
+  if (kind === 'planting') return { ...PLANTING, name: `cover of ${population}` };
   return { name: stage ? `${population}, ${stage}` : population, unit: 'animals', digits: 0 };
 }

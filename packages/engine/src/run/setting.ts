@@ -1,8 +1,10 @@
+import type { LandStand } from '../cycle/land-stand.ts';
 import { type RoomDrivers, roomDrivers } from '../climate/room-drivers.ts';
 import { type Geometry, geometryOf } from '../geometry/geometry.ts';
 import { type LampSegment, lampSegments } from '../light/surface-light.ts';
 import type { SingleCare } from '../plan/care.ts';
 import type { Plan } from '../plan/plan.ts';
+import { landStands } from './land-stands.ts';
 import { plantedBiomass } from './plant-cover.ts';
 import { SERIES, type SeriesId } from './series.ts';
 
@@ -17,6 +19,8 @@ export interface RunSetting {
   /** Care due on each day of the run, in the order of the plan. */
   readonly care: readonly (readonly SingleCare[])[];
   readonly seriesIds: readonly SeriesId[];
+  /** Plantings that grow on land. */
+  readonly stands: readonly LandStand[];
 }
 
 /** Longest stretch the cycle runs before it is sampled [h]: light moves acidity and oxygen faster than the dark does. */
@@ -46,10 +50,11 @@ function careByDay(plan: Plan, days: number): SingleCare[][] {
 }
 
 /** Series every run records; covers of plants that stand above the water only where some were planted. */
-function fixedSeries(plan: Plan): SeriesId[] {
+function fixedSeries(plan: Plan, stands: readonly LandStand[]): SeriesId[] {
   const absent = new Set<SeriesId>();
   if (plantedBiomass(plan, 'floating') === 0) absent.add('floatingCover');
   if (plantedBiomass(plan, 'emersed') === 0) absent.add('emersedCover');
+  if (stands.every(({ layer }) => layer === 'moss')) absent.add('transpiration');
   return (Object.keys(SERIES) as SeriesId[]).filter((id) => !absent.has(id));
 }
 
@@ -76,6 +81,7 @@ export function settingOf(plan: Plan, days: number, stages: readonly string[]): 
       );
     }
   }
+  const stands = landStands(plan);
   return {
     plan,
     days,
@@ -83,6 +89,11 @@ export function settingOf(plan: Plan, days: number, stages: readonly string[]): 
     room: roomDrivers(plan, days),
     segments: splitSegments(lampSegments(plan)),
     care: careByDay(plan, days),
-    seriesIds: [...fixedSeries(plan), ...populationSeries(plan, stages)],
+    seriesIds: [
+      ...fixedSeries(plan, stands),
+      ...stands.map(({ id }) => `planting:${id}` as const),
+      ...populationSeries(plan, stages),
+    ],
+    stands,
   };
 }

@@ -1,5 +1,7 @@
 import { type Climate, createClimate } from '../climate/climate.ts';
 import { fallAeration } from '../cycle/fall-aeration.ts';
+import { LAND_PLANTS, MOSS } from '../cycle/land-plant-parameters.ts';
+import { createLandPlants, type LandPlants } from '../cycle/land-plants.ts';
 import { CYCLE_DERIVATIONS } from '../cycle/processes.ts';
 import { createLandBreakdown, LAND_BREAKDOWN, type LandBreakdown } from '../life/land-breakdown.ts';
 import { createLife, type Life } from '../life/life.ts';
@@ -13,7 +15,7 @@ import { waterChemistry } from '../water/water-chemistry.ts';
 import { createIntegrator, type Integrator } from './integrator.ts';
 import { createKindMix, type KindMix } from './kind-mix.ts';
 import { processesOf } from './plan-processes.ts';
-import { wetPlantGround } from './plant-cover.ts';
+import { poolArea, wetPlantGround } from './plant-cover.ts';
 import type { RunSetting } from './setting.ts';
 import { wetSubstrate } from './wet-substrate.ts';
 
@@ -44,12 +46,24 @@ export interface World {
   readonly climate: Climate;
   readonly life: Life;
   readonly land: LandBreakdown;
+  /** Moss and plants on land; none where none were planted. */
+  readonly landPlants: LandPlants | undefined;
   /** Kinds of litter and of feed that share a pool. */
   readonly kinds: { readonly litter: KindMix; readonly feed: KindMix };
   /** Equilibria of the waters poured in, kept from one to the next. */
   readonly poured: Workspace;
   /** Liquid water, pores included [m3]. */
   volume: number;
+}
+
+function landPlantsOf({ plan, stands }: RunSetting, { parameters }: Draw): LandPlants | undefined {
+  if (stands.length === 0) return undefined;
+  return createLandPlants({
+    stands,
+    moss: () => checkedParameters(MOSS, parameters),
+    tall: () => checkedParameters(LAND_PLANTS, parameters),
+    poolArea: poolArea(plan),
+  });
 }
 
 /** Returns a world with empty pools, ready to be filled. @throws Error or RangeError as `compose` does. `derived`. */
@@ -69,6 +83,7 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
     climate: createClimate(plan, geometry, draw.parameters.climate ?? {}, room),
     life: createLife(plan.populations, draw.traits, draw.demography),
     land: createLandBreakdown(checkedParameters(LAND_BREAKDOWN, draw.parameters)),
+    landPlants: landPlantsOf(setting, draw),
     kinds: { litter: createKindMix(), feed: createKindMix() },
     poured: new Workspace(),
     volume: geometry.volumeAt(plan.water.level),

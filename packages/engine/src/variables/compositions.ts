@@ -19,6 +19,8 @@ export function organicContent({ nitrogenPerCarbon: n, phosphorusPerCarbon: p }:
  * @source floatingPlants: duckweed of 5 % N and 0.9 % P in dry matter of 40 % C, between starved (2 %) and rich (6 %)
  *   (memory; Petersen et al. 2021 read 6.05 % in rich medium).
  * @source emersedPlants: marsh and house plants of 2.8 % N and 0.4 % P in dry matter of 42 % C (memory).
+ * @source moss: forest mosses of 1.4 % N and 0.15 % P in dry matter of 42 % C (memory).
+ * @source landPlants: foliage plants of 3 % N and 0.4 % P in dry matter of 42 % C (memory).
  * @source fungi: mycelium of aquatic hyphomycetes of 5 % N and 0.6 % P in dry matter of 45 % C (memory).
  */
 export const COMPOSITIONS = {
@@ -27,5 +29,7 @@ export const COMPOSITIONS = {
   submergedPlants: { nitrogenPerCarbon: 20 / 436, phosphorusPerCarbon: 1 / 436 },
   floatingPlants: { nitrogenPerCarbon: 0.107, phosphorusPerCarbon: 0.0087 },
   emersedPlants: { nitrogenPerCarbon: 0.057, phosphorusPerCarbon: 0.0037 },
+  moss: { nitrogenPerCarbon: 0.0286, phosphorusPerCarbon: 0.00139 },
+  landPlants: { nitrogenPerCarbon: 0.0613, phosphorusPerCarbon: 0.00369 },
   fungi: { nitrogenPerCarbon: 0.095, phosphorusPerCarbon: 0.0052 },
 } as const satisfies Record<string, Composition>;

@@ -42,6 +42,8 @@ function careReferences(content: EnclosureContent): Reference[] {
           return [{ kind: 'material', id: item.material, path: at('material'), uses: ['carbonate'] }];
         case 'add-litter':
           return [{ kind: 'material', id: item.material, path: at('material'), uses: ['litter'] }];
+        case 'trim':
+          return item.zone === undefined ? [] : [{ kind: 'zone', id: item.zone, path: at('zone') }];
         default:
           return [];
       }

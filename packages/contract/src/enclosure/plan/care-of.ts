@@ -57,6 +57,8 @@ function repeatedOf(content: Repeatable, { library, waterNamed }: CareSources): 
         kind: 'trim',
         keepCover: content.keep,
         ...(content.plants === undefined ? {} : { group: content.plants }),
+        ...(content.zone === undefined ? {} : { zone: content.zone }),
+        ...(content.cuttings === 'left' ? { left: true } : {}),
       };
   }
 }

@@ -1,5 +1,5 @@
 import type { Founders, Planting, Population } from '@shoreglass/engine';
-import type { Library, Organism } from '@shoreglass/library';
+import type { Library, Organism, Plant } from '@shoreglass/library';
 import type { AnimalsContent, PlantingContent } from '../schema/life.ts';
 import { animalTraitsOf } from './animal-traits.ts';
 import { plain } from './plain.ts';
@@ -15,6 +15,19 @@ export function plantingOf(content: PlantingContent, index: number, library: Lib
     cover: content.cover,
     fullCoverBiomass: plain(plant.fullCoverBiomass, 'carbon per area'),
     light: { least: plant.light.least.value, good: plant.light.good.value },
+    ...bearsOf(plant),
+    ...(content.start === 'fragments' ? { fragments: true } : {}),
+  };
+}
+
+/** How fast a plant grows and what air it bears, as far as its entry says. */
+function bearsOf({ growth, tolerances }: Plant): Pick<Planting, 'growth' | 'warmest' | 'driest'> {
+  const warmest = tolerances?.airTemperature?.high?.value;
+  const driest = tolerances?.relativeHumidity?.low?.value;
+  return {
+    ...(growth ? { growth: plain(growth, 'rate') } : {}),
+    ...(warmest === undefined ? {} : { warmest }),
+    ...(driest === undefined ? {} : { driest }),
   };
 }
 

@@ -27,10 +27,17 @@ const waterChange = {
 };
 const trim = {
   do: done('trim', 'Cut plants back.'),
-  keep: share('Cover that is left standing, of the pool or of the planted wet ground.', '40 %'),
+  keep: share('Cover that is left standing, of the pool or of the ground of each planting.', '40 %'),
   plants: z
-    .enum(['submerged', 'floating', 'emersed'])
-    .describe('Which plants are cut: submerged, floating or emersed; submerged ones when left out.')
+    .enum(['submerged', 'floating', 'emersed', 'moss', 'land'])
+    .describe(
+      'Which plants are cut: submerged, floating, emersed (in wet ground), moss or land; submerged ones when left out.',
+    )
+    .optional(),
+  zone: id('Zone in which moss or land plants are cut; everywhere when left out.').optional(),
+  cuttings: z
+    .enum(['taken', 'left'])
+    .describe('Whether cuttings are taken out or left to rot; taken when left out.')
     .optional(),
 };
 

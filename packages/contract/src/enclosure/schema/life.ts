@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 import { measure } from './measured.ts';
 import { count, id, keys, text } from './strict.ts';
 
@@ -8,6 +8,10 @@ export const plantingSchema = keys(
     name: text('What you call it; the name of the plant when left out.').optional(),
     zone: id('Zone it grows in.'),
     cover: measure.share('Part of the ground of the zone it covers at the start.', '20 %'),
+    start: z
+      .enum(['plants', 'fragments'])
+      .describe('Set as plants or mats, or sprinkled or painted on as fragments; as plants when left out.')
+      .optional(),
   },
   'A planting.',
 );
