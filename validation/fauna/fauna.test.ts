@@ -23,6 +23,8 @@ const KNOWN: Readonly<Record<string, 'miss' | 'not built'>> = {
   'planaria-plateau': 'not built',
   'gnat-r': 'not built',
   'marble-growth': 'miss',
+  'nais-doubling': 'miss',
+  'planaria-doubling': 'miss',
   'neo-stream': 'not built',
   'copper-amphipod': 'not built',
   'copper-snail': 'not built',

@@ -46,6 +46,33 @@ export function setFeedingLengths(population: LivingPopulation, rate: number): v
     train.middle[i] = midDayLength(energetics, train.length[i]!, population.fullness, rate);
   }
   population.inWater = populationInWater(population);
+  population.appetite = appetiteOf(population);
+}
+
+/** Rise of intake per part of the body lost to hunger, and the most it rises [1]. @source assumed: largest rations of fish are three to four times those that keep them */
+const CATCH_UP = 15;
+const MOST_CATCH_UP = 2;
+
+/**
+ * How much more than ample the hungry eat to regain their bodies [1], 0 to 2: 15 times the part of the best body mass
+ * that is missing, the mean over feeding surface.
+ * @source assumed: compensatory feeding after hunger is general among animals; the numbers are judgement
+ */
+export function appetiteOf(population: LivingPopulation): number {
+  const { train } = population;
+  let all = 0;
+  let missing = 0;
+  for (let i = 0; i < train.size; i += 1) {
+    const shrunk = train.length[i]! / train.peak[i]!;
+    if (shrunk >= 1) {
+      all += train.count[i]! * surfaceOf(population, i);
+      continue;
+    }
+    const surface = train.count[i]! * surfaceOf(population, i);
+    all += surface;
+    missing += surface * (1 - shrunk * shrunk * shrunk);
+  }
+  return all > 0 ? Math.min(MOST_CATCH_UP, (CATCH_UP * missing) / all) : 0;
 }
 
 /**
@@ -62,7 +89,7 @@ export function setWanted(population: LivingPopulation, pasture: Pasture, rate: 
   const { inWater, preyDensity } = population;
   const { amounts, area, landArea = 0 } = pasture;
   wantedFood(diet, energetics, { amounts, area, landArea, inWater, prey: preyDensity }, wanted);
-  const surface = feedingSurface(population) * rate;
+  const surface = feedingSurface(population) * rate * (1 + population.appetite);
   for (let k = 0; k < FOOD_COUNT; k += 1) wanted[k] = wanted[k]! * surface;
 }
 
@@ -98,13 +125,14 @@ export function feedAndGrow(population: LivingPopulation, meal: Meal, rate: numb
     phosphorus += meal.phosphorus[k]! * diet.nutrientEfficiency;
   }
   const surface = feedingSurface(population);
-  const most = surface * rate * energetics.assimilation;
+  const ample = surface * rate * energetics.assimilation;
+  const most = ample * (1 + population.appetite);
   const digested = carbon > most ? most / carbon : 1;
   day.eatenCarbon = eaten;
   day.assimilatedCarbon = carbon * digested;
   day.assimilatedNitrogen = nitrogen * digested;
   day.assimilatedPhosphorus = phosphorus * digested;
-  population.fullness = most > 0 ? day.assimilatedCarbon / most : 0;
+  population.fullness = ample > 0 ? Math.min(1, day.assimilatedCarbon / ample) : 0;
   const retained = growCohorts(population, surface, rate);
   day.respiredCarbon = day.assimilatedCarbon - retained;
   day.excretedNitrogen = day.assimilatedNitrogen - retained * energetics.nitrogenPerCarbon;
@@ -128,10 +156,24 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
     state.nitrogen = day.assimilatedNitrogen * part;
     state.phosphorus = day.assimilatedPhosphorus * part;
     animalDay(energetics, state, rates, result);
+    if (population.appetite > 0)
+      result.structure = Math.min(result.structure, mostGrowth(population, i, rate));
     gained += train.count[i]! * (keepStructure(population, i) + result.buffer);
     train.buffer[i] = Math.max(0, train.buffer[i]! + result.buffer);
   }
   return gained;
+}
+
+/**
+ * Most structure cohort i gains today [mol C per animal]: what it lost, and beyond that what ample food gives. What
+ * it was given above that is respired.
+ */
+function mostGrowth({ train, energetics }: LivingPopulation, i: number, rate: number): number {
+  const lost = structureOf(energetics, train.peak[i]!) - structureOf(energetics, train.length[i]!);
+  const middle = train.middle[i]!;
+  const ample =
+    rate * middle * middle * (energetics.kappa * energetics.assimilation - energetics.upkeep * middle);
+  return Math.max(0, lost) + Math.max(0, energetics.growthYield * ample);
 }
 
 /** Applies the change of structure to cohort i; returns the change that was possible [mol C per animal]. */

@@ -180,7 +180,7 @@ describe('growth of a population', () => {
     expect(Math.abs(rate / eulerLotkaRate({ ...GRAZER, ...traits }, loss) - 1)).toBeLessThan(0.02);
   });
 
-  it('levels off where food is limited, at a body mass the food can keep', () => {
+  it('stays within bounds where food is limited, swinging from generation to generation, at a body mass the food keeps', () => {
     const tank = tankOf({});
     const supply = 1e-3;
     const courses: number[] = [];
@@ -189,12 +189,11 @@ describe('growth of a population', () => {
       tank.serve('attachedAlgae', Math.min(0.15, tank.values[VARIABLE_INDEX.attachedAlgae]! + supply));
       tank.serve('detritusCarbon', 0);
       tank.pass(GOOD_WATER);
-      if (day % 100 === 99) courses.push(freeLiving(tank));
+      if (day >= 300 && day % 10 === 0) courses.push(freeLiving(tank));
     }
-    expect(courses[0]!).toBeGreaterThan(100);
-    const [late, last] = courses.slice(-2) as [number, number];
-    expect(last / late).toBeGreaterThan(0.3);
-    expect(last / late).toBeLessThan(3);
+    const mean = courses.reduce((sum, count) => sum + count, 0) / courses.length;
+    expect(Math.min(...courses)).toBeGreaterThan(mean / 10);
+    expect(Math.max(...courses)).toBeLessThan(4 * mean);
     // Upkeep of structure is 3 r / y a day of its own carbon, for soma alone; it must be paid from 60 % of the supply.
     const most = (0.6 * supply) / ((3 * GRAZER.growthRate) / 0.8);
     expect(tank.values[VARIABLE_INDEX.animalCarbon]).toBeLessThan(1.5 * most);

@@ -70,7 +70,9 @@ export interface LivingPopulation {
   adultsHunted: number;
   /** Prey within reach, weighted [mol/m2], on the coming day. */
   preyDensity: number;
-  /** Assimilation over that at ample food on the last day [0..1]. */
+  /** How much more than ample it eats today to make up for hunger [0..2]. */
+  appetite: number;
+  /** Assimilation over that at ample food on the last day, at most 1 [0..1]. */
   fullness: number;
   /** Ammonia in the body, as the concentration it is in balance with [mg N/L]. */
   burden: number;
@@ -151,6 +153,7 @@ export function createLivingPopulation(
     inWater: traits.shareInWater,
     adultsHunted: 0,
     preyDensity: 0,
+    appetite: 0,
     fullness: 1,
     burden: 0,
     wanted: new Float64Array(FOOD_COUNT),

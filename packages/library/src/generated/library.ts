@@ -25133,6 +25133,7 @@ export const LIBRARY_DATA: LibraryData = {
   "algae-wafer": {
    "id": "algae-wafer",
    "name": "algae wafer",
+   "about": "Sinking discs for grazers.",
    "dryMatter": {
     "value": 90,
     "unit": "%",
@@ -25156,7 +25157,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 4.48,
     "max": 6.72,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "crude protein / 6.25"
    },
    "phosphorus": {
@@ -25165,7 +25166,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.7,
     "max": 1.4,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.16,
@@ -25176,18 +25177,83 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.3,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 2,
+    "unit": "%",
+    "min": 1,
+    "max": 3.5,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "energy": {
+    "value": 16,
+    "unit": "kJ/g",
+    "min": 14,
+    "max": 18,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 8,
+     "unit": "%",
+     "min": 3,
+     "max": 15,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 22,
+     "unit": "%",
+     "min": 12,
+     "max": 35,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "mini wafer, as fed": {
+     "value": 0.2,
+     "unit": "g",
+     "min": 0.15,
+     "max": 0.3,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "standard wafer 15-20 mm, as fed": {
+     "value": 0.8,
+     "unit": "g",
+     "min": 0.5,
+     "max": 1.3,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "quarter of a standard wafer, as fed": {
+     "value": 0.2,
+     "unit": "g",
+     "min": 0.12,
+     "max": 0.33,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Make-up, leaching and decay are recalled or estimated."
    }
   },
   "bee-pollen": {
    "id": "bee-pollen",
    "name": "bee-collected pollen",
+   "about": "Powdery food for springtails, shrimp and fry.",
    "dryMatter": {
     "value": 92,
     "unit": "%",
     "min": 80,
     "max": 95,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "dried trade pollen; fresh 0.70-0.80"
    },
    "carbon": {
@@ -25204,7 +25270,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 2.08,
     "max": 4.48,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "crude protein / 6.25"
    },
    "phosphorus": {
@@ -25213,7 +25279,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.3,
     "max": 0.7,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.25,
@@ -25224,11 +25290,68 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.5,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 0.15,
+    "unit": "%",
+    "min": 0.1,
+    "max": 0.3,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "energy": {
+    "value": 18,
+    "unit": "kJ/g",
+    "min": 16,
+    "max": 19.5,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 30,
+     "unit": "%",
+     "min": 15,
+     "max": 45,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 40,
+     "unit": "%",
+     "min": 30,
+     "max": 55,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "one pollen load, dry": {
+     "value": 0.008,
+     "unit": "g",
+     "min": 0.006,
+     "max": 0.01,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "small pinch, dry": {
+     "value": 0.04,
+     "unit": "g",
+     "min": 0.02,
+     "max": 0.08,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Part of its make-up is in print; how fast it leaches and decays is estimated."
    }
   },
   "bloodworm": {
    "id": "bloodworm",
    "name": "bloodworm, frozen",
+   "about": "Frozen or live midge larvae; thaw and rinse, for the thaw water fouls.",
    "cautions": [
     "Midge larvae and dried insects can cause allergy in people who handle them."
    ],
@@ -25264,7 +25387,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.7,
     "max": 1.4,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.4,
@@ -25275,18 +25398,84 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.7,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 0.5,
+    "unit": "%",
+    "min": 0.2,
+    "max": 1,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "energy": {
+    "value": 20,
+    "unit": "kJ/g",
+    "min": 18,
+    "max": 22,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 30,
+     "unit": "%",
+     "min": 15,
+     "max": 45,
+     "basis": "memory",
+     "source": "estimated from its kind",
+     "note": "Thaw liquid; rinse drops it."
+    },
+    "day": {
+     "value": 40,
+     "unit": "%",
+     "min": 25,
+     "max": 55,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "one large larva, wet": {
+     "value": 0.008,
+     "unit": "g",
+     "min": 0.004,
+     "max": 0.012,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "blister cube, wet, with ice": {
+     "value": 3.3,
+     "unit": "g",
+     "min": 2.5,
+     "max": 4.5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "eighth of a cube, wet": {
+     "value": 0.4,
+     "unit": "g",
+     "min": 0.3,
+     "max": 0.55,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Part of its make-up is in print; how fast it leaches and decays is estimated."
    }
   },
   "brine-shrimp": {
    "id": "brine-shrimp",
    "name": "brine shrimp, frozen",
+   "about": "Frozen adults or fresh nauplii, the first food of fry, shrimp and hydra alike.",
    "dryMatter": {
     "value": 10,
     "unit": "%",
     "min": 7,
     "max": 14,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "carbon": {
     "value": 46,
@@ -25302,7 +25491,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 8,
     "max": 10.4,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "crude protein / 6.25"
    },
    "phosphorus": {
@@ -25311,7 +25500,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.8,
     "max": 1.8,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.45,
@@ -25322,11 +25511,76 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.8,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 0.2,
+    "unit": "%",
+    "min": 0.1,
+    "max": 0.4,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "energy": {
+    "value": 20,
+    "unit": "kJ/g",
+    "min": 17,
+    "max": 22,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 25,
+     "unit": "%",
+     "min": 10,
+     "max": 40,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 35,
+     "unit": "%",
+     "min": 20,
+     "max": 50,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "one frozen adult, wet": {
+     "value": 0.006,
+     "unit": "g",
+     "min": 0.003,
+     "max": 0.01,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "one nauplius, wet": {
+     "value": 0.000012,
+     "unit": "g",
+     "min": 0.000008,
+     "max": 0.000018,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "quarter blister cube, wet, with ice": {
+     "value": 0.9,
+     "unit": "g",
+     "min": 0.7,
+     "max": 1.1,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Make-up, leaching and decay are recalled or estimated."
    }
   },
   "cucumber": {
    "id": "cucumber",
    "name": "cucumber slice, blanched",
+   "about": "Blanched slice for snails and shrimp; take the rest out after a day.",
    "dryMatter": {
     "value": 4.8,
     "unit": "%",
@@ -25358,7 +25612,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.4,
     "max": 0.6,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "24 mg per 100 g fresh"
    },
    "decay": {
@@ -25370,11 +25624,70 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.6,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 0.34,
+    "unit": "%",
+    "min": 0.2,
+    "max": 0.5,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "16 mg per 100 g fresh."
+   },
+   "energy": {
+    "value": 13.1,
+    "unit": "kJ/g",
+    "min": 12,
+    "max": 15,
+    "basis": "page",
+    "source": "USDA FoodData Central, SR Legacy, as reproduced in public data files",
+    "note": "15 kcal per 100 g fresh / 4.8% dry matter."
+   },
+   "leached": {
+    "hour": {
+     "value": 12,
+     "unit": "%",
+     "min": 5,
+     "max": 20,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 35,
+     "unit": "%",
+     "min": 20,
+     "max": 50,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "slice 5 mm × 40 mm, fresh": {
+     "value": 6.5,
+     "unit": "g",
+     "min": 5,
+     "max": 8,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "thin slice 2 mm × 30 mm, fresh": {
+     "value": 1.5,
+     "unit": "g",
+     "min": 1,
+     "max": 2,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Part of its make-up is in print; how fast it leaches and decays is estimated."
    }
   },
   "dried-insects": {
    "id": "dried-insects",
    "name": "dried insects",
+   "about": "Protein for crabs, woodlice and lizards; little calcium, so dust it.",
    "cautions": [
     "Midge larvae and dried insects can cause allergy in people who handle them."
    ],
@@ -25384,7 +25697,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 93,
     "max": 97,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "carbon": {
     "value": 52,
@@ -25400,7 +25713,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 6.72,
     "max": 10.4,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "crude protein / 6.25"
    },
    "phosphorus": {
@@ -25409,7 +25722,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.6,
     "max": 1.2,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.08,
@@ -25420,11 +25733,69 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.15,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 0.11,
+    "unit": "%",
+    "min": 0.05,
+    "max": 0.15,
+    "basis": "published",
+    "source": "Barker, Fitzpatrick and Dierenfeld 1998, Zoo Biology 17: 123-134, abstract",
+    "note": "Mean calcium of whole insects 0.11%, dry basis; soldier fly larvae are far higher at 2-5% (recalled)."
+   },
+   "energy": {
+    "value": 23.5,
+    "unit": "kJ/g",
+    "min": 21,
+    "max": 27,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 5,
+     "unit": "%",
+     "min": 2,
+     "max": 10,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 12,
+     "unit": "%",
+     "min": 5,
+     "max": 20,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "dried mealworm, air dry": {
+     "value": 0.035,
+     "unit": "g",
+     "min": 0.02,
+     "max": 0.06,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "pinch of crushed insects, air dry": {
+     "value": 0.1,
+     "unit": "g",
+     "min": 0.05,
+     "max": 0.2,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Part of its make-up is in print; how fast it leaches and decays is estimated."
    }
   },
   "flake": {
    "id": "flake",
    "name": "flake food",
+   "about": "Thin flakes that float, then sink; lose a third of their matter in a day.",
    "dryMatter": {
     "value": 90,
     "unit": "%",
@@ -25448,7 +25819,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 6.4,
     "max": 8.32,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "crude protein / 6.25"
    },
    "phosphorus": {
@@ -25457,7 +25828,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.9,
     "max": 1.6,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.25,
@@ -25468,11 +25839,69 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.45,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 2,
+    "unit": "%",
+    "min": 1,
+    "max": 3.5,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "energy": {
+    "value": 19,
+    "unit": "kJ/g",
+    "min": 17,
+    "max": 21,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 18,
+     "unit": "%",
+     "min": 8,
+     "max": 30,
+     "basis": "memory",
+     "source": "estimated from its kind",
+     "note": "Thin and porous; most of any leaching is at once."
+    },
+    "day": {
+     "value": 30,
+     "unit": "%",
+     "min": 20,
+     "max": 45,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "pinch, two fingers, as fed": {
+     "value": 0.05,
+     "unit": "g",
+     "min": 0.02,
+     "max": 0.1,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "large flake, 1 cm², as fed": {
+     "value": 0.004,
+     "unit": "g",
+     "min": 0.002,
+     "max": 0.008,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Part of its make-up is in print; how fast it leaches and decays is estimated."
    }
   },
   "fruit-flies": {
    "id": "fruit-flies",
    "name": "fruit flies",
+   "about": "Live food for frogs, geckos and surface fish; dust with calcium.",
    "dryMatter": {
     "value": 30.9,
     "unit": "%",
@@ -25503,7 +25932,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.9,
     "max": 1.3,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.3,
@@ -25514,11 +25943,78 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.5,
     "basis": "memory",
     "source": "an estimate by kind"
+   },
+   "calcium": {
+    "value": 0.11,
+    "unit": "%",
+    "min": 0.06,
+    "max": 0.15,
+    "basis": "published",
+    "source": "Barker, Fitzpatrick and Dierenfeld 1998, Zoo Biology 17: 123-134, abstract",
+    "note": "Whole-insect mean."
+   },
+   "energy": {
+    "value": 18.5,
+    "unit": "kJ/g",
+    "min": 18.5,
+    "max": 18.5,
+    "basis": "published",
+    "source": "Hand-Rearing Birds, second edition, table 41.1",
+    "note": "1.37 kcal/g fresh x 4.184 / 0.309."
+   },
+   "leached": {
+    "hour": {
+     "value": 1,
+     "unit": "%",
+     "min": 0,
+     "max": 3,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 6,
+     "unit": "%",
+     "min": 2,
+     "max": 12,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "one D. melanogaster, live": {
+     "value": 0.001,
+     "unit": "g",
+     "min": 0.0008,
+     "max": 0.0013,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "one D. hydei, live": {
+     "value": 0.0025,
+     "unit": "g",
+     "min": 0.002,
+     "max": 0.003,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "20 D. melanogaster, live": {
+     "value": 0.02,
+     "unit": "g",
+     "min": 0.016,
+     "max": 0.026,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Part of its make-up is in print; how fast it leaches and decays is estimated."
    }
   },
   "shrimp-pellet": {
    "id": "shrimp-pellet",
    "name": "sinking shrimp pellet",
+   "about": "Sinking pellets for shrimp, snails and bottom fish.",
    "dryMatter": {
     "value": 90,
     "unit": "%",
@@ -25542,7 +26038,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 4.8,
     "max": 7.2,
     "basis": "memory",
-    "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance; author's recollection of the general literature; no single source",
+    "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance; general knowledge of the literature, no particular work checked",
     "note": "crude protein / 6.25"
    },
    "phosphorus": {
@@ -25563,11 +26059,69 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.35,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 2,
+    "unit": "%",
+    "min": 1,
+    "max": 4,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "energy": {
+    "value": 17,
+    "unit": "kJ/g",
+    "min": 15,
+    "max": 19,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 10,
+     "unit": "%",
+     "min": 5,
+     "max": 17,
+     "basis": "published",
+     "source": "NARO Uganda record 1131: stability in water of two feeds, 5 to 30 min",
+     "note": "Highest dry-matter retention over 5-30 min was 90.05% sinking and 83.08% floating, so at least 10-17% lost."
+    },
+    "day": {
+     "value": 25,
+     "unit": "%",
+     "min": 15,
+     "max": 40,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "pellet 2 mm, as fed": {
+     "value": 0.012,
+     "unit": "g",
+     "min": 0.008,
+     "max": 0.018,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "stick or disc 3-4 mm, as fed": {
+     "value": 0.06,
+     "unit": "g",
+     "min": 0.03,
+     "max": 0.12,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Part of its make-up is in print; how fast it leaches and decays is estimated."
    }
   },
   "spinach": {
    "id": "spinach",
    "name": "spinach or nettle leaf, blanched",
+   "about": "Blanched leaf; its calcium is bound and hardly taken up.",
    "dryMatter": {
     "value": 8.6,
     "unit": "%",
@@ -25599,7 +26153,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.5,
     "max": 0.7,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "49 mg per 100 g fresh"
    },
    "decay": {
@@ -25611,18 +26165,77 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.7,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 1.15,
+    "unit": "%",
+    "min": 0.9,
+    "max": 1.4,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "99 mg per 100 g fresh; much bound as oxalate."
+   },
+   "energy": {
+    "value": 11.3,
+    "unit": "kJ/g",
+    "min": 10.5,
+    "max": 13,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "23 kcal per 100 g fresh."
+   },
+   "leached": {
+    "hour": {
+     "value": 10,
+     "unit": "%",
+     "min": 5,
+     "max": 20,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 30,
+     "unit": "%",
+     "min": 15,
+     "max": 45,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "leaf, fresh": {
+     "value": 4,
+     "unit": "g",
+     "min": 2,
+     "max": 8,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "2 × 2 cm piece, fresh": {
+     "value": 0.15,
+     "unit": "g",
+     "min": 0.1,
+     "max": 0.25,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Make-up, leaching and decay are recalled or estimated."
    }
   },
   "springtails": {
    "id": "springtails",
    "name": "springtails as feed",
+   "about": "Live food for the smallest mouths; leftovers live on in the litter.",
    "dryMatter": {
     "value": 30,
     "unit": "%",
     "min": 25,
     "max": 35,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "carbon": {
     "value": 48,
@@ -25638,7 +26251,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 7.2,
     "max": 10.4,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "phosphorus": {
     "value": 0.9,
@@ -25646,7 +26259,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.6,
     "max": 1.2,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.3,
@@ -25657,18 +26270,75 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.5,
     "basis": "memory",
     "source": "an estimate by kind"
+   },
+   "calcium": {
+    "value": 0.2,
+    "unit": "%",
+    "min": 0.1,
+    "max": 0.4,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "energy": {
+    "value": 21,
+    "unit": "kJ/g",
+    "min": 19,
+    "max": 23,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 1,
+     "unit": "%",
+     "min": 0,
+     "max": 3,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 6,
+     "unit": "%",
+     "min": 2,
+     "max": 12,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "one adult F. candida 2 mm, live": {
+     "value": 0.00015,
+     "unit": "g",
+     "min": 0.00005,
+     "max": 0.0003,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "teaspoon tap from culture, about 200, live": {
+     "value": 0.03,
+     "unit": "g",
+     "min": 0.01,
+     "max": 0.06,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Make-up, leaching and decay are recalled or estimated."
    }
   },
   "yeast": {
    "id": "yeast",
    "name": "baker's yeast",
+   "about": "Fine powder for springtail cultures, water fleas and infusoria; clouds water at once.",
    "dryMatter": {
     "value": 94,
     "unit": "%",
     "min": 92,
     "max": 96,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "instant dry; fresh block 0.28-0.32"
    },
    "carbon": {
@@ -25685,7 +26355,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 6.08,
     "max": 8.32,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source",
+    "source": "general knowledge of the literature, no particular work checked",
     "note": "crude protein / 6.25"
    },
    "phosphorus": {
@@ -25694,7 +26364,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.9,
     "max": 1.5,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.6,
@@ -25705,11 +26375,68 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 1.2,
     "basis": "memory",
     "source": "an estimate by kind; soaked feed residue took up 8.8 mg O2/g/h at 20 °C (Aquaculture Science 37: 27, 1989, abstract)"
+   },
+   "calcium": {
+    "value": 0.1,
+    "unit": "%",
+    "min": 0.05,
+    "max": 0.2,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "energy": {
+    "value": 19,
+    "unit": "kJ/g",
+    "min": 17,
+    "max": 20.5,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
+   "leached": {
+    "hour": {
+     "value": 25,
+     "unit": "%",
+     "min": 10,
+     "max": 50,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 50,
+     "unit": "%",
+     "min": 30,
+     "max": 70,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "few grains for a culture, dry": {
+     "value": 0.006,
+     "unit": "g",
+     "min": 0.003,
+     "max": 0.015,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "pinch, dry": {
+     "value": 0.06,
+     "unit": "g",
+     "min": 0.03,
+     "max": 0.12,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "poorly",
+    "note": "Make-up, leaching and decay are recalled or estimated."
    }
   },
   "zucchini": {
    "id": "zucchini",
    "name": "zucchini slice, blanched",
+   "about": "Blanched slice for snails, shrimp and woodlice; take the rest out after a day.",
    "dryMatter": {
     "value": 5.2,
     "unit": "%",
@@ -25740,7 +26467,7 @@ export const LIBRARY_DATA: LibraryData = {
     "min": 0.6,
     "max": 0.9,
     "basis": "memory",
-    "source": "author's recollection of the general literature; no single source"
+    "source": "general knowledge of the literature, no particular work checked"
    },
    "decay": {
     "value": 0.35,
@@ -25751,13 +26478,179 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.6,
     "basis": "memory",
     "source": "an estimate by kind"
+   },
+   "calcium": {
+    "value": 0.3,
+    "unit": "%",
+    "min": 0.2,
+    "max": 0.5,
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "16 mg per 100 g fresh."
+   },
+   "energy": {
+    "value": 13.7,
+    "unit": "kJ/g",
+    "min": 12.5,
+    "max": 15,
+    "basis": "page",
+    "source": "USDA FoodData Central, SR Legacy, as reproduced in public data files",
+    "note": "17 kcal per 100 g fresh / 5.2% dry matter."
+   },
+   "leached": {
+    "hour": {
+     "value": 12,
+     "unit": "%",
+     "min": 5,
+     "max": 20,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    },
+    "day": {
+     "value": 35,
+     "unit": "%",
+     "min": 20,
+     "max": 50,
+     "basis": "memory",
+     "source": "estimated from its kind"
+    }
+   },
+   "portions": {
+    "slice 5 mm × 45 mm, fresh": {
+     "value": 8,
+     "unit": "g",
+     "min": 6,
+     "max": 10,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "quarter slice, fresh": {
+     "value": 2,
+     "unit": "g",
+     "min": 1.5,
+     "max": 2.5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   },
+   "known": {
+    "level": "fairly",
+    "note": "Part of its make-up is in print; how fast it leaches and decays is estimated."
    }
   }
  },
  "materials": {
+  "acetoxy-silicone": {
+   "id": "acetoxy-silicone",
+   "name": "silicone, acetoxy-cure",
+   "about": "The usual sealant for glass; smells of vinegar while it cures.",
+   "cautions": [
+    "Air the room while it cures; no animals near. Use only kinds sold without fungicide."
+   ],
+   "known": {
+    "level": "well",
+    "note": "Mostly from data sheets and standards as quoted; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "sealant",
+   "properties": {
+    "density over that of water": {
+     "value": 1.03,
+     "unit": "1",
+     "basis": "page",
+     "source": "Ambersil 5024A data"
+    },
+    "curing depth": {
+     "value": 3,
+     "unit": "mm per 24 h",
+     "basis": "page",
+     "source": "Ambersil 5024A data"
+    },
+    "skin forms after": {
+     "value": 14,
+     "unit": "min",
+     "min": 8,
+     "max": 20,
+     "basis": "page",
+     "source": "Ambersil 5024A data"
+    },
+    "least joint": {
+     "value": 3,
+     "unit": "mm",
+     "basis": "page",
+     "source": "Ambersil 5024A data: joint depth or width not below 3 mm; half the width above 6 mm"
+    },
+    "movement taken up": {
+     "value": 25,
+     "unit": "% +/-",
+     "basis": "page",
+     "source": "Sikasil-GP product data sheet"
+    },
+    "cartridge": {
+     "value": 302.5,
+     "unit": "mL",
+     "min": 295,
+     "max": 310,
+     "basis": "page",
+     "source": "Sikasil-GP (295 mL); Ambersil 5024A (310 mL)"
+    },
+    "cures before water is let in": {
+     "value": 4.5,
+     "unit": "d",
+     "min": 2,
+     "max": 7,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   }
+  },
+  "acrylic-sheet": {
+   "id": "acrylic-sheet",
+   "name": "acrylic sheet",
+   "about": "Light, clear plastic that bends, scratches and creeps under load.",
+   "known": {
+    "level": "poorly",
+    "note": "Recalled or of the trade; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "plastic",
+   "properties": {
+    "density": {
+     "value": 1190,
+     "unit": "kg/m³",
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    },
+    "stiffness": {
+     "value": 3.2,
+     "unit": "GPa",
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    },
+    "heat conduction": {
+     "value": 0.19,
+     "unit": "W/(m K)",
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    },
+    "long-term design stress": {
+     "value": 6,
+     "unit": "MPa",
+     "min": 5,
+     "max": 7,
+     "basis": "memory",
+     "source": "long-term creep-limited values"
+    }
+   }
+  },
   "alder-litter": {
    "id": "alder-litter",
    "name": "alder leaves, air-dried",
+   "about": "Leaves that break down fast and feed shredders; tan the water.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 550,
     "unit": "kg/m³",
@@ -25813,9 +26706,14 @@ export const LIBRARY_DATA: LibraryData = {
   "alder-wood": {
    "id": "alder-wood",
    "name": "alder branch",
+   "about": "Wood of stream banks; tans the water for months.",
    "cautions": [
     "Collect no rotten or resinous wood, and none treated with preservative; scrub and soak it before use."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 430,
     "unit": "kg/m³",
@@ -25855,9 +26753,14 @@ export const LIBRARY_DATA: LibraryData = {
   "almond-litter": {
    "id": "almond-litter",
    "name": "Indian almond leaves, dried",
+   "about": "Leaves of the Indian almond: tan strongly and last some months.",
    "cautions": [
     "Leaves from roadsides or sprayed trees carry poisons; buy or gather clean ones and rinse them."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 550,
     "unit": "kg/m³",
@@ -25913,6 +26816,11 @@ export const LIBRARY_DATA: LibraryData = {
   "aragonite-sand": {
    "id": "aragonite-sand",
    "name": "aragonite sand, 0.5 to 2 mm",
+   "about": "Sand of sea shells that dissolves in soft or acid water and buffers it.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 2750,
     "unit": "kg/m³",
@@ -25940,9 +26848,32 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "sieve sizes of the trade"
    }
   },
+  "basalt": {
+   "id": "basalt",
+   "name": "basalt",
+   "about": "Heavy, dark, without lime.",
+   "known": {
+    "level": "well",
+    "note": "The density of this kind of rock is in tables; each block differs a little."
+   },
+   "density": {
+    "value": 2900,
+    "unit": "kg/m³",
+    "min": 2800,
+    "max": 3000,
+    "basis": "page",
+    "source": "Densities of common rock types, web table of 2014"
+   },
+   "use": "stone"
+  },
   "beech-litter": {
    "id": "beech-litter",
    "name": "beech leaves, air-dried",
+   "about": "Leaves that last a year and more.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 550,
     "unit": "kg/m³",
@@ -25998,6 +26929,11 @@ export const LIBRARY_DATA: LibraryData = {
   "bog-wood": {
    "id": "bog-wood",
    "name": "bog wood, long soaked",
+   "about": "Wood that lay in water for years and gives off little more.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 600,
     "unit": "kg/m³",
@@ -26037,6 +26973,11 @@ export const LIBRARY_DATA: LibraryData = {
   "coarse-gravel": {
    "id": "coarse-gravel",
    "name": "gravel, 6 to 12 mm",
+   "about": "Drainage and stream bed.",
+   "known": {
+    "level": "well",
+    "note": "Nearly all values are in print or reckoned from such."
+   },
    "use": "layer",
    "layers": [
     "drainage",
@@ -26080,6 +27021,11 @@ export const LIBRARY_DATA: LibraryData = {
   "coarse-sand": {
    "id": "coarse-sand",
    "name": "sand, 0.5 to 1 mm, lime-free",
+   "about": "Usual ground of pools.",
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "use": "layer",
    "layers": [
     "substrate"
@@ -26128,6 +27074,11 @@ export const LIBRARY_DATA: LibraryData = {
   "coir": {
    "id": "coir",
    "name": "coconut coir, fine",
+   "about": "Coconut fibre and dust: holds water, hardly rots.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "use": "layer",
    "layers": [
     "substrate"
@@ -26241,9 +27192,207 @@ export const LIBRARY_DATA: LibraryData = {
     }
    }
   },
+  "coir-fibre": {
+   "id": "coir-fibre",
+   "name": "coconut fibre, over 6 mm",
+   "about": "Coarse fibre that keeps ground open and walls mossy.",
+   "cautions": [
+    "Some lots are salty: rinse until the water tastes of nothing."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "From a growers' table of dry density, water and air by volume; the porosity is their sum."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 83,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 63 % and water 20 %"
+   },
+   "filmSurface": {
+    "value": 1000,
+    "unit": "m²/m³",
+    "min": 500,
+    "max": 2000,
+    "basis": "assumed",
+    "source": "fibres of half a millimetre, loosely packed"
+   },
+   "bulkDensity": {
+    "value": 130,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 20,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "capillaryRise": {
+    "value": 100,
+    "unit": "mm",
+    "min": 50,
+    "max": 200,
+    "basis": "assumed",
+    "source": "coarse fibre"
+   }
+  },
+  "coir-fines": {
+   "id": "coir-fines",
+   "name": "coconut fines, under 6 mm",
+   "about": "Fine, water-holding ground for ferns and creepers.",
+   "cautions": [
+    "Some lots are salty: rinse until the water tastes of nothing."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "From a growers' table of dry density, water and air by volume; the porosity is their sum. Other lots hold 75 to 110 g of water for each 10 g (Evans et al. 1996)."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 79,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 7 % and water 72 %"
+   },
+   "filmSurface": {
+    "value": 2000,
+    "unit": "m²/m³",
+    "min": 1000,
+    "max": 4000,
+    "basis": "assumed",
+    "source": "crumbs of a few millimetres"
+   },
+   "bulkDensity": {
+    "value": 160,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 72,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "capillaryRise": {
+    "value": 350,
+    "unit": "mm",
+    "min": 200,
+    "max": 600,
+    "basis": "assumed",
+    "source": "fine fibre, between medium sand and peat"
+   }
+  },
+  "compost": {
+   "id": "compost",
+   "name": "compost, aged and fine",
+   "about": "Rich, heavy humus for hungry plants; feeds algae when it reaches the water.",
+   "cautions": [
+    "Compost gives off nitrogen and phosphorus for months: keep it out of the water."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "From a growers' table of dry density, water and air by volume; the porosity is their sum."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 86,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 12 % and water 74 %"
+   },
+   "filmSurface": {
+    "value": 2000,
+    "unit": "m²/m³",
+    "min": 1000,
+    "max": 4000,
+    "basis": "assumed",
+    "source": "crumbs of a few millimetres"
+   },
+   "bulkDensity": {
+    "value": 270,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 74,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "capillaryRise": {
+    "value": 350,
+    "unit": "mm",
+    "basis": "assumed",
+    "source": "as coir"
+   }
+  },
+  "cork-bark": {
+   "id": "cork-bark",
+   "name": "cork bark",
+   "about": "Light bark for walls and tubes; hardly rots and floats.",
+   "cautions": [
+    "It floats: glue or wedge it before filling."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "Density is in print; what it gives off into water is judged."
+   },
+   "density": {
+    "value": 200,
+    "unit": "kg/m³",
+    "min": 120,
+    "max": 240,
+    "basis": "page",
+    "source": "Dirac Delta science encyclopedia (240 kg/m³); Gibson and Ashby, Cellular Solids, recalled (120 to 240)"
+   },
+   "use": "wood",
+   "extractableCarbon": {
+    "value": 8,
+    "unit": "g/kg",
+    "min": 2,
+    "max": 30,
+    "basis": "memory",
+    "source": "cork gives off some tannin; an estimate from its kind"
+   },
+   "leachingDepth": {
+    "value": 0.35,
+    "unit": "mm",
+    "min": 0.05,
+    "max": 1,
+    "basis": "assumed",
+    "source": "as for branches of oak"
+   },
+   "quickShare": {
+    "value": 30,
+    "unit": "%",
+    "min": 10,
+    "max": 60,
+    "basis": "assumed",
+    "source": "first weeks against months; judged"
+   }
+  },
   "crushed-coral": {
    "id": "crushed-coral",
    "name": "crushed coral, 2 to 4 mm",
+   "about": "Aragonite grit that buffers soft water.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 2600,
     "unit": "kg/m³",
@@ -26274,6 +27423,11 @@ export const LIBRARY_DATA: LibraryData = {
   "crushed-limestone": {
    "id": "crushed-limestone",
    "name": "crushed limestone, 3 to 5 mm",
+   "about": "Calcite grit that buffers soft water slowly.",
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "density": {
     "value": 2500,
     "unit": "kg/m³",
@@ -26304,9 +27458,14 @@ export const LIBRARY_DATA: LibraryData = {
   "cuttlebone": {
    "id": "cuttlebone",
    "name": "cuttlebone, broken",
+   "about": "Soft lime of cuttlefish: a source of calcium for snails, crabs and woodlice; it floats at first.",
    "cautions": [
     "Cuttlebone floats until it is soaked; rinse the salt out."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 300,
     "unit": "kg/m³",
@@ -26334,12 +27493,157 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "size of broken pieces; porous plates, so the surface is larger than that of such grains"
    }
   },
+  "dragon-stone": {
+   "id": "dragon-stone",
+   "name": "dragon stone",
+   "about": "Pitted, clay-rich stone; brittle, its holes full of clay to be brushed out.",
+   "known": {
+    "level": "poorly",
+    "note": "The density is that of sellers or recalled."
+   },
+   "density": {
+    "value": 2100,
+    "unit": "kg/m³",
+    "min": 1800,
+    "max": 2400,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "use": "stone"
+  },
+  "egg-crate": {
+   "id": "egg-crate",
+   "name": "light-diffuser grid",
+   "about": "Plastic grid for false bottoms; animals get stuck in open cells.",
+   "cautions": [
+    "Cover it with mesh: small animals get caught in the cells."
+   ],
+   "known": {
+    "level": "poorly",
+    "note": "Recalled or of the trade; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "grid",
+   "properties": {
+    "cell width": {
+     "value": 13.5,
+     "unit": "mm",
+     "min": 12,
+     "max": 15,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "open area": {
+     "value": 85,
+     "unit": "%",
+     "min": 80,
+     "max": 90,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "mass by area": {
+     "value": 1.85,
+     "unit": "kg/m²",
+     "min": 1.5,
+     "max": 2.2,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "density of the plastic": {
+     "value": 1050,
+     "unit": "kg/m³",
+     "basis": "memory",
+     "source": "polystyrene"
+    }
+   }
+  },
+  "epoxy-putty": {
+   "id": "epoxy-putty",
+   "name": "epoxy putty",
+   "about": "Two-part putty that cures under water; holds moss and stones.",
+   "cautions": [
+    "Uncured putty irritates skin: wear gloves."
+   ],
+   "known": {
+    "level": "poorly",
+    "note": "Recalled or of the trade; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "resin",
+   "properties": {
+    "density": {
+     "value": 1800,
+     "unit": "kg/m³",
+     "min": 1600,
+     "max": 2000,
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    },
+    "working time": {
+     "value": 35,
+     "unit": "min",
+     "min": 10,
+     "max": 60,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    "cures fully in": {
+     "value": 24,
+     "unit": "h",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   }
+  },
+  "epoxy-resin": {
+   "id": "epoxy-resin",
+   "name": "epoxy resin",
+   "about": "Seals foam and wood; harmless once fully cured.",
+   "cautions": [
+    "Uncured resin causes allergies: gloves, air, no skin contact."
+   ],
+   "known": {
+    "level": "poorly",
+    "note": "Recalled or of the trade; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "resin",
+   "properties": {
+    "density": {
+     "value": 1150,
+     "unit": "kg/m³",
+     "min": 1100,
+     "max": 1200,
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    },
+    "can be handled after": {
+     "value": 18,
+     "unit": "h",
+     "min": 12,
+     "max": 24,
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    },
+    "cures fully in": {
+     "value": 7,
+     "unit": "d",
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    }
+   }
+  },
   "expanded-clay": {
    "id": "expanded-clay",
    "name": "expanded clay pellets, 10 to 20 mm",
+   "about": "Light drainage pellets.",
    "cautions": [
     "Expanded clay floats when dry: soak it and weigh it down with the layer above."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "use": "layer",
    "layers": [
     "drainage"
@@ -26388,10 +27692,15 @@ export const LIBRARY_DATA: LibraryData = {
   "expanding-foam": {
    "id": "expanding-foam",
    "name": "one-component expanding foam, cured",
+   "about": "Foam that walls are shaped from; fumes until it is cured.",
    "cautions": [
     "Uncured foam gives off isocyanate (MDI), which can make people asthmatic for life: outdoors or with strong exhaust, gloves and goggles, others and animals away, and 24 h before anything goes in.",
     "Cured foam is light and floats: glue it to the glass before water reaches it."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "use": "layer",
    "layers": [
     "foam"
@@ -26440,9 +27749,14 @@ export const LIBRARY_DATA: LibraryData = {
   "false-bottom": {
    "id": "false-bottom",
    "name": "grid plate on feet, open below",
+   "about": "A hollow under the land that holds water and the pump.",
    "cautions": [
     "A false bottom carries all that lies on it, wet: support it at least every 15 cm."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "use": "layer",
    "layers": [
     "false bottom"
@@ -26491,6 +27805,11 @@ export const LIBRARY_DATA: LibraryData = {
   "filter-foam": {
    "id": "filter-foam",
    "name": "open-pore filter foam, about 20 pores per inch",
+   "about": "Open foam that carries films and holds back grains.",
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "use": "layer",
    "layers": [
     "foam"
@@ -26539,6 +27858,11 @@ export const LIBRARY_DATA: LibraryData = {
   "fine-gravel": {
    "id": "fine-gravel",
    "name": "gravel, 2 to 4 mm",
+   "about": "Ground for margins and streams.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "use": "layer",
    "layers": [
     "substrate",
@@ -26585,12 +27909,237 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "soil-physics tables, recalled"
    }
   },
+  "fine-sand": {
+   "id": "fine-sand",
+   "name": "fine sand, 0.1 to 0.25 mm",
+   "about": "For snails and worms that dig and fish that sift; packs and can turn airless in deep beds.",
+   "cautions": [
+    "Beds deeper than 5 cm turn airless below and can give off hydrogen sulphide."
+   ],
+   "known": {
+    "level": "well",
+    "note": "Porosity and rise of water are published; density is that of handbooks."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 35,
+    "unit": "%",
+    "basis": "published",
+    "source": "Linsley, Kohler and Paulhus 1982, Hydrology for Engineers, table 6-2, as quoted in a county environmental file"
+   },
+   "filmSurface": {
+    "value": 22290,
+    "unit": "m²/m³",
+    "min": 11145,
+    "max": 44580,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 0.175 mm"
+   },
+   "bulkDensity": {
+    "value": 1550,
+    "unit": "kg/m³",
+    "min": 1450,
+    "max": 1650,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   },
+   "heldWater": {
+    "value": 30,
+    "unit": "%",
+    "min": 20,
+    "max": 34,
+    "basis": "assumed",
+    "source": "drains hardly at all from a bed of a few centimetres"
+   },
+   "capillaryRise": {
+    "value": 400,
+    "unit": "mm",
+    "basis": "published",
+    "source": "Heath 1983, Basic Ground-Water Hydrology, as quoted in Salim and Hampton 2012"
+   }
+  },
+  "flexible-tubing": {
+   "id": "flexible-tubing",
+   "name": "flexible PVC or silicone tubing",
+   "about": "Hose between pump and outlet; aquarium-safe kinds only.",
+   "known": {
+    "level": "fairly",
+    "note": "Partly from data sheets, partly recalled; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "tube",
+   "properties": {
+    "roughness": {
+     "value": 0.0015,
+     "unit": "mm",
+     "basis": "page",
+     "source": "drawn tubing/plastic row in open hydraulic component tables (Crane-derived); LMNO lists 0 for plastic"
+    },
+    "tolerance of the diameter": {
+     "value": 0,
+     "unit": "%",
+     "min": -5,
+     "max": 5,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    }
+   }
+  },
+  "float-glass": {
+   "id": "float-glass",
+   "name": "float glass",
+   "about": "Annealed glass, the usual pane of a tank; breaks into long shards.",
+   "cautions": [
+    "Edges cut: have them ground and wear gloves. Let a licensed glazier or builder size panes that people could fall into."
+   ],
+   "known": {
+    "level": "well",
+    "note": "Mostly from data sheets and standards as quoted; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "glass",
+   "properties": {
+    "density": {
+     "value": 2500,
+     "unit": "kg/m³",
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572"
+    },
+    "stiffness": {
+     "value": 70,
+     "unit": "GPa",
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572"
+    },
+    "Poisson's ratio": {
+     "value": 0.215,
+     "unit": "1",
+     "min": 0.2,
+     "max": 0.23,
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572 (0.2); MakeItFrom (0.23)"
+    },
+    "characteristic bending strength": {
+     "value": 45,
+     "unit": "MPa",
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572"
+    },
+    "surface stress, three seconds": {
+     "value": 23.3,
+     "unit": "MPa",
+     "basis": "page",
+     "source": "NCSEA / ASTM E1300 model, structuralglass package"
+    },
+    "edge stress, three seconds": {
+     "value": 18.3,
+     "unit": "MPa",
+     "basis": "page",
+     "source": "NCSEA / ASTM E1300 model, structuralglass package"
+    },
+    "heat conduction": {
+     "value": 1,
+     "unit": "W/(m K)",
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572"
+    },
+    "thermal expansion": {
+     "value": 0.000009,
+     "unit": "1/K",
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572"
+    },
+    "specific heat": {
+     "value": 720,
+     "unit": "J/(kg K)",
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572"
+    },
+    "emissivity": {
+     "value": 0.89,
+     "unit": "1",
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572 (EN 673 corrected value 0.837, memory)"
+    },
+    "light through 4 mm": {
+     "value": 0.9,
+     "unit": "1",
+     "basis": "page",
+     "source": "SCI Windows"
+    },
+    "refractive index": {
+     "value": 1.52,
+     "unit": "1",
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    }
+   }
+  },
+  "foamed-glass": {
+   "id": "foamed-glass",
+   "name": "foamed-glass pebbles",
+   "about": "Light drainage stone; floats when dry.",
+   "cautions": [
+    "It floats: weigh it down with the layer above.",
+    "Broken edges are glass: wear gloves."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "From a growers' table of dry density, water and air by volume; the porosity is their sum."
+   },
+   "use": "layer",
+   "layers": [
+    "drainage"
+   ],
+   "porosity": {
+    "value": 51,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 40 % and water 11 %"
+   },
+   "filmSurface": {
+    "value": 200,
+    "unit": "m²/m³",
+    "min": 100,
+    "max": 400,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 15 mm"
+   },
+   "bulkDensity": {
+    "value": 270,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 11,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "capillaryRise": {
+    "value": 15,
+    "unit": "mm",
+    "min": 5,
+    "max": 30,
+    "basis": "assumed",
+    "source": "coarse pebbles with closed pores"
+   }
+  },
   "forest-soil": {
    "id": "forest-soil",
    "name": "leaf mould, sand and coir mixed for a bank",
+   "about": "Humus with life in it; gives off colour and nutrients when it stands in water.",
    "cautions": [
     "Soil from outdoors brings animals, seeds and germs with it; heat or buy it, and wash hands after handling."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "use": "layer",
    "layers": [
     "substrate"
@@ -26707,6 +28256,11 @@ export const LIBRARY_DATA: LibraryData = {
   "granite": {
    "id": "granite",
    "name": "granite",
+   "about": "Hard stone without lime.",
+   "known": {
+    "level": "well",
+    "note": "Nearly all values are in print or reckoned from such."
+   },
    "density": {
     "value": 2650,
     "unit": "kg/m³",
@@ -26717,12 +28271,119 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "use": "stone"
   },
+  "granite-grit": {
+   "id": "granite-grit",
+   "name": "granite grit, 2 to 4 mm",
+   "about": "Sharp grit for drainage and stream beds without lime.",
+   "cautions": [
+    "Sharp edges wear down the barbels of bottom fish."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "From a growers' table of dry density, water and air by volume; the porosity is their sum."
+   },
+   "use": "layer",
+   "layers": [
+    "drainage",
+    "substrate"
+   ],
+   "porosity": {
+    "value": 41,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 28 % and water 13 %"
+   },
+   "filmSurface": {
+    "value": 1180,
+    "unit": "m²/m³",
+    "min": 590,
+    "max": 2360,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 3 mm"
+   },
+   "bulkDensity": {
+    "value": 1340,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 13,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "capillaryRise": {
+    "value": 35,
+    "unit": "mm",
+    "min": 20,
+    "max": 50,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   }
+  },
+  "gravel": {
+   "id": "gravel",
+   "name": "gravel, 6 to 12 mm",
+   "about": "Drainage and stream bed.",
+   "cautions": [
+    "Rinse it; test with acid whether it holds lime."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "From a growers' table of dry density, water and air by volume; the porosity is their sum."
+   },
+   "use": "layer",
+   "layers": [
+    "drainage",
+    "substrate"
+   ],
+   "porosity": {
+    "value": 44,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 34 % and water 10 %"
+   },
+   "filmSurface": {
+    "value": 370,
+    "unit": "m²/m³",
+    "min": 185,
+    "max": 740,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 9 mm"
+   },
+   "bulkDensity": {
+    "value": 1390,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 10,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "capillaryRise": {
+    "value": 12,
+    "unit": "mm",
+    "min": 5,
+    "max": 20,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   }
+  },
   "grey-limestone": {
    "id": "grey-limestone",
    "name": "grey mountain limestone with white veins, fist-sized",
+   "about": "Limestone pieces that harden soft water slowly.",
    "cautions": [
     "This stone hardens soft water for months."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 2600,
     "unit": "kg/m³",
@@ -26750,9 +28411,68 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "size of a fist"
    }
   },
+  "insect-screen-10x20": {
+   "id": "insect-screen-10x20",
+   "name": "insect screen, 10 × 20 threads/cm",
+   "about": "Mesh for vents that holds fruit flies back, not springtails.",
+   "known": {
+    "level": "well",
+    "note": "Mostly from data sheets and standards as quoted; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "screen",
+   "properties": {
+    "open area": {
+     "value": 35.5,
+     "unit": "%",
+     "min": 35,
+     "max": 36,
+     "basis": "page",
+     "source": "Sensors 16(5):690 (2016)"
+    },
+    "discharge coefficient at 0.25 m/s": {
+     "value": 0.266,
+     "unit": "1",
+     "min": 0.207,
+     "max": 0.325,
+     "basis": "page",
+     "source": "Sensors 16(5):690 (2016), two fabrics"
+    }
+   }
+  },
+  "insect-screen-13x30": {
+   "id": "insect-screen-13x30",
+   "name": "insect screen, 13 × 30 threads/cm",
+   "about": "Finer mesh for vents; lets less air through.",
+   "known": {
+    "level": "well",
+    "note": "Mostly from data sheets and standards as quoted; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "screen",
+   "properties": {
+    "open area": {
+     "value": 26.3,
+     "unit": "%",
+     "basis": "page",
+     "source": "Sensors 16(5):690 (2016)"
+    },
+    "discharge coefficient at 0.25 m/s": {
+     "value": 0.151,
+     "unit": "1",
+     "basis": "page",
+     "source": "Sensors 16(5):690 (2016)"
+    }
+   }
+  },
   "lava-gravel": {
    "id": "lava-gravel",
    "name": "crushed lava, about 10 mm",
+   "about": "Crushed lava: rough, porous, light.",
+   "known": {
+    "level": "well",
+    "note": "Nearly all values are in print or reckoned from such."
+   },
    "use": "layer",
    "layers": [
     "drainage",
@@ -26793,9 +28513,35 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "coarse grains with fine inner pores that do not connect"
    }
   },
+  "lava-rock": {
+   "id": "lava-rock",
+   "name": "lava rock, lumps",
+   "about": "Light, rough and full of pores, with a large surface for films and moss.",
+   "cautions": [
+    "Rough edges tear fins and skin."
+   ],
+   "known": {
+    "level": "poorly",
+    "note": "The density is that of sellers or recalled."
+   },
+   "density": {
+    "value": 1250,
+    "unit": "kg/m³",
+    "min": 900,
+    "max": 1600,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   },
+   "use": "stone"
+  },
   "limestone-lump": {
    "id": "limestone-lump",
    "name": "limestone, fist-sized",
+   "about": "A lump of lime that dissolves slowly.",
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "density": {
     "value": 2500,
     "unit": "kg/m³",
@@ -26823,9 +28569,130 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "size of a fist"
    }
   },
+  "marble": {
+   "id": "marble",
+   "name": "marble",
+   "about": "Dense lime: dissolves slowly in soft or acid water and raises its hardness.",
+   "known": {
+    "level": "fairly",
+    "note": "Density is in tables; purity differs from quarry to quarry."
+   },
+   "density": {
+    "value": 2600,
+    "unit": "kg/m³",
+    "min": 2400,
+    "max": 2700,
+    "basis": "page",
+    "source": "Densities of common rock types, web table of 2014"
+   },
+   "use": "carbonate",
+   "carbonate": {
+    "value": 96,
+    "unit": "%",
+    "min": 85,
+    "max": 99,
+    "basis": "memory",
+    "source": "nearly pure calcite; dolomite marbles hold magnesium"
+   },
+   "mineral": "calcite",
+   "grain": {
+    "value": 50,
+    "unit": "mm",
+    "min": 10,
+    "max": 150,
+    "basis": "assumed",
+    "source": "a piece as bought"
+   }
+  },
+  "medium-sand": {
+   "id": "medium-sand",
+   "name": "sand, 0.25 to 0.5 mm",
+   "about": "Usual pool sand.",
+   "known": {
+    "level": "well",
+    "note": "Porosity and rise of water are published; density is that of handbooks."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 35,
+    "unit": "%",
+    "basis": "published",
+    "source": "Linsley, Kohler and Paulhus 1982, Hydrology for Engineers, table 6-2, as quoted in a county environmental file"
+   },
+   "filmSurface": {
+    "value": 10400,
+    "unit": "m²/m³",
+    "min": 5200,
+    "max": 20800,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 0.375 mm"
+   },
+   "bulkDensity": {
+    "value": 1600,
+    "unit": "kg/m³",
+    "min": 1500,
+    "max": 1700,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   },
+   "heldWater": {
+    "value": 26,
+    "unit": "%",
+    "min": 15,
+    "max": 33,
+    "basis": "assumed",
+    "source": "between fine and coarse sand"
+   },
+   "capillaryRise": {
+    "value": 250,
+    "unit": "mm",
+    "basis": "published",
+    "source": "Heath 1983, Basic Ground-Water Hydrology, as quoted in Salim and Hampton 2012"
+   }
+  },
+  "neutral-silicone": {
+   "id": "neutral-silicone",
+   "name": "silicone, neutral-cure",
+   "about": "Cures without acid; many kinds hold fungicide.",
+   "cautions": [
+    "Air the room while it cures. Check that it holds no fungicide."
+   ],
+   "known": {
+    "level": "poorly",
+    "note": "Recalled or of the trade; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "sealant",
+   "properties": {
+    "curing depth": {
+     "value": 2.5,
+     "unit": "mm per 24 h",
+     "min": 2,
+     "max": 3,
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    },
+    "skin forms after": {
+     "value": 37.5,
+     "unit": "min",
+     "min": 15,
+     "max": 60,
+     "basis": "memory",
+     "source": "engineering handbooks, recalled"
+    }
+   }
+  },
   "oak-litter": {
    "id": "oak-litter",
    "name": "oak leaves, air-dried",
+   "about": "Leaves that last a year or more and tan the water.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 550,
     "unit": "kg/m³",
@@ -26881,9 +28748,14 @@ export const LIBRARY_DATA: LibraryData = {
   "oak-wood": {
    "id": "oak-wood",
    "name": "oak branch",
+   "about": "Heavy wood, rich in tannin.",
    "cautions": [
     "Collect no rotten or resinous wood, and none treated with preservative; scrub and soak it before use."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "density": {
     "value": 570,
     "unit": "kg/m³",
@@ -26920,9 +28792,61 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "first weeks against months; an estimate, no measurement on whole branches found"
    }
   },
+  "orchid-bark": {
+   "id": "orchid-bark",
+   "name": "fir bark, seedling size",
+   "about": "Airy ground for ferns, bromeliads and climbers; drains at once and rots slowly.",
+   "known": {
+    "level": "fairly",
+    "note": "From a growers' table of dry density, water and air by volume; the porosity is their sum."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 79,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 64 % and water 15 %"
+   },
+   "filmSurface": {
+    "value": 800,
+    "unit": "m²/m³",
+    "min": 400,
+    "max": 1600,
+    "basis": "assumed",
+    "source": "fibrous pieces of 4 to 8 mm"
+   },
+   "bulkDensity": {
+    "value": 210,
+    "unit": "kg/m³",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 15,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "capillaryRise": {
+    "value": 40,
+    "unit": "mm",
+    "min": 10,
+    "max": 80,
+    "basis": "assumed",
+    "source": "pieces of some millimetres with open gaps"
+   }
+  },
   "oyster-shell": {
    "id": "oyster-shell",
    "name": "crushed oyster shell, 2 to 6 mm",
+   "about": "Broken shell that buffers soft water.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "density": {
     "value": 2500,
     "unit": "kg/m³",
@@ -26950,12 +28874,123 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "sieve sizes of the trade"
    }
   },
+  "peat-mix": {
+   "id": "peat-mix",
+   "name": "potting mix on peat, moist",
+   "about": "Usual potting ground: acid, holds water, slumps with time.",
+   "cautions": [
+    "Sold mixes hold fertiliser: keep it out of the water."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "From a growers' table of dry density, water and air by volume; the porosity is their sum."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 75,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table: air 35 % and water 40 %"
+   },
+   "filmSurface": {
+    "value": 2000,
+    "unit": "m²/m³",
+    "min": 1000,
+    "max": 4000,
+    "basis": "assumed",
+    "source": "crumbs of a few millimetres"
+   },
+   "bulkDensity": {
+    "value": 160,
+    "unit": "kg/m³",
+    "min": 90,
+    "max": 160,
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "heldWater": {
+    "value": 40,
+    "unit": "%",
+    "basis": "published",
+    "source": "Pacific Bulb Society wiki, growing-medium table"
+   },
+   "capillaryRise": {
+    "value": 350,
+    "unit": "mm",
+    "min": 200,
+    "max": 500,
+    "basis": "assumed",
+    "source": "as peat, coarser"
+   }
+  },
+  "perlite": {
+   "id": "perlite",
+   "name": "perlite, 1 to 2 mm",
+   "about": "Very light white grains that loosen ground; floats out of wet places.",
+   "cautions": [
+    "The dust irritates lungs and eyes: wet it before use."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "Porosity is published; the rest is recalled or judged."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 85,
+    "unit": "%",
+    "basis": "published",
+    "source": "Anicua-Sanchez et al. 2008, Acta Horticulturae 779, abstract"
+   },
+   "filmSurface": {
+    "value": 600,
+    "unit": "m²/m³",
+    "min": 300,
+    "max": 1200,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 1.5 mm"
+   },
+   "bulkDensity": {
+    "value": 100,
+    "unit": "kg/m³",
+    "min": 60,
+    "max": 150,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   },
+   "heldWater": {
+    "value": 35,
+    "unit": "%",
+    "min": 20,
+    "max": 50,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   },
+   "capillaryRise": {
+    "value": 100,
+    "unit": "mm",
+    "min": 50,
+    "max": 200,
+    "basis": "assumed",
+    "source": "grains of 1 to 2 mm"
+   }
+  },
   "pine-wood": {
    "id": "pine-wood",
    "name": "pine branch",
+   "about": "Resinous wood; only old, dry or long-soaked pieces.",
    "cautions": [
     "Resinous wood harms fish and invertebrates: use only pieces that lay dead for years and smell of nothing."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "density": {
     "value": 450,
     "unit": "kg/m³",
@@ -26995,9 +29030,14 @@ export const LIBRARY_DATA: LibraryData = {
   "planting-granules": {
    "id": "planting-granules",
    "name": "baked clay planting granules",
+   "about": "Baked clay grains that feed roots and bind hardness at first.",
    "cautions": [
     "Some planting granules are sold charged with ammonium; rinse and test before animals go in."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "use": "layer",
    "layers": [
     "substrate"
@@ -27101,12 +29141,90 @@ export const LIBRARY_DATA: LibraryData = {
     }
    }
   },
+  "pumice": {
+   "id": "pumice",
+   "name": "pumice, 3 to 8 mm",
+   "about": "Light volcanic stone for airy ground and drainage; floats when dry.",
+   "cautions": [
+    "It floats when dry: soak it."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "Porosity is published for fine pumice; the rest is recalled or judged."
+   },
+   "use": "layer",
+   "layers": [
+    "drainage",
+    "substrate"
+   ],
+   "porosity": {
+    "value": 72.2,
+    "unit": "%",
+    "basis": "published",
+    "source": "Anicua-Sanchez et al. 2008, Acta Horticulturae 779, abstract"
+   },
+   "filmSurface": {
+    "value": 330,
+    "unit": "m²/m³",
+    "min": 165,
+    "max": 660,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 5 mm"
+   },
+   "bulkDensity": {
+    "value": 500,
+    "unit": "kg/m³",
+    "min": 350,
+    "max": 700,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   },
+   "heldWater": {
+    "value": 30,
+    "unit": "%",
+    "min": 15,
+    "max": 45,
+    "basis": "assumed",
+    "source": "fine pores hold water, gaps drain"
+   },
+   "capillaryRise": {
+    "value": 60,
+    "unit": "mm",
+    "min": 20,
+    "max": 120,
+    "basis": "assumed",
+    "source": "pores inside grains connect poorly"
+   }
+  },
+  "quartzite": {
+   "id": "quartzite",
+   "name": "quartzite",
+   "about": "Hard, inert and often layered.",
+   "known": {
+    "level": "well",
+    "note": "The density of this kind of rock is in tables; each block differs a little."
+   },
+   "density": {
+    "value": 2700,
+    "unit": "kg/m³",
+    "min": 2600,
+    "max": 2800,
+    "basis": "page",
+    "source": "Densities of common rock types, web table of 2014"
+   },
+   "use": "stone"
+  },
   "sandstone": {
    "id": "sandstone",
    "name": "sandstone, lime-free",
+   "about": "Soft stone; may be bound by lime.",
    "cautions": [
     "Drop acid on a hidden face: sandstone bound with lime fizzes and hardens the water."
    ],
+   "known": {
+    "level": "well",
+    "note": "Nearly all values are in print or reckoned from such."
+   },
    "density": {
     "value": 2400,
     "unit": "kg/m³",
@@ -27117,9 +29235,66 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "use": "stone"
   },
+  "scoria": {
+   "id": "scoria",
+   "name": "volcanic scoria, 2 to 3.4 mm",
+   "about": "Red or black volcanic grit for drainage and ground.",
+   "known": {
+    "level": "fairly",
+    "note": "Porosity is published; the rest is recalled or judged."
+   },
+   "use": "layer",
+   "layers": [
+    "drainage",
+    "substrate"
+   ],
+   "porosity": {
+    "value": 67.5,
+    "unit": "%",
+    "basis": "published",
+    "source": "Anicua-Sanchez et al. 2008, Acta Horticulturae 779, abstract"
+   },
+   "filmSurface": {
+    "value": 720,
+    "unit": "m²/m³",
+    "min": 360,
+    "max": 1440,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 2.7 mm"
+   },
+   "bulkDensity": {
+    "value": 850,
+    "unit": "kg/m³",
+    "min": 700,
+    "max": 1000,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   },
+   "heldWater": {
+    "value": 20,
+    "unit": "%",
+    "min": 10,
+    "max": 30,
+    "basis": "assumed",
+    "source": "as crushed lava, finer"
+   },
+   "capillaryRise": {
+    "value": 40,
+    "unit": "mm",
+    "min": 20,
+    "max": 80,
+    "basis": "assumed",
+    "source": "grit of some millimetres"
+   }
+  },
   "screen-mesh": {
    "id": "screen-mesh",
    "name": "plastic screen between drainage and substrate",
+   "about": "Mesh that keeps ground out of the drainage.",
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "use": "layer",
    "layers": [
     "mesh"
@@ -27163,9 +29338,35 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "holes of a millimetre hold drops, and a thin sheet lifts no water"
    }
   },
+  "shale": {
+   "id": "shale",
+   "name": "shale and mudstone",
+   "about": "Layered and soft; falls to mud in water by and by.",
+   "cautions": [
+    "Some shales hold pyrite and turn water acid: test a piece for weeks."
+   ],
+   "known": {
+    "level": "well",
+    "note": "The density of this kind of rock is in tables; each block differs a little."
+   },
+   "density": {
+    "value": 2600,
+    "unit": "kg/m³",
+    "min": 2400,
+    "max": 2800,
+    "basis": "page",
+    "source": "Densities of common rock types, web table of 2014"
+   },
+   "use": "stone"
+  },
   "slate": {
    "id": "slate",
    "name": "slate",
+   "about": "Layered stone without lime.",
+   "known": {
+    "level": "well",
+    "note": "Nearly all values are in print or reckoned from such."
+   },
    "density": {
     "value": 2750,
     "unit": "kg/m³",
@@ -27179,9 +29380,14 @@ export const LIBRARY_DATA: LibraryData = {
   "sphagnum-moss": {
    "id": "sphagnum-moss",
    "name": "sphagnum moss, dried long fibre",
+   "about": "Long-fibred moss, dried: holds water and makes it sour.",
    "cautions": [
     "Dust of dried sphagnum can carry a fungus that infects cuts: wear gloves and moisten it before handling."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "use": "layer",
    "layers": [
     "substrate"
@@ -27282,9 +29488,14 @@ export const LIBRARY_DATA: LibraryData = {
   "sphagnum-peat": {
    "id": "sphagnum-peat",
    "name": "sphagnum peat, raw",
+   "about": "Peat: sour, holds water, tans it.",
    "cautions": [
     "Garden peat is often limed and fertilised: use raw peat sold without additives."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "use": "layer",
    "layers": [
     "substrate"
@@ -27395,12 +29606,174 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "first weeks against months; judged"
     }
    }
+  },
+  "structural-silicone": {
+   "id": "structural-silicone",
+   "name": "structural silicone, design values",
+   "about": "What a glued joint may carry for long; a builder reckons with it.",
+   "known": {
+    "level": "fairly",
+    "note": "Partly from data sheets, partly recalled; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "sealant",
+   "properties": {
+    "design strength, short load": {
+     "value": 138,
+     "unit": "kPa",
+     "basis": "page",
+     "source": "20 lbf/in2 in Kubal, Construction Waterproofing Handbook p. 5.51"
+    },
+    "design strength, permanent load": {
+     "value": 7,
+     "unit": "kPa",
+     "basis": "memory",
+     "source": "about 1 lbf/in2 for dead load, ASTM C1401 practice"
+    }
+   }
+  },
+  "toughened-glass": {
+   "id": "toughened-glass",
+   "name": "toughened glass",
+   "about": "Heat-treated glass, stronger, cannot be drilled afterwards and falls to crumbs all at once.",
+   "cautions": [
+    "A chipped edge can burst the whole pane and let the water out at once."
+   ],
+   "known": {
+    "level": "well",
+    "note": "Mostly from data sheets and standards as quoted; the product you buy may differ."
+   },
+   "use": "build",
+   "made": "glass",
+   "properties": {
+    "characteristic bending strength": {
+     "value": 120,
+     "unit": "MPa",
+     "basis": "page",
+     "source": "VASGLASS product data following EN 572"
+    },
+    "surface stress, three seconds": {
+     "value": 93.1,
+     "unit": "MPa",
+     "basis": "page",
+     "source": "NCSEA / ASTM E1300 model, structuralglass package"
+    }
+   }
+  },
+  "tree-fern-fibre": {
+   "id": "tree-fern-fibre",
+   "name": "tree-fern fibre",
+   "about": "Black fibre for walls and epiphytes, slow to rot.",
+   "cautions": [
+    "Tree ferns are listed in CITES Appendix II: buy fibre with papers."
+   ],
+   "known": {
+    "level": "poorly",
+    "note": "Density and water are those of sellers; the rest is judged."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 85,
+    "unit": "%",
+    "min": 75,
+    "max": 92,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "filmSurface": {
+    "value": 1000,
+    "unit": "m²/m³",
+    "min": 500,
+    "max": 2000,
+    "basis": "assumed",
+    "source": "fibres of half a millimetre"
+   },
+   "bulkDensity": {
+    "value": 220,
+    "unit": "kg/m³",
+    "min": 150,
+    "max": 300,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "heldWater": {
+    "value": 40,
+    "unit": "%",
+    "min": 30,
+    "max": 50,
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "capillaryRise": {
+    "value": 120,
+    "unit": "mm",
+    "min": 50,
+    "max": 200,
+    "basis": "assumed",
+    "source": "coarse fibre"
+   }
+  },
+  "zeolite": {
+   "id": "zeolite",
+   "name": "zeolite, 0.25 to 0.5 mm",
+   "about": "Holds ammonium and gives back sodium or potassium until it is full. Its exchange is not computed here.",
+   "known": {
+    "level": "poorly",
+    "note": "Porosity is published; all else, and how much ammonium it binds, is recalled or judged."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 70.18,
+    "unit": "%",
+    "basis": "published",
+    "source": "Anicua-Sanchez et al. 2008, Acta Horticulturae 779, abstract"
+   },
+   "filmSurface": {
+    "value": 4770,
+    "unit": "m²/m³",
+    "min": 2385,
+    "max": 9540,
+    "basis": "derived",
+    "source": "spheres of the mean grain d at this porosity: 6 (1 - porosity) / d, d = 0.375 mm"
+   },
+   "bulkDensity": {
+    "value": 900,
+    "unit": "kg/m³",
+    "min": 750,
+    "max": 1000,
+    "basis": "memory",
+    "source": "engineering handbooks, recalled"
+   },
+   "heldWater": {
+    "value": 40,
+    "unit": "%",
+    "min": 25,
+    "max": 55,
+    "basis": "assumed",
+    "source": "fine grains with pores"
+   },
+   "capillaryRise": {
+    "value": 250,
+    "unit": "mm",
+    "basis": "assumed",
+    "source": "as sand of this grain"
+   }
   }
  },
  "waters": {
   "distilled": {
    "id": "distilled",
    "name": "distilled or reverse osmosis water",
+   "known": {
+    "level": "well",
+    "note": "Pure water has nothing to be known."
+   },
    "origin": "pure",
    "ions": {
     "calcium": {
@@ -27477,6 +29850,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Invented after ordinary analyses; put in the analysis of your own water."
+   },
    "origin": "tap",
    "ions": {
     "calcium": {
@@ -27553,6 +29930,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Rain off a roof carries what lies on the roof: let the first rain run off, and use none from copper, zinc or lead."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Invented after ordinary analyses; put in the analysis of your own water."
+   },
    "origin": "rain",
    "ions": {
     "calcium": {
@@ -27630,6 +30011,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Waste the first litres after a rest, and change cartridges when the conductivity rises. A membrane does not hold chloramine back without a carbon stage."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Invented after ordinary analyses; put in the analysis of your own water."
+   },
    "origin": "pure",
    "ions": {
     "calcium": {
@@ -27707,6 +30092,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
    ],
+   "known": {
+    "level": "well",
+    "note": "Nearly all values are in print or reckoned from such."
+   },
    "origin": "tap",
    "ions": {
     "calcium": {
@@ -27795,6 +30184,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Invented after ordinary analyses; put in the analysis of your own water."
+   },
    "origin": "tap",
    "ions": {
     "calcium": {
@@ -27872,6 +30265,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Tap water may hold chlorine or chloramine: treat it or let it stand before animals meet it."
    ],
+   "known": {
+    "level": "well",
+    "note": "Nearly all values are in print or reckoned from such."
+   },
    "origin": "tap",
    "ions": {
     "calcium": {
@@ -27962,6 +30359,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Baking powder and washing soda are other things: baking powder holds acids and starch, washing soda is caustic and raises pH far more."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "alsoCalled": [
     "sodium-bicarbonate",
     "bicarbonate-of-soda"
@@ -28000,6 +30401,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "A powder stirred into water clouds it for days and dissolves only as far as CO2 allows; crushed coral or limestone in the filter does the same at its own pace."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "alsoCalled": [
     "chalk"
    ],
@@ -28038,6 +30443,10 @@ export const LIBRARY_DATA: LibraryData = {
     "Calcium chloride grows hot in water and irritates eyes and skin: wear glasses, put salt into water and never water onto salt.",
     "It draws water from the air: a pack left open holds less salt per gram; keep it shut tight."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "alsoCalled": [
     "calcium-chloride-dihydrate"
    ],
@@ -28076,6 +30485,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Irritates eyes. It melts at 30 °C and draws water from the air: keep it cool and shut tight."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "formula": "CaCl2.6H2O",
    "purity": {
     "value": 98,
@@ -28110,6 +30523,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Bath salts often hold scent, dye or oil: use the plain salt only. Swallowed by the spoon it purges."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "alsoCalled": [
     "epsom",
     "magnesium-sulfate",
@@ -28150,6 +30567,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Plaster of Paris is another salt (half the water, sets hard): use the dihydrate. Keep its dust out of the lungs."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "alsoCalled": [
     "calcium-sulfate",
     "brewers-gypsum"
@@ -28188,6 +30609,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "It draws water from the air: keep it shut tight. Sea-made nigari holds bromide and sodium besides: use a pure grade."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "alsoCalled": [
     "nigari"
    ],
@@ -28225,6 +30650,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Potassium carbonate (potash) is another, caustic salt: check the name on the pack. Some packs hold magnesium oxide so that they pour; take one without."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "formula": "KHCO3",
    "purity": {
     "value": 99,
@@ -28259,6 +30688,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Salt substitutes are often mixtures: use plain potassium chloride. Much potassium harms some invertebrates."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "formula": "KCl",
    "purity": {
     "value": 99,
@@ -28293,6 +30726,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Fertiliser grades may hold other salts and metals: use a pure grade. Much potassium harms some invertebrates."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "formula": "K2SO4",
    "purity": {
     "value": 99,
@@ -28328,6 +30765,10 @@ export const LIBRARY_DATA: LibraryData = {
     "Slaked lime is caustic and can blind: goggles and gloves, no dust, children away; rinse eyes at once for a quarter of an hour and see a doctor.",
     "Its solution has a pH above 12 until CO2 has turned it into bicarbonate: never into water with animals; bubble CO2 or air through until the pH is below 8.5."
    ],
+   "known": {
+    "level": "poorly",
+    "note": "Values are recalled, of the trade or judged; none or hardly any is in print."
+   },
    "alsoCalled": [
     "calcium-hydroxide",
     "pickling-lime"
@@ -28366,6 +30807,10 @@ export const LIBRARY_DATA: LibraryData = {
    "cautions": [
     "Without iodine and without anti-caking agent (ferrocyanide): pickling or kosher salt. Most moss, fern and soft-water animals take salt badly."
    ],
+   "known": {
+    "level": "fairly",
+    "note": "Some values are in print, the others recalled or judged."
+   },
    "alsoCalled": [
     "sodium-chloride"
    ],
