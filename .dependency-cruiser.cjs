@@ -45,7 +45,7 @@ module.exports = {
       name: 'pure-packages',
       comment: 'engine, library and figures use no node module',
       severity: 'error',
-      from: { path: '^packages/(engine|library|figures)/src/', pathNot: '\\.test\\.ts$' },
+      from: { path: '^packages/(engine|library|figures)/src/', pathNot: '\\.test\\.ts$|-test-kit\\.ts$' },
       to: { dependencyTypes: ['core'] },
     },
     {
