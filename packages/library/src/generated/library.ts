@@ -620,7 +620,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "Has driven insects and lizards to the brink on Japanese islands; never release it.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
@@ -6978,7 +6978,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "Introduced in Puerto Rico; never release it.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
@@ -9618,7 +9618,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "From North America and at large in Europe: never pour tank water or plants into open water.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
@@ -12060,7 +12060,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "Carried over all warm coasts by people; never release it in warm regions.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
@@ -12997,7 +12997,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "Established in many warm countries outside its range. Never release it, its water or plants it sat on.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
@@ -14290,7 +14290,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "At large in warm waters of Europe, Japan and North America. Never release it.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
@@ -16497,7 +16497,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "Spread over the world with water plants. Never release it or plants it sat on.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
@@ -17199,7 +17199,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "From Florida, at large in many warm waters. Never release it or plants it sat on.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
@@ -17556,7 +17556,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
-     "kind": "invasive",
+     "kind": "law",
      "text": "Its relatives have invaded warm waters over the world, and it crosses with guppies. Never release it.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { entryHead, quantity, quantityIn, share } from './quantity.ts';
+import { anyQuantity, entryHead, known, quantity, quantityIn, share } from './quantity.ts';
 
 /** Shares are per dry mass. */
 export const feedSchema = z.strictObject({
@@ -10,6 +10,13 @@ export const feedSchema = z.strictObject({
   phosphorus: share,
   /** Loss of what is not eaten, soaked, at 25 degC. */
   decay: quantityIn('1/d', { min: 0.005, max: 5 }),
+  calcium: share.optional(),
+  energy: quantityIn('kJ/g', { min: 0, max: 40 }).optional(),
+  /** Dry matter that leaves an uneaten piece in still water at about 25 degC. */
+  leached: z.strictObject({ hour: share, day: share }).optional(),
+  /** What usual portions weigh, as fed. */
+  portions: z.record(z.string().min(3), anyQuantity).optional(),
+  known: known.optional(),
 });
 
 export type Feed = z.infer<typeof feedSchema>;

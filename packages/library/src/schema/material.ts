@@ -1,5 +1,11 @@
 import { z } from 'zod';
-import { entryHead, quantity, quantityIn, share } from './quantity.ts';
+import { anyQuantity, entryHead as nameAndCautions, known, quantity, quantityIn, share } from './quantity.ts';
+
+const entryHead = {
+  ...nameAndCautions,
+  /** How well its numbers are known. */
+  known: known.optional(),
+};
 
 const layerKinds = ['false bottom', 'drainage', 'foam', 'mesh', 'substrate'] as const;
 
@@ -35,7 +41,7 @@ const layerMaterial = z.strictObject({
   /** Layers it is usually put in. */
   layers: z.array(z.enum(layerKinds)).min(1),
   porosity: quantity('share', { min: 0.05, max: 1 }),
-  filmSurface: quantity('area per volume', { min: 0, max: 20_000 }),
+  filmSurface: quantity('area per volume', { min: 0, max: 60_000 }),
   bulkDensity: quantity('density', { min: 5, max: 2500 }),
   /** Water by volume that stays when the layer drains. */
   heldWater: quantity('share', { min: 0, max: 0.95 }).optional(),
@@ -85,7 +91,23 @@ const litter = z.strictObject({
   leachableCarbon: share,
 });
 
-export const materialSchema = z.discriminatedUnion('use', [layerMaterial, wood, stone, carbonate, litter]);
+/** What box, joints, walls and hoses are made of; values for the builder. */
+const build = z.strictObject({
+  ...entryHead,
+  use: z.literal('build'),
+  made: z.enum(['glass', 'plastic', 'sealant', 'resin', 'grid', 'screen', 'tube']),
+  /** By plain name, in the unit of the trade. */
+  properties: z.record(z.string().min(3), anyQuantity),
+});
+
+export const materialSchema = z.discriminatedUnion('use', [
+  layerMaterial,
+  wood,
+  stone,
+  carbonate,
+  litter,
+  build,
+]);
 
 export type Material = z.infer<typeof materialSchema>;
 export type MaterialUse = Material['use'];

@@ -1,9 +1,11 @@
 import { z } from 'zod';
-import { entryHead, quantity, share } from './quantity.ts';
+import { entryHead, known, quantity, share } from './quantity.ts';
 
 /** A mineral salt to mix water with, as it is sold. */
 export const saltSchema = z.strictObject({
   ...entryHead,
+  /** How well its numbers are known. */
+  known: known.optional(),
   /** Other names under which it can be asked for. */
   alsoCalled: z.array(z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/)).optional(),
   /** With its water of crystallisation, such as 'MgSO4.7H2O'. */

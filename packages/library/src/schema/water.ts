@@ -1,6 +1,6 @@
 import { DISSOLVED_IDS, type Dimension, type DissolvedId } from '@shoreglass/engine';
 import { z } from 'zod';
-import { entryHead, quantity } from './quantity.ts';
+import { entryHead, known, quantity } from './quantity.ts';
 
 const ANY: readonly Dimension[] = [
   'mass concentration',
@@ -17,6 +17,8 @@ const ions = Object.fromEntries(DISSOLVED_IDS.map((id) => [id, concentration])) 
 /** An analysis. mg/L is of the ion itself (NO3, PO4), of carbon for dissolvedOrganicCarbon; mg N/L and mg P/L of the element. */
 export const waterSchema = z.strictObject({
   ...entryHead,
+  /** How well its numbers are known. */
+  known: known.optional(),
   /** Where it comes from: tap water gets the cautions on chlorine and copper. */
   origin: z.enum(['pure', 'rain', 'tap']),
   ions: z.strictObject(ions),

@@ -129,7 +129,7 @@ export function referenceRemarks(content: EnclosureContent, library: Library): R
       {
         severity: 'blocking',
         path,
-        message: `${name} is ${use === 'layer' ? 'a material for layers' : use} and cannot be used here`,
+        message: `${name} is ${use === 'layer' ? 'a material for layers' : use === 'build' ? 'for building the box' : use} and cannot be used here`,
         mend: `Use one of ${fitting.slice(0, 12).join(', ')}.`,
       },
     ];

@@ -69,7 +69,10 @@ function leached({
   return { woodLeachable: quick, woodLeachableSlow: slow };
 }
 
-function contentsOf(material: Material, content: PieceContent): HardscapePiece['contents'] {
+/** What may lie in an enclosure; what the box is built of does not. */
+type PieceMaterial = Exclude<Material, { use: 'build' }>;
+
+function contentsOf(material: PieceMaterial, content: PieceContent): HardscapePiece['contents'] {
   const { mass } = content;
   switch (material.use) {
     case 'wood':
@@ -95,7 +98,7 @@ function contentsOf(material: Material, content: PieceContent): HardscapePiece['
 }
 
 /** Dry mass per displaced volume [kg/m3]; of what is sold by the bulk, that of its grains or fibres. */
-function densityOf(material: Material): number {
+function densityOf(material: PieceMaterial): number {
   if (material.use !== 'layer') return plain(material.density, 'density');
   return plain(material.bulkDensity, 'density') / Math.max(0.01, 1 - plain(material.porosity, 'share'));
 }
@@ -103,6 +106,7 @@ function densityOf(material: Material): number {
 /** @throws UnknownEntry, or Error for a material that is not a piece. */
 export function pieceOf(content: PieceContent, library: Library): HardscapePiece {
   const material = library.material(content.material);
+  if (material.use === 'build') throw new Error(`${material.name} builds the box and is no piece in it`);
   const isLayer = material.use === 'layer';
   if (isLayer && !material.exchange) throw new Error(`${material.name} is a layer, not a piece`);
   const { id, name = material.name, mass, course = [] } = content;
