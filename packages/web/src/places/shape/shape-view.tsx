@@ -15,6 +15,7 @@ import type { Command, Desk } from './desk/shape-desk-store.ts';
 import { ToolBar } from './desk/tool-bar.tsx';
 import { useUnit } from './desk/units.ts';
 import { amountsIn } from './figures/amounts.ts';
+import { cautionsAbout } from './figures/cautions-at.ts';
 import { ConcernList } from './figures/concern-list.tsx';
 import { KeyFigures } from './figures/key-figures.tsx';
 import { GROUPS } from './handles/all-handles.ts';
@@ -129,6 +130,7 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
           findingsAt={findingsAt(concerns)}
           firstField={firstField}
           deeds={deedsFor(selected, shape.content, unit)}
+          cautions={cautionsAbout(shape.sheet, selected)}
           onSelect={(id) => {
             const handle = handleNamed(handles, id);
             if (handle) select(handle);

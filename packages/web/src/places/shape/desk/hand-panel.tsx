@@ -23,13 +23,15 @@ interface HandPanelProps {
   readonly findingsAt: ReadonlyMap<string, readonly Pick<Finding, 'message' | 'mend'>[]>;
   readonly firstField: RefObject<HTMLInputElement | null>;
   readonly deeds: readonly PartDeed[];
+  /** What is to be minded about the part. */
+  readonly cautions: readonly string[];
   readonly onSelect: (id: string) => void;
   readonly onCommand: (command: Command) => void;
 }
 
 /** What is in the hand: its measures to type and to step, what was found about it, and what can be done with it. */
 export function HandPanel(props: HandPanelProps) {
-  const { handles, selected, refusal, deeds } = props;
+  const { handles, selected, refusal, deeds, cautions } = props;
   return (
     <section aria-label="In the hand" className={styles.panel}>
       <label className={styles.part}>
@@ -95,6 +97,13 @@ export function HandPanel(props: HandPanelProps) {
             </button>
           ))}
         </div>
+      )}
+      {cautions.length > 0 && (
+        <ul className={styles.cautions} aria-label="To mind about it">
+          {cautions.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
       )}
     </section>
   );

@@ -22,7 +22,12 @@ export function shapeReader(fileName: string): ShapeReader {
   let waiting: { asked: Asked; answer: (reading: ShapeReading | undefined) => void } | undefined;
   const read = ({ text, edits }: Asked) => {
     thread ??= startThread();
-    return thread.ask({ do: 'shape', text, fileName, edits });
+    return thread.ask({ do: 'shape', text, fileName, edits }).catch((error: Error) => {
+      // The next question gets a fresh worker.
+      thread?.end();
+      thread = undefined;
+      throw error;
+    });
   };
   const serve = async (): Promise<void> => {
     busy = true;
