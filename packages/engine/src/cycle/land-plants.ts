@@ -71,9 +71,11 @@ function toLitter(values: Float64Array, carbon: number, made: Composition): void
   add(values, V.landLitterPhosphorus, carbon * made.phosphorusPerCarbon);
 }
 
+/** A pool keeps this part whatever is wanted: the stands' takings, rounded one by one, must not add up to more than it. */
+const KEPT = 1e-12;
 /** Part of a want that a pool meets in a day when all draw on it alike [0..1]. */
 const met = (wanted: number, there: number): number =>
-  wanted > 0 ? (there > 0 ? (-expm1(-wanted / there) * there) / wanted : 0) : 1;
+  wanted > 0 ? (there > 0 ? ((1 - KEPT) * -expm1(-wanted / there) * there) / wanted : 0) : 1;
 
 /** What a stand would do today if nutrients did not matter. */
 interface Plans {

@@ -9,7 +9,8 @@ export function shown(id: SeriesId, value: number): string {
   return unit && unit !== 'animals' ? `${trimmed} ${unit}` : trimmed;
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const capital = (text: string): string =>
+  text.startsWith('pH') ? text : text.charAt(0).toUpperCase() + text.slice(1);
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 function reasons(because: readonly { readonly term: string; readonly share: number }[]): string {
