@@ -24,6 +24,7 @@ export {
   type Sourced,
 } from './community/inhabitant.ts';
 export * from './community/life-document.ts';
+export type { PlantOutlook } from './community/plant-outlook.ts';
 export * from './community/what-if-added.ts';
 export * from './cycle/carbonate-surface.ts';
 export * from './cycle/fall-aeration.ts';

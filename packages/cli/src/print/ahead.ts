@@ -25,6 +25,7 @@ const CHARTED = [
   'plantCover',
   'floatingCover',
   'emersedCover',
+  'transpiration',
 ] as const;
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
@@ -75,7 +76,8 @@ function seriesLine(series: QuantileSeries, nameWidth: number): string {
 
 function seriesLines({ series }: AheadDocument): string[] {
   const populations = Object.keys(series).filter((id) => /^population:[^:]+$/.test(id));
-  const shown = [...CHARTED, ...populations].flatMap((id) => series[id] ?? []);
+  const plantings = Object.keys(series).filter((id) => id.startsWith('planting:'));
+  const shown = [...CHARTED, ...plantings, ...populations].flatMap((id) => series[id] ?? []);
   const nameWidth = Math.max(...shown.map(({ name }) => name.length));
   return shown.map((one) => seriesLine(one, nameWidth));
 }

@@ -4,6 +4,7 @@ import type {
   FoodCapacity,
   FoodFlow,
   LifeDocument,
+  PlantOutlook,
   PopulationOutlook,
 } from '@shoreglass/engine';
 import { seriesSpec } from '@shoreglass/engine';
@@ -56,6 +57,19 @@ function populationLines({ name, total, stages, born, deaths }: PopulationOutloo
   ];
 }
 
+function plantLines({ name, zone, cover, heldBack }: PlantOutlook): string[] {
+  const last = cover.q50.length - 1;
+  const causes = Object.entries(heldBack)
+    .filter(([, share]) => share >= 0.1)
+    .sort((a, b) => b[1] - a[1])
+    .slice(0, 3)
+    .map(([cause, share]) => `${cause} ${Math.round(share * 100)} %`);
+  return [
+    `  ${colours.bold(`${name} (${zone})`)}  ${sparkline(cover.q50, SPARK_WIDTH)}  ${number(cover.q50[0] ?? 0)} to ${number(cover.q50[last] ?? 0)} % ${colours.dim(`(${number(cover.q05[last] ?? 0)} to ${number(cover.q95[last] ?? 0)})`)}`,
+    ...(causes.length > 0 ? [`    held back by ${causes.join(', ')}`] : []),
+  ];
+}
+
 function capacityLines({ foodName, production, eaters }: FoodCapacity): string[] {
   const carried = eaters
     .filter(({ adults }) => adults >= 0.05)
@@ -90,7 +104,7 @@ function effectLines(effects: readonly AdditionEffect[]): string[] {
 
 /** The community for people, as text for a terminal `width` characters wide. */
 export function lifeText(document: LifeDocument, width: number): string {
-  const { enclosure, run, conflicts, capacity, populations, flows, addition, feeding } = document;
+  const { enclosure, run, conflicts, capacity, populations, plants, flows, addition, feeding } = document;
   const title = (text: string): string => `\n${colours.underline(text)}`;
   return [
     `\n${colours.bold(enclosure.name)}, ${run.days} days from ${calendarDay(enclosure.startDate, 0)}, ${run.members} runs, seed ${run.seed}`,
@@ -98,6 +112,12 @@ export function lifeText(document: LifeDocument, width: number): string {
     ...(conflicts.length > 0 ? conflicts.map((each) => conflictLines(each, width)) : ['  Nothing found.']),
     title('Numbers, median of the runs: first to last day (5 to 95 %)'),
     ...(populations.length > 0 ? populations.flatMap(populationLines) : ['  No animals in the file.']),
+    ...(plants.length > 0
+      ? [
+          title('Cover of plants, median of the runs: first to last day (5 to 95 %)'),
+          ...plants.flatMap(plantLines),
+        ]
+      : []),
     title('What each food carries: adults, if they had nothing else and nobody beside them'),
     ...capacity.flatMap(capacityLines),
     title('Who eats what, expected run'),

@@ -47,6 +47,18 @@ const population = z.strictObject({
     .describe('Deaths by cause over the expected run.'),
 });
 
+const plant = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  zone: z.string(),
+  cover: quantileSeries.describe(
+    'Cover of its ground; plants that feed from the water share that of their group.',
+  ),
+  heldBack: z
+    .record(z.string(), z.number().min(0).max(1))
+    .describe('What kept it from growing at its best, by cause, as shares; on land only.'),
+});
+
 const flow = z
   .strictObject({
     eater: z.string(),
@@ -100,6 +112,7 @@ export const lifeDocumentSchema = z.strictObject({
   conflicts: z.array(conflict).readonly(),
   capacity: z.array(capacity).readonly(),
   populations: z.array(population).readonly(),
+  plants: z.array(plant).readonly(),
   flows: z.array(flow).readonly(),
   addition: z.exactOptional(addition),
   feeding: z.exactOptional(feeding),

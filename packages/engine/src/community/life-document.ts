@@ -10,6 +10,7 @@ import { carryingCapacity, type FoodCapacity } from './carrying-capacity.ts';
 import type { FeedingPlan } from './feeding-plan.ts';
 import { type FoodFlow, foodFlows } from './food-flows.ts';
 import type { Conflict } from './inhabitant.ts';
+import { type PlantOutlook, plantOutlooks } from './plant-outlook.ts';
 import type { AdditionEffect } from './what-if-added.ts';
 
 /** One population over the outlook. */
@@ -32,6 +33,7 @@ export interface LifeDocument {
   readonly conflicts: readonly Conflict[];
   readonly capacity: readonly FoodCapacity[];
   readonly populations: readonly PopulationOutlook[];
+  readonly plants: readonly PlantOutlook[];
   /** Who eats what in the expected run [mg C/week]. */
   readonly flows: readonly FoodFlow[];
   /** What adding animals does, when that was asked. */
@@ -96,6 +98,7 @@ export function lifeDocument(
     conflicts,
     capacity: carryingCapacity(plan, Math.min(options.days, USUAL_DAYS)),
     populations: populationOutlooks(prepared, runs.expected, ahead, shape),
+    plants: plantOutlooks(prepared, runs.expected, ahead.series, shape),
     flows: foodFlows({ plan, shape, rows: runs.expected.bookRows, days: options.days }),
     ...answers,
   };

@@ -37,6 +37,8 @@ export type DaySeries = (typeof DAY_SERIES)[number];
 export type DayState = { readonly day: number } & Readonly<Partial<Record<DaySeries, Estimate>>> & {
     /** By population id. */
     readonly populations: Readonly<Record<string, Estimate>>;
+    /** Covers of plantings on land [%], by planting id. */
+    readonly plantings?: Readonly<Record<string, Estimate>>;
   };
 
 /** The state of a day, between recorded days straight in between, before the first and after the last held. */
@@ -47,13 +49,16 @@ export function dayStateOf(document: AheadDocument, day: number): DayState {
     if (estimate) estimates[id] = estimate;
   }
   const populations: Record<string, Estimate> = {};
+  const plantings: Record<string, Estimate> = {};
   for (const [id, series] of Object.entries(document.series)) {
     const [kind, population, stage] = id.split(':');
-    if (kind !== 'population' || population === undefined || stage !== undefined) continue;
+    if (population === undefined || stage !== undefined) continue;
     const estimate = estimateOf(series, day);
-    if (estimate) populations[population] = estimate;
+    if (!estimate) continue;
+    if (kind === 'population') populations[population] = estimate;
+    if (kind === 'planting') plantings[population] = estimate;
   }
-  return { day, ...estimates, populations };
+  return { day, ...estimates, populations, plantings };
 }
 
 /** Median, middle half and band position of one series on a day; undefined when it holds nothing finite there. */

@@ -68,7 +68,10 @@ function plants(plan: SectionPlan, day: DayState): Unlettered[] {
   }));
   const taken = new Set(followed.flatMap(({ plantings }) => plantings));
   const others = plan.plants.filter((planting) => !taken.has(planting));
-  return [...followed.flatMap((each) => followedCover(each, day)), ...others.map(plantedCover)];
+  return [
+    ...followed.flatMap((each) => followedCover(each, day)),
+    ...others.flatMap((planting) => landCover(planting, day)),
+  ];
 }
 
 type Followed = (typeof FOLLOWED)[number] & { readonly plantings: readonly Planting[] };
@@ -88,6 +91,19 @@ function followedCover({ key, kind, plantings }: Followed, day: DayState): Unlet
       number: quantityText(cover.median, '%'),
       interval: spreadText(cover, '%'),
       ...(alarm ? { alarm } : {}),
+    },
+  ];
+}
+
+/** A planting on land with the outlook's cover, as planted where the outlook has none. */
+function landCover(planting: Planting, day: DayState): Unlettered[] {
+  const cover = day.plantings?.[planting.id];
+  if (!cover) return [plantedCover(planting)];
+  return [
+    {
+      ...plantedCover(planting),
+      number: quantityText(cover.median, '%'),
+      interval: spreadText(cover, '%'),
     },
   ];
 }

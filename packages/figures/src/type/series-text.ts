@@ -25,5 +25,7 @@ export function seriesText(id: SeriesId, series: QuantileSeries, estimate: Estim
 
 /** Digits a series is shown with; the engine's list decides. */
 export function seriesDigits(id: SeriesId): number {
-  return id in SERIES || id.startsWith('population:') ? seriesSpec(id).digits : 2;
+  return id in SERIES || id.startsWith('population:') || id.startsWith('planting:')
+    ? seriesSpec(id).digits
+    : 2;
 }

@@ -20,6 +20,7 @@ export function seriesByWeight(document: AheadDocument): SeriesId[] {
     ...turning.map(({ subject }) => subject),
     ...populations,
     ...ALWAYS_OF_INTEREST,
+    ...(Object.keys(document.series) as SeriesId[]).filter((id) => id.startsWith('planting:')),
   ];
   return [...new Set(ordered)].filter((id) => id in document.series && !isStage(id));
 }

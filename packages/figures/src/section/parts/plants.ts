@@ -23,7 +23,7 @@ export function waterPlants(frame: SectionFrame): SceneNode {
   return stands(frame, ['submerged', 'floating']);
 }
 
-/** Plants of margin and bank, by their planned cover. */
+/** Plants of margin and bank, by the cover of the day. */
 export function bankPlants(frame: SectionFrame): SceneNode {
   return stands(frame, ['land', 'emersed', 'moss']);
 }
@@ -38,7 +38,7 @@ const COVER_SERIES: Partial<Record<PlantGroup, 'plantCover' | 'floatingCover' | 
 /** Cover of a planting on the day [0..1]: the outlook's where it computes the group, else the plan's. */
 function coverOf(frame: SectionFrame, planting: Planting): number {
   const series = feedsFromWater(planting, frame.plan.zones) ? COVER_SERIES[planting.group] : undefined;
-  const outlook = series && frame.day[series]?.median;
+  const outlook = (series ? frame.day[series] : frame.day.plantings?.[planting.id])?.median;
   return Math.min(1, Math.max(0, outlook === undefined ? planting.cover : outlook / 100));
 }
 
