@@ -132,7 +132,7 @@ function risks(one: Inhabitant): Conflict[] {
       {
         kind: shownAs,
         who: [one.id],
-        severity: kind === 'invasive' ? 'warning' : 'note',
+        severity: 'note',
         sentence: `${capital(one.name)}: ${text}`,
         source,
         mend: RISK_MEND[shownAs],
