@@ -3,7 +3,10 @@ import { libraryOf } from './library.ts';
 
 export * from './library.ts';
 export * from './nearest.ts';
+export * from './page/entry-page.ts';
+export { capital } from './page/labels.ts';
 export { priorOf } from './priors.ts';
+export { ENTRY_SCHEMAS } from './schema/entries.ts';
 export type { EntryKind, LibraryData } from './schema/entries.ts';
 export type { Feed } from './schema/feed.ts';
 export type { Material, MaterialOf, MaterialUse } from './schema/material.ts';
