@@ -1,0 +1,58 @@
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { lifeDocumentSchema } from '@shoreglass/contract';
+import { describe, expect, it } from 'vitest';
+
+const SLOW = 120_000;
+
+function life(...args: string[]): { status: number | null; stdout: string; stderr: string } {
+  const main = join(import.meta.dirname, 'main.ts');
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', main, 'life', 'beck-bank', '--days', '30', '--members', '2', ...args],
+    { encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } },
+  );
+  return { status, stdout, stderr };
+}
+
+describe('life', () => {
+  it(
+    '--json prints one document that its schema accepts, with what an addition does',
+    () => {
+      const { status, stdout } = life('--json', '--add', 'physella-acuta:3');
+      expect(status).toBe(0);
+      const document = lifeDocumentSchema.parse(JSON.parse(stdout));
+      expect(document.addition?.species).toBe('physella-acuta');
+      expect(document.populations.map(({ id }) => id)).toContain('porcellio-scaber');
+      expect(document.flows.length).toBeGreaterThan(0);
+    },
+    SLOW,
+  );
+
+  it(
+    'tells people what does not fit, numbers, food and who eats what',
+    () => {
+      const { status, stdout } = life();
+      expect(status).toBe(0);
+      for (const heading of [
+        'What does not go together',
+        'Numbers',
+        'What each food carries',
+        'Who eats what',
+      ])
+        expect(stdout).toContain(heading);
+    },
+    SLOW,
+  );
+
+  it(
+    'says what is wrong with a wish it cannot read',
+    () => {
+      const nobody = life('--add', 'unicorn:3');
+      expect(nobody.status).toBe(2);
+      expect(nobody.stderr).toMatch(/holds no animal 'unicorn'/);
+      expect(life('--hold', 'hyalella-azteca').status).toBe(2);
+    },
+    SLOW,
+  );
+});
