@@ -120,6 +120,7 @@ class PatankarIntegrator implements Integrator {
     unsettled: 0,
   };
   private readonly system: Rates;
+  private readonly stateCount: number;
   private readonly network: PatankarNetwork;
   private readonly options: Required<IntegratorOptions>;
   private readonly stage: PatankarStage;
@@ -135,21 +136,23 @@ class PatankarIntegrator implements Integrator {
   constructor(system: Rates, stateCount: number, options: Required<IntegratorOptions>) {
     checkOptions(options);
     this.system = system;
+    this.stateCount = stateCount;
     this.options = options;
     this.network = patankarNetwork(system, stateCount);
-    const { reactionCount } = this.network;
+    const { poolCount, reactionCount } = this.network;
     this.stage = patankarStage(this.network);
     this.joint = policyWorkspace(this.network);
     this.first = new Float64Array(reactionCount);
     this.second = new Float64Array(reactionCount);
     this.third = new Float64Array(reactionCount);
-    this.halfway = new Float64Array(stateCount);
-    this.prediction = new Float64Array(stateCount);
+    this.halfway = new Float64Array(poolCount);
+    this.prediction = new Float64Array(poolCount);
     this.nextStep = options.firstStep;
   }
 
   step(values: Float64Array, h: number, extents: Float64Array): number {
     if (!(h > 0 && h < Number.POSITIVE_INFINITY)) throw new RangeError(`step of ${h} s`);
+    this.check(values);
     this.begin(values);
     const error = this.attempt(values, h);
     this.accept(values, extents);
@@ -159,6 +162,7 @@ class PatankarIntegrator implements Integrator {
   advance(values: Float64Array, duration: number, extents: Float64Array): void {
     if (!(duration >= 0 && duration < Number.POSITIVE_INFINITY))
       throw new RangeError(`duration of ${duration} s`);
+    this.check(values);
     let remaining = duration;
     while (remaining > 0) {
       this.begin(values);
@@ -188,15 +192,20 @@ class PatankarIntegrator implements Integrator {
     }
   }
 
-  /** Remembers the state and evaluates its rates. */
-  private begin(values: Float64Array): void {
-    const { begin } = this.stage;
-    for (let state = 0; state < begin.length; state += 1) {
+  /** @throws RangeError when a state is negative or not finite. */
+  private check(values: Float64Array): void {
+    for (let state = 0; state < this.stateCount; state += 1) {
       const content = values[state]!;
       if (!(content >= 0 && content < Number.POSITIVE_INFINITY))
         throw new RangeError(`state ${state} is ${content}`);
-      begin[state] = content;
     }
+  }
+
+  /** Remembers the state and evaluates its rates. */
+  private begin(values: Float64Array): void {
+    const { begin } = this.stage;
+    const { pools } = this.network;
+    for (let pool = 0; pool < begin.length; pool += 1) begin[pool] = values[pools[pool]!]!;
     this.evaluate(values, this.first);
   }
 
@@ -215,8 +224,8 @@ class PatankarIntegrator implements Integrator {
   private attempt(values: Float64Array, h: number): number {
     const { begin, reference, nominal } = this.stage;
     const { first, second, third, halfway, prediction } = this;
-    for (let state = 0; state < begin.length; state += 1) {
-      reference[state] = atLeast(begin[state]!);
+    for (let pool = 0; pool < begin.length; pool += 1) {
+      reference[pool] = atLeast(begin[pool]!);
     }
     for (let r = 0; r < nominal.length; r += 1) nominal[r] = 0.5 * h * first[r]!;
     this.solveStage(halfway);
@@ -230,8 +239,8 @@ class PatankarIntegrator implements Integrator {
     for (let r = 0; r < nominal.length; r += 1) nominal[r] = h * second[r]!;
     this.solveStage(prediction);
 
-    for (let state = 0; state < begin.length; state += 1) {
-      reference[state] = atLeast(prediction[state]!);
+    for (let pool = 0; pool < begin.length; pool += 1) {
+      reference[pool] = atLeast(prediction[pool]!);
     }
     for (let r = 0; r < nominal.length; r += 1) {
       nominal[r] = h * ((2 / 9) * first[r]! + (1 / 3) * second[r]! + (4 / 9) * third[r]!);
@@ -245,10 +254,10 @@ class PatankarIntegrator implements Integrator {
   private referToExtrapolated(halfway: Float64Array): void {
     const { begin, reference } = this.stage;
     const { mostGrowth } = this.options;
-    for (let state = 0; state < begin.length; state += 1) {
-      const content = atLeast(halfway[state]!);
-      const start = begin[state]!;
-      reference[state] =
+    for (let pool = 0; pool < begin.length; pool += 1) {
+      const content = atLeast(halfway[pool]!);
+      const start = begin[pool]!;
+      reference[pool] =
         content < mostGrowth * start ? atLeast((content / start) * content) : mostGrowth * content;
     }
   }
@@ -268,13 +277,14 @@ class PatankarIntegrator implements Integrator {
     const { drawn } = this.network;
     sumUp(this.network, this.stage, result);
     for (let k = 0; k < weightedCount; k += 1) {
-      const state = drawn[weighted[k]!]!;
-      result[state] = weight[state]! * reference[state]!;
+      const pool = drawn[weighted[k]!]!;
+      result[pool] = weight[pool]! * reference[pool]!;
     }
   }
 
   private evaluateAt(contents: Float64Array, values: Float64Array, rates: Float64Array): void {
-    for (let state = 0; state < contents.length; state += 1) values[state] = contents[state]!;
+    const { pools } = this.network;
+    for (let pool = 0; pool < contents.length; pool += 1) values[pools[pool]!] = contents[pool]!;
     this.evaluate(values, rates);
   }
 
@@ -282,9 +292,9 @@ class PatankarIntegrator implements Integrator {
     const { relativeTolerance, absoluteTolerance } = this.options;
     const { begin, content } = this.stage;
     let largest = 0;
-    for (let state = 0; state < begin.length; state += 1) {
-      const allowed = absoluteTolerance + relativeTolerance * Math.max(content[state]!, begin[state]!);
-      const difference = Math.abs(content[state]! - this.prediction[state]!);
+    for (let pool = 0; pool < begin.length; pool += 1) {
+      const allowed = absoluteTolerance + relativeTolerance * Math.max(content[pool]!, begin[pool]!);
+      const difference = Math.abs(content[pool]! - this.prediction[pool]!);
       if (difference > largest * allowed) largest = difference / allowed;
     }
     return largest;
@@ -292,7 +302,8 @@ class PatankarIntegrator implements Integrator {
 
   private accept(values: Float64Array, extents: Float64Array): void {
     const { extent, content } = this.stage;
-    for (let state = 0; state < content.length; state += 1) values[state] = content[state]!;
+    const { pools } = this.network;
+    for (let pool = 0; pool < content.length; pool += 1) values[pools[pool]!] = content[pool]!;
     for (let reaction = 0; reaction < extent.length; reaction += 1) {
       extents[reaction] = extents[reaction]! + extent[reaction]!;
     }

@@ -12,23 +12,21 @@ const MARGIN = 1e-12;
  * @source derived
  */
 export function startStage(network: PatankarNetwork, stage: PatankarStage, explicitShare: number): void {
-  const { drawn, consumer, consumed, consumedPool } = network;
-  const { begin, nominal, weight, factor, extent, weighted, loss } = stage;
-  for (let p = 0; p < loss.length; p += 1) loss[p] = 0;
-  for (let e = 0; e < consumer.length; e += 1) {
-    const p = consumedPool[e]!;
-    loss[p] = loss[p]! + consumed[e]! * nominal[consumer[e]!]!;
-  }
+  const { drawn, consumerStart, consumer, consumed } = network;
+  const { begin, nominal, weight, factor, extent, weighted } = stage;
   let count = 0;
-  for (let p = 0; p < drawn.length; p += 1) {
-    if (loss[p]! <= explicitShare * begin[drawn[p]!]!) continue;
+  for (let p = 0, e = 0; p < drawn.length; p += 1) {
+    const end = consumerStart[p + 1]!;
+    let loss = 0;
+    for (; e < end; e += 1) loss += consumed[e]! * nominal[consumer[e]!]!;
+    if (loss <= explicitShare * begin[drawn[p]!]!) continue;
     weighted[count] = p;
     count += 1;
   }
   stage.weightedCount = count;
   for (let r = 0; r < extent.length; r += 1) extent[r] = nominal[r]!;
   if (count === 0) return;
-  for (let state = 0; state < weight.length; state += 1) weight[state] = 1;
+  for (let pool = 0; pool < weight.length; pool += 1) weight[pool] = 1;
   for (let r = 0; r < factor.length; r += 1) factor[r] = 1;
 }
 
@@ -38,11 +36,12 @@ export function sumUp(
   { begin, extent }: PatankarStage,
   result: Float64Array,
 ): void {
-  const { reaction, state, coefficient } = network;
-  for (let i = 0; i < begin.length; i += 1) result[i] = begin[i]!;
-  for (let e = 0; e < state.length; e += 1) {
-    const i = state[e]!;
-    result[i] = result[i]! + coefficient[e]! * extent[reaction[e]!]!;
+  const { poolStart, reaction, coefficient } = network;
+  for (let i = 0, e = 0; i < begin.length; i += 1) {
+    const end = poolStart[i + 1]!;
+    let content = begin[i]!;
+    for (; e < end; e += 1) content += coefficient[e]! * extent[reaction[e]!]!;
+    result[i] = content;
   }
 }
 
@@ -81,13 +80,13 @@ function settleRounding(network: PatankarNetwork, stage: PatankarStage): boolean
   let isPositive = true;
   for (let k = 0; k < weightedCount; k += 1) {
     const p = weighted[k]!;
-    const state = drawn[p]!;
+    const pool = drawn[p]!;
     const taken = takenFrom(network, extent, p);
-    if (content[state]! < 1e-4 * taken) {
-      const solved = stage.weight[state]! * stage.reference[state]!;
-      if (Math.abs(solved - content[state]!) <= 4 * EPSILON * taken) content[state] = solved;
+    if (content[pool]! < 1e-4 * taken) {
+      const solved = stage.weight[pool]! * stage.reference[pool]!;
+      if (Math.abs(solved - content[pool]!) <= 4 * EPSILON * taken) content[pool] = solved;
     }
-    if (content[state]! < 0) isPositive = false;
+    if (content[pool]! < 0) isPositive = false;
   }
   return isPositive;
 }

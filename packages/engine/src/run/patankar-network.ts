@@ -3,24 +3,28 @@ import type { ReactionSystem } from '../process/compose.ts';
 /** What the integrator needs of a reaction system. */
 export type ReactionRows = Pick<ReactionSystem, 'start' | 'index' | 'coefficient'>;
 
-/** The stoichiometry of a reaction system, sorted for sweeps over pools. "Drawn" pools are consumed by some reaction. */
+/**
+ * The stoichiometry of a reaction system, sorted for sweeps over pools. Only states that some reaction changes take part;
+ * they are numbered in their order as pools. "Drawn" pools are consumed by some reaction.
+ */
 export interface PatankarNetwork {
-  readonly stateCount: number;
+  /** The pools' state indices, ascending. */
+  readonly pools: Int32Array;
+  readonly poolCount: number;
   readonly reactionCount: number;
-  /** Every entry's reaction, state and coefficient. */
+  /** By pool: the reactions that change it, in their order, and by how much per unit of extent. */
+  readonly poolStart: Int32Array;
   readonly reaction: Int32Array;
-  readonly state: Int32Array;
   readonly coefficient: Float64Array;
   /** By reaction: the pools it consumes. */
   readonly reactantStart: Int32Array;
   readonly reactant: Int32Array;
-  /** Drawn pools, by state index; the rows below are in their order. */
+  /** Drawn pools; the rows below are in their order. */
   readonly drawn: Int32Array;
-  /** Reactions that consume the pool, and how much per unit of extent, > 0; `consumedPool` is the row itself. */
+  /** Reactions that consume the pool, and how much per unit of extent, > 0. */
   readonly consumerStart: Int32Array;
   readonly consumer: Int32Array;
   readonly consumed: Float64Array;
-  readonly consumedPool: Int32Array;
   /** Reactions that produce the pool, and how much per unit of extent, > 0. */
   readonly producerStart: Int32Array;
   readonly producer: Int32Array;
@@ -29,15 +33,24 @@ export interface PatankarNetwork {
 
 interface Entry {
   readonly reaction: number;
-  readonly state: number;
+  readonly pool: number;
   readonly coefficient: number;
 }
 
-function entriesOf({ start, index, coefficient }: ReactionRows): Entry[] {
+function poolsOf({ start, index }: ReactionRows, stateCount: number): number[] {
+  const changed = index.subarray(0, start[start.length - 1]);
+  for (const state of changed) {
+    if (!(state >= 0 && state < stateCount))
+      throw new RangeError(`a reaction changes value ${state}, not a state`);
+  }
+  return [...new Set(changed)].sort((a, b) => a - b);
+}
+
+function entriesOf({ start, index, coefficient }: ReactionRows, pools: readonly number[]): Entry[] {
   const entries: Entry[] = [];
   for (let reaction = 0; reaction + 1 < start.length; reaction += 1) {
     for (let e = start[reaction]!; e < start[reaction + 1]!; e += 1) {
-      entries.push({ reaction, state: index[e]!, coefficient: coefficient[e]! });
+      entries.push({ reaction, pool: pools.indexOf(index[e]!), coefficient: coefficient[e]! });
     }
   }
   return entries;
@@ -60,49 +73,42 @@ function rows<T>(count: number, groups: readonly (readonly T[])[]): { start: Int
  * @source derived
  */
 export function patankarNetwork(system: ReactionRows, stateCount: number): PatankarNetwork {
-  const entries = entriesOf(system);
-  for (const { state } of entries) {
-    if (!(state >= 0 && state < stateCount))
-      throw new RangeError(`a reaction changes value ${state}, not a state`);
-  }
+  const pools = poolsOf(system, stateCount);
+  const entries = entriesOf(system, pools);
   const reactionCount = system.start.length - 1;
   const consuming = entries.filter((entry) => entry.coefficient < 0);
   const producing = entries.filter((entry) => entry.coefficient > 0);
-  const drawn = [...new Set(consuming.map((entry) => entry.state))].sort((a, b) => a - b);
+  const drawn = [...new Set(consuming.map((entry) => entry.pool))].sort((a, b) => a - b);
   const byReaction = Array.from({ length: reactionCount }, (_, reaction) =>
     consuming.filter((entry) => entry.reaction === reaction),
   );
   const reactants = rows(reactionCount, byReaction);
-  const consumers = rows(
-    drawn.length,
-    drawn.map((state) => consuming.filter((entry) => entry.state === state)),
-  );
-  const producers = rows(
-    drawn.length,
-    drawn.map((state) => producing.filter((entry) => entry.state === state)),
-  );
+  const ofPool = (some: readonly Entry[]) => (pool: number) => some.filter((entry) => entry.pool === pool);
+  const changes = rows(pools.length, [...pools.keys()].map(ofPool(entries)));
+  const consumers = rows(drawn.length, drawn.map(ofPool(consuming)));
+  const producers = rows(drawn.length, drawn.map(ofPool(producing)));
   return {
-    stateCount,
+    pools: Int32Array.from(pools),
+    poolCount: pools.length,
     reactionCount,
-    reaction: Int32Array.from(entries, (entry) => entry.reaction),
-    state: Int32Array.from(entries, (entry) => entry.state),
-    coefficient: Float64Array.from(entries, (entry) => entry.coefficient),
+    poolStart: changes.start,
+    reaction: Int32Array.from(changes.items, (entry) => entry.reaction),
+    coefficient: Float64Array.from(changes.items, (entry) => entry.coefficient),
     reactantStart: reactants.start,
-    reactant: Int32Array.from(reactants.items, (entry) => entry.state),
+    reactant: Int32Array.from(reactants.items, (entry) => entry.pool),
     drawn: Int32Array.from(drawn),
     consumerStart: consumers.start,
     consumer: Int32Array.from(consumers.items, (entry) => entry.reaction),
     consumed: Float64Array.from(consumers.items, (entry) => -entry.coefficient),
-    consumedPool: Int32Array.from(consumers.items, (entry) => drawn.indexOf(entry.state)),
     producerStart: producers.start,
     producer: Int32Array.from(producers.items, (entry) => entry.reaction),
     produced: Float64Array.from(producers.items, (entry) => entry.coefficient),
   };
 }
 
-/** The numbers of one stage; arrays by state or by reaction, reused in every step. */
+/** The numbers of one stage; arrays by pool or by reaction, reused in every step. */
 export interface PatankarStage {
-  /** State at the start of the step, y^n. */
+  /** Contents at the start of the step, y^n. */
   readonly begin: Float64Array;
   /** What the weights refer to, sigma, > 0: y^n in the first stage, the first stage's result in the second. */
   readonly reference: Float64Array;
@@ -111,9 +117,7 @@ export interface PatankarStage {
   /** Positions, among the drawn pools, of those whose weight is solved for; `weightedCount` of them hold. */
   readonly weighted: Int32Array;
   weightedCount: number;
-  /** What each drawn pool would lose to h R. */
-  readonly loss: Float64Array;
-  /** Weights w = y / sigma by state; 1 for pools that are not weighted. */
+  /** Weights w = y / sigma by pool; 1 for pools that are not weighted. */
   readonly weight: Float64Array;
   /** Factors phi by reaction: the least weight among its reactants, 1 without reactants. */
   readonly factor: Float64Array;
@@ -124,17 +128,16 @@ export interface PatankarStage {
 }
 
 /** Room for the stages of a network. `derived`. */
-export function patankarStage({ stateCount, reactionCount, drawn }: PatankarNetwork): PatankarStage {
+export function patankarStage({ poolCount, reactionCount, drawn }: PatankarNetwork): PatankarStage {
   return {
-    begin: new Float64Array(stateCount),
-    reference: new Float64Array(stateCount),
+    begin: new Float64Array(poolCount),
+    reference: new Float64Array(poolCount),
     nominal: new Float64Array(reactionCount),
     weighted: new Int32Array(drawn.length),
     weightedCount: 0,
-    loss: new Float64Array(drawn.length),
-    weight: new Float64Array(stateCount),
+    weight: new Float64Array(poolCount),
     factor: new Float64Array(reactionCount),
     extent: new Float64Array(reactionCount),
-    content: new Float64Array(stateCount),
+    content: new Float64Array(poolCount),
   };
 }

@@ -8,9 +8,9 @@ export interface PolicyWorkspace {
   readonly matrix: Float64Array;
   readonly right: Float64Array;
   readonly pivots: Int32Array;
-  /** By reaction: the state that limits it, -1 without reactants. */
+  /** By reaction: the pool that limits it, -1 without reactants. */
   readonly limiting: Int32Array;
-  /** By state: its row among the weighted pools, -1 for others. */
+  /** By pool: its row among the weighted pools, -1 for others. */
   readonly row: Int32Array;
 }
 
@@ -22,7 +22,7 @@ export function policyWorkspace(network: PatankarNetwork): PolicyWorkspace {
     right: new Float64Array(n),
     pivots: new Int32Array(n),
     limiting: new Int32Array(network.reactionCount),
-    row: new Int32Array(network.stateCount),
+    row: new Int32Array(network.poolCount),
   };
 }
 
@@ -50,24 +50,23 @@ function chooseLimiting(network: PatankarNetwork, stage: PatankarStage, work: Po
 
 /** The linear equations of the weighted pools' contents y for the limiting pools chosen. */
 function assemble(network: PatankarNetwork, stage: PatankarStage, work: PolicyWorkspace): void {
-  const { drawn, reaction, state, coefficient } = network;
+  const { drawn, poolStart, reaction, coefficient } = network;
   const { matrix, right, limiting, row } = work;
   const n = stage.weightedCount;
-  matrix.fill(0);
+  matrix.fill(0, 0, n * n);
   for (let k = 0; k < n; k += 1) {
+    const pool = drawn[stage.weighted[k]!]!;
     matrix[k * n + k] = 1;
-    right[k] = stage.begin[drawn[stage.weighted[k]!]!]!;
-  }
-  for (let e = 0; e < state.length; e += 1) {
-    const k = row[state[e]!]!;
-    if (k < 0) continue;
-    const r = reaction[e]!;
-    const amount = coefficient[e]! * stage.nominal[r]!;
-    if (amount === 0) continue;
-    const limit = limiting[r]!;
-    const column = limit < 0 ? -1 : row[limit]!;
-    if (column < 0) right[k] = right[k]! + amount;
-    else matrix[k * n + column] = matrix[k * n + column]! - amount / stage.reference[limit]!;
+    right[k] = stage.begin[pool]!;
+    for (let e = poolStart[pool]!; e < poolStart[pool + 1]!; e += 1) {
+      const r = reaction[e]!;
+      const amount = coefficient[e]! * stage.nominal[r]!;
+      if (amount === 0) continue;
+      const limit = limiting[r]!;
+      const column = limit < 0 ? -1 : row[limit]!;
+      if (column < 0) right[k] = right[k]! + amount;
+      else matrix[k * n + column] = matrix[k * n + column]! - amount / stage.reference[limit]!;
+    }
   }
 }
 
@@ -75,12 +74,12 @@ function assemble(network: PatankarNetwork, stage: PatankarStage, work: PolicyWo
 function takeOver(network: PatankarNetwork, stage: PatankarStage, work: PolicyWorkspace): boolean {
   let isPositive = true;
   for (let k = 0; k < stage.weightedCount; k += 1) {
-    const state = network.drawn[stage.weighted[k]!]!;
+    const pool = network.drawn[stage.weighted[k]!]!;
     const content = work.right[k]!;
     if (content >= 0) {
-      stage.weight[state] = content / stage.reference[state]!;
+      stage.weight[pool] = content / stage.reference[pool]!;
     } else {
-      stage.weight[state] = stage.weight[state]! * 1e-3;
+      stage.weight[pool] = stage.weight[pool]! * 1e-3;
       isPositive = false;
     }
   }

@@ -29,25 +29,25 @@ function sweep(network: PatankarNetwork, stage: PatankarStage, result: SweepResu
   let fastest = 0;
   for (let q = 0; q < weightedCount; q += 1) {
     const p = weighted[q]!;
-    const state = drawn[p]!;
-    const before = weight[state]!;
+    const pool = drawn[p]!;
+    const before = weight[pool]!;
     const firstConsumer = consumerStart[p]!;
     const endConsumer = consumerStart[p + 1]!;
     const endProducer = producerStart[p + 1]!;
 
-    let supply = begin[state]!;
+    let supply = begin[pool]!;
     for (let e = producerStart[p]!; e < endProducer; e += 1) supply += produced[e]! * extent[producer[e]!]!;
-    let slope = reference[state]!;
+    let slope = reference[pool]!;
     let fixed = 0;
     for (let e = firstConsumer; e < endConsumer; e += 1) {
       const reaction = consumer[e]!;
       if (factor[reaction]! >= before) slope += consumed[e]! * nominal[reaction]!;
       else fixed += consumed[e]! * extent[reaction]!;
     }
-    if (slope > (1 + fastest) * reference[state]!) fastest = slope / reference[state]! - 1;
+    if (slope > (1 + fastest) * reference[pool]!) fastest = slope / reference[pool]! - 1;
     let after = (supply - fixed) / slope;
     if (!(after > 0)) {
-      slope = reference[state]!;
+      slope = reference[pool]!;
       for (let e = firstConsumer; e < endConsumer; e += 1) slope += consumed[e]! * nominal[consumer[e]!]!;
       after = supply / slope;
     }
@@ -55,7 +55,7 @@ function sweep(network: PatankarNetwork, stage: PatankarStage, result: SweepResu
 
     const change = Math.abs(after - before);
     if (change > largest * after) largest = change / after;
-    weight[state] = after;
+    weight[pool] = after;
     for (let e = firstConsumer; e < endConsumer; e += 1) {
       const reaction = consumer[e]!;
       let least = factor[reaction]!;

@@ -117,14 +117,17 @@ export const PASS = {
   magnesiumPaired: 8,
   /** Twice the ionic strength of phosphate species [mol/kg]. */
   phosphateStrength: 9,
+  /** Growth of pairs with carbonate over ln 10 pH, per free ion [1]. */
+  calciumGrowth: 10,
+  magnesiumGrowth: 11,
 } as const;
-export const PASS_COUNT = 10;
+export const PASS_COUNT = 12;
 
 /** Results of a sweep that steer the iteration. */
 export const STEER = {
   /** Alkalinity asked for less alkalinity found [eq/kg]; falls with pH. */
   residual: 0,
-  /** Slope of the alkalinity found over ln 10 pH, free ions held [eq/kg]. */
+  /** Slope of the alkalinity found over ln 10 pH, free calcium and magnesium following their carbonate pairs [eq/kg]. */
   slope: 1,
   /** Largest relative change of ionic strength and free ions in this sweep [1]. */
   change: 2,

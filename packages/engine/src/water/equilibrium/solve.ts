@@ -1,6 +1,6 @@
 import { log10 } from '../../numerics/elementary.ts';
 import { CARBON_OPEN, STATE, STEER, TOTAL } from './layout.ts';
-import { sweep } from './sweep.ts';
+import { moveCations, sweep } from './sweep.ts';
 import { conservativeAlkalinity, startFromTotals, type Workspace } from './workspace.ts';
 
 const QUICK_PASSES = 80;
@@ -50,6 +50,8 @@ function solveQuickly(w: Workspace, alkalinity: number): number {
     const share = pass > BOLD_PASSES ? 0.5 : 1;
     const pH = state[STATE.pH]! + share * Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, step));
     if (!(pH > -3 && pH < 17)) return 0;
+    const change = Math.LN10 * (pH - state[STATE.pH]!);
+    if (pass <= BOLD_PASSES) moveCations(w, change);
     state[STATE.pH] = pH;
     const moved = Math.max(Math.abs(step), steer[STEER.change]!);
     const ratio = moved / before;

@@ -125,10 +125,12 @@ function shareCarbon(w: Workspace, alkalinity: number): void {
   const total = t[TOTAL.carbon]!;
   const other = pass[PASS.otherAlkalinity]!;
   let a = total;
+  /** Charge of a carbon: what CO2(aq) falls by as pH rises. */
+  let mean = 0;
   if (w.carbonRule === CARBON_CLOSED) {
     a = total / (c0 + c1 + c2);
-    const charge = a * (c1 + 2 * c2);
-    if (total > 0) steer[STEER.slope]! -= (charge * charge) / total;
+    mean = (c1 + 2 * c2) / (c0 + c1 + c2);
+    steer[STEER.slope]! -= mean * mean * total;
   } else if (w.carbonRule !== CARBON_OPEN) {
     a = Math.max(0, (total - other) / (c1 + 2 * c2));
     note(steer, a, s[STATE.carbon]!);
@@ -147,6 +149,46 @@ function shareCarbon(w: Workspace, alkalinity: number): void {
   pass[PASS.calciumPaired] = caHCO3 * hco3 + caCO3 * co3;
   pass[PASS.magnesiumPaired] = mgHCO3 * hco3 + mgCO3 * co3;
   s[STATE.carbon] = a;
+  pass[PASS.calciumGrowth] = (1 - mean) * caHCO3 * hco3 + (2 - mean) * caCO3 * co3;
+  pass[PASS.magnesiumGrowth] = (1 - mean) * mgHCO3 * hco3 + (2 - mean) * mgCO3 * co3;
+  followCations(w, ca, mg);
+}
+
+/** Most of the slope that the cations' following may take: beyond it the pass is far from the solution. */
+const MOST_FOLLOWED = 0.9;
+
+/**
+ * Takes from the slope what free calcium and magnesium give way as their pairs with carbonate grow: with q the growth of
+ * the pairs of an ion, q2 over its total. `derived`: elimination of the free ions from the linearised balances.
+ */
+function followCations({ totals: t, pass, steer }: Workspace, ca: number, mg: number): void {
+  const calcium = pass[PASS.calciumGrowth]! * ca;
+  const magnesium = pass[PASS.magnesiumGrowth]! * mg;
+  let followed = 0;
+  if (calcium > 0) followed += (calcium * calcium) / t[TOTAL.calcium]!;
+  if (magnesium > 0) followed += (magnesium * magnesium) / t[TOTAL.magnesium]!;
+  if (followed < MOST_FOLLOWED * steer[STEER.slope]!) steer[STEER.slope]! -= followed;
+}
+
+/**
+ * Moves free calcium and magnesium along with pH, to where their pairs with carbonate will leave them.
+ * @param change of ln 10 pH [1]
+ * @source derived: first order in the change
+ */
+export function moveCations({ totals: t, state: s, pass }: Workspace, change: number): void {
+  const ca = s[STATE.calcium]!;
+  const mg = s[STATE.magnesium]!;
+  // Total over free, 1 where nothing is paired
+  if (ca > 0) {
+    const paired = t[TOTAL.calcium]! / ca;
+    s[STATE.calcium] =
+      t[TOTAL.calcium]! / Math.max(0.5 * paired, paired + pass[PASS.calciumGrowth]! * change);
+  }
+  if (mg > 0) {
+    const paired = t[TOTAL.magnesium]! / mg;
+    s[STATE.magnesium] =
+      t[TOTAL.magnesium]! / Math.max(0.5 * paired, paired + pass[PASS.magnesiumGrowth]! * change);
+  }
 }
 
 /** Free cations and their sulfate pairs, with the anions of this pass. */
