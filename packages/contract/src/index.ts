@@ -1,5 +1,6 @@
 export * from './api/enclosure-id.ts';
 export * from './api/enclosure-routes.ts';
+export * from './api/library-entry.ts';
 export * from './api/library-listing.ts';
 export * from './enclosure/bundled.ts';
 export * from './enclosure/check/check-enclosure.ts';

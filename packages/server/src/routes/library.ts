@@ -1,7 +1,8 @@
-import { libraryListing, listLibrary } from '@shoreglass/contract';
-import { library } from '@shoreglass/library';
+import { libraryEntry, libraryKind, libraryListing, listLibrary, refusal } from '@shoreglass/contract';
+import { entryPage, library } from '@shoreglass/library';
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import { z } from 'zod';
 
 /** What an enclosure file may name: animals, plants, feeds, materials and waters that ship with the program. */
 export async function libraryRoute(plain: FastifyInstance): Promise<void> {
@@ -14,5 +15,20 @@ export async function libraryRoute(plain: FastifyInstance): Promise<void> {
       },
     },
     async () => listLibrary(library),
+  );
+  plain.withTypeProvider<ZodTypeProvider>().get(
+    '/library/:kind/:id',
+    {
+      schema: {
+        summary: 'One entry of the library: what it is, what it needs, every value with its source',
+        params: z.object({ kind: libraryKind, id: z.string().max(80) }),
+        response: { 200: libraryEntry, 404: refusal },
+      },
+    },
+    async ({ params: { kind, id } }, reply) => {
+      const page = entryPage(library.data, kind, id);
+      if (!page) return reply.code(404).send({ message: `The library holds no ${kind} named '${id}'.` });
+      return libraryEntry.parse(page);
+    },
   );
 }

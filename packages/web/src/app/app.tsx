@@ -5,6 +5,8 @@ import { CautionsPlace } from '../places/cautions/cautions-place.tsx';
 import { EnclosuresPlace } from '../places/enclosures/enclosures-place.tsx';
 import { NewTextPlace } from '../places/enclosures/new-text-place.tsx';
 import { TextPlace } from '../places/enclosures/text-place.tsx';
+import { EntryPlace } from '../places/library/entry-place.tsx';
+import { LibraryPlace } from '../places/library/library-place.tsx';
 import { ShapePlace } from '../places/shape/shape-place.tsx';
 import { WaterPlace } from '../places/water/water-place.tsx';
 import { lastOpened } from './last-opened.ts';
@@ -30,6 +32,12 @@ export function App() {
           <NewTextPlace />
         </Route>
         <Route path="/enclosures/:id">{({ id }) => <TextPlace key={id} id={id} />}</Route>
+        <Route path="/library">
+          <LibraryPlace />
+        </Route>
+        <Route path="/library/:kind/:id">
+          {({ kind, id }) => <EntryPlace key={`${kind}/${id}`} kind={kind} id={id} />}
+        </Route>
         <Route path="/cautions">
           <CautionsPlace />
         </Route>

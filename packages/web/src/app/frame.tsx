@@ -50,6 +50,7 @@ function Places() {
           { name: 'Water', href: `/water/${opened}`, within: '/water' },
         ]),
     { name: 'Enclosures', href: '/enclosures', within: '/enclosures' },
+    { name: 'Library', href: '/library', within: '/library' },
     { name: 'Cautions', href: '/cautions', within: '/cautions' },
   ];
   return (

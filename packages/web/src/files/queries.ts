@@ -1,6 +1,13 @@
 import type { EnclosureFile, EnclosureWrite } from '@shoreglass/contract';
 import { QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import { fetchEnclosure, fetchEnclosures, Refused, saveEnclosure } from './server.ts';
+import {
+  fetchEnclosure,
+  fetchEnclosures,
+  fetchLibrary,
+  fetchLibraryEntry,
+  Refused,
+  saveEnclosure,
+} from './server.ts';
 
 export function queryClient(): QueryClient {
   return new QueryClient({
@@ -22,6 +29,23 @@ export function useEnclosures() {
 
 export function useEnclosure(id: string) {
   return useQuery({ queryKey: ['enclosure', id], queryFn: ({ signal }) => fetchEnclosure(id, signal) });
+}
+
+/** The library does not change while the server runs. */
+export function useLibrary() {
+  return useQuery({
+    queryKey: ['library'],
+    queryFn: ({ signal }) => fetchLibrary(signal),
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+}
+
+export function useLibraryEntry(kind: string, id: string) {
+  return useQuery({
+    queryKey: ['library', kind, id],
+    queryFn: ({ signal }) => fetchLibraryEntry(kind, id, signal),
+    staleTime: Number.POSITIVE_INFINITY,
+  });
 }
 
 interface Saving extends EnclosureWrite {

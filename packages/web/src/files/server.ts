@@ -2,6 +2,8 @@ import type {
   EnclosureFile,
   EnclosureList,
   EnclosureWrite,
+  LibraryEntry,
+  LibraryListing,
   LocatedFinding,
   RefusalWithFindings,
 } from '@shoreglass/contract';
@@ -30,6 +32,17 @@ export function fetchEnclosures(signal?: AbortSignal): Promise<EnclosureList> {
 
 export function fetchEnclosure(id: string, signal?: AbortSignal): Promise<EnclosureFile> {
   return ask<EnclosureFile>(`api/enclosures/${encodeURIComponent(id)}`, signal ? { signal } : {});
+}
+
+export function fetchLibrary(signal?: AbortSignal): Promise<LibraryListing> {
+  return ask<LibraryListing>('api/library', signal ? { signal } : {});
+}
+
+export function fetchLibraryEntry(kind: string, id: string, signal?: AbortSignal): Promise<LibraryEntry> {
+  return ask<LibraryEntry>(
+    `api/library/${encodeURIComponent(kind)}/${encodeURIComponent(id)}`,
+    signal ? { signal } : {},
+  );
 }
 
 export function saveEnclosure(id: string, write: EnclosureWrite): Promise<EnclosureFile> {

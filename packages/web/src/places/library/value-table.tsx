@@ -1,0 +1,44 @@
+import type { LibraryEntry } from '@shoreglass/contract';
+import styles from './value-table.module.css';
+
+type Value = LibraryEntry['sections'][number]['values'][number];
+
+interface ValueTableProps {
+  readonly title: string;
+  readonly values: readonly Value[];
+}
+
+const capital = (text: string): string =>
+  text.startsWith('pH') ? text : text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Values of a group with their plausible range, basis and source; on a narrow screen one below the other. */
+export function ValueTable({ title, values }: ValueTableProps) {
+  return (
+    <section className={styles.values}>
+      <table>
+        <caption>{title}</caption>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">Value</th>
+            <th scope="col">Plausible</th>
+            <th scope="col">Basis and source</th>
+          </tr>
+        </thead>
+        <tbody>
+          {values.map(({ label, text, range, basis, source, note }) => (
+            <tr key={label}>
+              <th scope="row">{capital(label)}</th>
+              <td className={styles.value}>{text}</td>
+              <td className={styles.range}>{range}</td>
+              <td className={styles.source}>
+                <b>{basis}</b>: {source}
+                {note && <span className={styles.note}> {note}</span>}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
