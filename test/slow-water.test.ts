@@ -59,6 +59,24 @@ describe('slow forces in a plain box of rain water', () => {
     expect(buffered.series('pH')[DAYS - 1]!).toBeGreaterThan(7.2);
   });
 
+  test('bog wood takes weakly buffered water below pH 7 within weeks, which stays above it without the wood', () => {
+    // common practice, no source; 0.5 °dKH to begin with
+    const weak = (hardscape: readonly string[]) =>
+      courses(
+        box(hardscape).replace(
+          'fill: rain, top-off: rain',
+          'fill: [{ water: distilled, share: 96 % }, { water: hard-tap, share: 4 % }], top-off: distilled',
+        ),
+      ).series('pH');
+    const BOG_WOOD = '{ id: wood, material: bog-wood, mass: 1500 g }';
+    const without = weak([]);
+    const withIt = weak([BOG_WOOD]);
+    for (const day of [13, 27, 41]) expect(without[day]!).toBeGreaterThan(7.1);
+    expect(withIt[27]!).toBeLessThan(7);
+    expect(withIt[41]!).toBeLessThan(without[41]! - 0.3);
+    expect(weak([BOG_WOOD, CORAL(100)])[41]!).toBeGreaterThan(7.2);
+  });
+
   test('wood colours the water so that one sees it', () => {
     expect(wood.series('colour')[DAYS - 1]!).toBeGreaterThan(bare.series('colour')[DAYS - 1]! + 20);
   });
