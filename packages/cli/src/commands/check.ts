@@ -1,8 +1,10 @@
-import { type Finding, problemLine } from '@shoreglass/contract';
+import { basename } from 'node:path';
+import { checkEntry, type Finding, isLibraryEntry, problemLine } from '@shoreglass/contract';
 import type { Command } from 'commander';
 import colours from 'picocolors';
-import { EXIT } from '../exit-codes.ts';
-import { readAndCheck } from '../run/read-enclosure.ts';
+import { BadInput, EXIT } from '../exit-codes.ts';
+import { animalText, entryText } from '../print/entry.ts';
+import { entryTextAt, readAndCheck } from '../run/read-enclosure.ts';
 
 const HEADINGS = {
   blocking: 'Blocks the plan',
@@ -26,14 +28,35 @@ function summary(findings: readonly Finding[]): string {
   return `${count('blocking')} blocking, ${count('warning')} warnings, ${count('note')} notes`;
 }
 
-/** `shoreglass check FILE`: everything about an enclosure file that needs a look. */
+/** Checks a file of one animal, plant, feed, material, salt or water. @throws BadInput with one line per problem */
+function checkEntryFile(text: string, file: string, json: boolean): void {
+  const checked = checkEntry(text, basename(file));
+  if (checked.problems) throw new BadInput(checked.problems.map(problemLine).join('\n'));
+  if (json) {
+    process.stdout.write(`${JSON.stringify(checked, leaveCoursesOut)}\n`);
+    return;
+  }
+  process.stdout.write(`${'animal' in checked ? animalText(checked.animal) : entryText(checked.page)}\n`);
+}
+
+const leaveCoursesOut = (key: string, value: unknown): unknown => (key === 'courses' ? undefined : value);
+
+/** `shoreglass check FILE`: everything about an enclosure file, or a file of the library, that needs a look. */
 export function addCheck(program: Command): void {
   program
     .command('check')
-    .description('say what is wrong with an enclosure file, what may go wrong, and the cautions that apply')
-    .argument('<file>', 'enclosure file (YAML), or the name of an example')
+    .description('say what is wrong with an enclosure file or a file of the library, and what may go wrong')
+    .argument(
+      '<file>',
+      'enclosure file, file of one animal, plant or other entry (YAML), or the name of an example',
+    )
     .option('--json', 'print the findings as one JSON document and nothing else', false)
     .action((file: string, { json }: { json: boolean }) => {
+      const entry = entryTextAt(file, isLibraryEntry);
+      if (entry !== undefined) {
+        checkEntryFile(entry, file, json);
+        return;
+      }
       const { plan, findings } = readAndCheck(file);
       if (!plan) process.exitCode = EXIT.blocked;
       if (json) {

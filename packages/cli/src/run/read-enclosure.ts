@@ -32,6 +32,16 @@ export function textOf(path: string): string {
   return readFileSync(path, 'utf8');
 }
 
+/** Text of a file that is an entry of the library; undefined for all else. */
+export function entryTextAt(
+  path: string,
+  isEntry: (text: string, fileName: string) => boolean,
+): string | undefined {
+  if (!existsSync(path) || !statSync(path).isFile()) return undefined;
+  const text = textOf(path);
+  return isEntry(text, basename(path)) ? text : undefined;
+}
+
 /** A series named in the file lies beside it; only a plain file within reach of the path is read. */
 function besides(path: string): (name: string) => string | undefined {
   return (name) => {

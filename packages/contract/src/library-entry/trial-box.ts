@@ -101,7 +101,7 @@ animals:
   - { species: ${organism.id}, zone: ${organism.habitat === 'land' ? 'bank' : organism.habitat === 'water' ? 'pool' : 'margin'}, adults: ${founders} }
 routines:
   - { do: top-off, every: 2 d }
-  - { do: water-change, share: 40 %, water: mixed, every: 3 d }${feeding(1 - onLand, 'water')}${feeding(onLand, 'land')}
+  - { do: water-change, share: 50 %, water: mixed, every: 1 d }${feeding(1 - onLand, 'water')}${feeding(onLand, 'land')}
 actions:
   - { do: add-litter, material: oak-litter, mass: ${Math.round(60 * scale * scale)} g, place: land, after: 0 d }
   - { do: add-litter, material: oak-litter, mass: ${Math.round(8 * scale * scale)} g, after: 0 d }
