@@ -17,6 +17,7 @@ import { coldNitrification, filterStart, nitrificationBalance } from './experime
 import { faecesRespiration, feedDemand, feedRespiration } from './experiments/oxygen-demand.ts';
 import { periphytonProduction, periphytonSaturation, periphytonStock } from './experiments/periphyton.ts';
 import { plantRemains } from './experiments/plant-remains.ts';
+import { mossEvaporation, mossMat, plantTranspiration, sphagnumYield } from './experiments/plants-on-land.ts';
 import { mossAcidity, peatCapacity, woodCarbon } from './experiments/wood-and-moss.ts';
 
 /** Families of experiments; the first that fits a case takes it. One file of `experiments` each, or a few of a kind. */
@@ -47,6 +48,10 @@ const EXPERIMENTS: readonly Experiment[] = [
   periphytonStock,
   denitrificationWarmth,
   denitrificationRate,
+  mossMat,
+  sphagnumYield,
+  mossEvaporation,
+  plantTranspiration,
 ];
 
 /** Family a case belongs to, in words; its topic where none fits. */

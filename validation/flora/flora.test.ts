@@ -49,7 +49,8 @@ describe('reading of cases', () => {
     ['denitrification rate', 'littoral average', 'denitrification of lake sediment'],
     ['oxygen per N', 'oxygen used', 'alkalinity and oxygen for nitrification'],
     ['periphyton after 45 d', 'dry mass at day 45', 'stock of attached algae'],
-    ['moss mat', 'cover after four months', 'moss mat'],
+    ['moss mat', 'cover after four months', 'cover of moss mats'],
+    ['mould on wood', 'days to first mould visible to the eye', 'mould on wood'],
   ] as const)('%s: %s', (topic, quantity, family) => {
     expect(familyOf(topic, quantity)).toBe(family);
   });

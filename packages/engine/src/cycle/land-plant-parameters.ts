@@ -10,6 +10,7 @@ export interface LandLayerParameters {
   readonly respiredShare: number;
   readonly wetHalf: number;
   readonly dryingRate: number;
+  readonly attenuation: number;
 }
 
 export interface MossParameters extends LandLayerParameters {
@@ -18,7 +19,6 @@ export interface MossParameters extends LandLayerParameters {
 }
 
 export interface LandPlantParameters extends LandLayerParameters {
-  readonly attenuation: number;
   readonly overhang: number;
   readonly leafArea: number;
   readonly leafResistance: number;
@@ -58,6 +58,7 @@ const SHARED: ParameterSpecs<LandLayerParameters> = {
     meaning: 'wetness of the ground at which half its supply is left',
   },
   dryingRate: { unit: '1/d', min: 0.0005, max: 0.5, meaning: 'plants that die when wholly dry' },
+  attenuation: { unit: 'm²/mol C', min: 0, max: 3, meaning: 'extinction of light by leaves and stems' },
 };
 
 /** Identity of the parameters of moss in the library. */
@@ -88,7 +89,6 @@ export const LAND_PLANTS: {
   id: 'land-plants',
   parameters: {
     ...SHARED,
-    attenuation: { unit: 'm²/mol C', min: 0, max: 3, meaning: 'extinction of light by leaves and stems' },
     overhang: { unit: 'm', min: 0, max: 0.5, meaning: 'reach over the water at full cover of the shore' },
     leafArea: { unit: 'm²/mol C', min: 0.02, max: 2, meaning: 'leaf area, one side' },
     leafResistance: {

@@ -6,6 +6,7 @@ import { leafMoisture, type Moisture, mossMoisture } from './land-moisture.ts';
 import type { LandPlantParameters, MossParameters } from './land-plant-parameters.ts';
 import { LAND_PLANT_CAUSES, type LandLayer, type LandStand } from './land-stand.ts';
 import { leafTranspiration } from './leaf-transpiration.ts';
+import { meanTransmission } from './underwater-light.ts';
 
 /** Air and ground of a day: mean temperature [degC], humidity [%] and wetness of the ground [0..1]. */
 export interface LandDay extends Moisture {
@@ -196,6 +197,13 @@ class Flora implements LandPlants {
     return leaves > 0 ? exp(-tall.attenuation * leaves) : 1;
   }
 
+  /** Mean over the layer of a zone of what its shoots make, over what sparse ones make. */
+  private thickness(k: number, attenuation: number): number {
+    let leaves = 0;
+    for (const other of this.neighbours[k]!) leaves += this.carbon[other]! / this.stands[other]!.area;
+    return meanTransmission(attenuation * leaves);
+  }
+
   private moistureOf(stand: LandStand, day: LandDay): number {
     return stand.layer === 'moss'
       ? mossMoisture(stand, this.moss!, day)
@@ -206,14 +214,14 @@ class Flora implements LandPlants {
     const { gain, shed, dried, covered } = this.plans;
     const stand = this.stands[k]!;
     const growth = this.growth[k]!;
-    const { respiredShare, dryingRate } = this.parametersOf(stand);
+    const { respiredShare, dryingRate, attenuation } = this.parametersOf(stand);
     const carbon = this.carbon[k]!;
     const moisture = this.moistureOf(stand, day);
     const open = growth.byLight(stand.light);
     const lit = growth.byLight(stand.light * this.shadeOn(k));
     const warm = growth.warmth(day.temperature);
     const settled = !(stand.fragments && this.moss && this.age < this.moss.settlingTime);
-    const best = settled ? growth.best * carbon : 0;
+    const best = settled ? growth.best * carbon * this.thickness(k, attenuation) : 0;
     // Dry moss rests: it neither grows nor respires.
     const pace = (stand.layer === 'moss' ? moisture : 1) * growth.upkeepWarmth(day.temperature);
     const upkeep = settled ? growth.upkeep * pace : 0;
@@ -263,7 +271,7 @@ class Flora implements LandPlants {
     add(values, V.soilMineralPhosphorus, -gain * made.phosphorusPerCarbon);
     const lost = before * -expm1(-this.plans.shed[k]! - this.plans.dried[k]!);
     // On full ground what grows above what is shed pushes old shoots out.
-    const crowded = Math.max(0, gain - before * this.plans.shed[k]!) * this.plans.covered[k]!;
+    const crowded = Math.max(0, gain + before * expm1(-this.plans.shed[k]!)) * this.plans.covered[k]!;
     const fallen = Math.min(before + Math.min(0, gain), lost + crowded);
     this.carbon[k] = before + gain - fallen;
     toLitter(values, fallen, made);
@@ -300,13 +308,15 @@ class Flora implements LandPlants {
  *   gain = (assimilation - respiration) as far as the soil's mineral nitrogen and phosphorus allow; carbon from the air;
  *   loss = shed + dried up + crowding, crowding = (gain - shed) times the covered part of its ground, so that cover
  *   rises along a logistic curve to 1 and what grows beyond falls to the litter of the land.
- * Moss lies under the taller plants of its zone: its light is cut by exp(-k leaves). Dry moss rests, neither growing nor
+ * Shoots deep in a layer make less, in proportion to the light there: assimilation takes the mean transmission of the
+ * layer (1 - e^-tau)/tau. Moss lies under the taller plants of its zone: its light is cut by exp(-k leaves). Dry moss rests, neither growing nor
  * respiring; what is drier than a third of wet dies by the day. Without light plants live on themselves and their
  * nutrients return to the soil. Taller plants on a shore take the light of the water they hang over.
  * @param setting the stands, parameters of both layers, and the pool's surface
  * @throws RangeError as `landGrowth` does
  * @validity daily means; all land shares one soil; no nitrogen from mist or air; roots, leaves and stems are one
- * @source monod-1949 (light), verhulst-1838 (crowding), kirk-2011 (shade); routes derived, see docs/science/land-plants.md
+ * @source monod-1949 (light), verhulst-1838 (crowding), kirk-2011 (shade), tobias-niinemets-2010 (shoots acclimate to the
+ *   light within a mat); routes derived, see docs/science/land-plants.md
  */
 export function createLandPlants(setting: LandPlantSetting): LandPlants {
   return new Flora(setting);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import type { ParameterTable } from '../process/compose.ts';
 import { ratesByName } from '../process/process-test-kit.ts';
+import { LAND_PLANTS, MOSS } from './land-plant-parameters.ts';
 import { CYCLE_DERIVATIONS, CYCLE_NOT_MODELLED, CYCLE_PROCESSES } from './processes.ts';
 
 interface Entry {
@@ -31,7 +32,7 @@ const MEDIANS: ParameterTable = Object.fromEntries(
     Object.fromEntries(Object.entries(parameters).map(([key, { value }]) => [key, value])),
   ]),
 );
-const OWNERS = [...CYCLE_PROCESSES, ...CYCLE_DERIVATIONS];
+const OWNERS = [...CYCLE_PROCESSES, ...CYCLE_DERIVATIONS, MOSS, LAND_PLANTS];
 const DAY = 86400;
 
 function rates(id: string, entries: Parameters<typeof ratesByName>[2]): Readonly<Record<string, number>> {
