@@ -122,10 +122,15 @@ function statedBand(text: string): Band {
       );
     }
   };
+  const [least, most] = [low, high].map((end) => (end ? value(end) : undefined));
+  if (least !== undefined && most !== undefined && least >= most)
+    throw new BadInput(
+      `--hold '${text}' leaves nothing between ${low} and ${high}. Write the lower end first, such as --hold "KH 3 to 8 °dKH".`,
+    );
   return {
     series,
-    ...(low && { low: value(low) }),
-    ...(high && { high: value(high) }),
+    ...(least !== undefined && { low: least }),
+    ...(most !== undefined && { high: most }),
     owner: 'the band you state',
     basis: 'assumed',
     source: 'stated on the command line',

@@ -8,6 +8,9 @@ import { wrapped } from './wrapped.ts';
 const INDENT = '  ';
 const FAN_HEIGHT = 7;
 const FANNED = ['pH', 'KH', 'GH', 'conductivity', 'dissolvedOrganicCarbon'] as const;
+/** Shown only where one run in twenty comes to what a home test shows [mg N/L]; common practice, no source. */
+const FANNED_WHEN_HIGH = ['totalAmmonia', 'nitrite'] as const;
+const SHOWN_BY_A_TEST = 0.5;
 const BUDGETED = ['alkalinity', 'nitrogen'] as const;
 const QUARTERS = 4;
 const MOST_TERMS = 8;
@@ -76,7 +79,8 @@ function bandText({ band }: WaterDocument['series'][string]): string {
 }
 
 function fanLines({ series }: WaterDocument, width: number): string[] {
-  return FANNED.flatMap((id) => {
+  const high = FANNED_WHEN_HIGH.filter((id) => (series[id]?.q95 ?? []).some((q) => q >= SHOWN_BY_A_TEST));
+  return [...FANNED, ...high].flatMap((id) => {
     const one = series[id];
     if (!one) return [];
     const unit = one.unit ? ` [${one.unit}]` : '';

@@ -26,8 +26,10 @@ export function turningSentence(point: {
   readonly limit?: number;
   readonly probability: number;
   readonly because: readonly { readonly term: string; readonly share: number }[];
+  /** It is so on the first day, before anything has happened. */
+  readonly fromStart?: boolean;
 }): string {
-  const { subject, subjectName, kind, limit, probability, because } = point;
+  const { subject, subjectName, kind, limit, probability, because, fromStart } = point;
   const likely = `likely in ${percent(probability)} of runs.`;
   const name = capital(subjectName);
   switch (kind) {
@@ -35,7 +37,11 @@ export function turningSentence(point: {
       return `${name} have their first young, ${likely}`;
     case 'dies out':
       return `${name} die out, ${likely}${reasons(because)}`;
-    default:
-      return `${name} ${kind} ${limit === undefined ? 'its band' : shown(subject, limit)}, ${likely}${reasons(because)}`;
+    default: {
+      const edge = limit === undefined ? 'its band' : shown(subject, limit);
+      if (fromStart && kind !== 'returns')
+        return `${name} is ${kind === 'falls below' ? 'below' : 'above'} ${edge} from the first day, ${likely}`;
+      return `${name} ${kind} ${edge}, ${likely}${reasons(because)}`;
+    }
   }
 }

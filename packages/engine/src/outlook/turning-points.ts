@@ -241,7 +241,10 @@ export function turningPoints(
     const days = Float64Array.from(event.days.filter((day) => day >= 0)).sort();
     const probability = days.length / ensemble.count;
     if (probability < LEAST_PROBABILITY) continue;
-    const because = sharesBehind(event, ensemble, reader);
+    const median = quantileOfSorted(days, 0.5);
+    // What holds from the first day is the doing of the plan, not of anything that happened since.
+    const fromStart = median === 0;
+    const because = fromStart ? [] : sharesBehind(event, ensemble, reader);
     points.push({
       id: event.id,
       subject: event.subject,
@@ -249,7 +252,7 @@ export function turningPoints(
       probability,
       window: {
         early: quantileOfSorted(days, 0.1),
-        median: quantileOfSorted(days, 0.5),
+        median,
         late: quantileOfSorted(days, 0.9),
       },
       band: { ...event.band, unit: seriesSpec(event.subject).unit, owner: event.owner, source: event.source },
@@ -259,6 +262,7 @@ export function turningPoints(
         subjectName: subjectName(prepared, event.subject),
         probability,
         because,
+        fromStart,
       }),
     });
   }

@@ -118,9 +118,15 @@ const massOf = (id: (typeof MAIN_IONS)[number], amount: number): string =>
   `${(amount * MOLAR_MASS[id]).toFixed(1)} mg/L of ${id}`;
 
 /**
+ * Most potassium that is inferred [mol/m3]: 20 mg/L; drinking water rarely holds 10, so that what lacks beyond it is a
+ * figure or a unit that is wrong. @source assumed; common practice, no source
+ */
+const MOST_POTASSIUM = 0.5;
+
+/**
  * The main ions an analysis does not state, from what the charges leave open: anions that are lacking are chloride and
- * sulfate in equal charges, or the one that is not stated; cations that are lacking are sodium. What is stated is not
- * touched.
+ * sulfate in equal charges, or the one that is not stated; cations that are lacking are sodium, or a little potassium where
+ * sodium is stated. What is stated is not touched.
  */
 function inferred(own: OwnWater, ions: WaterComposition, alkalinity: number) {
   const open = alkalinityOf(ions) - alkalinity;
@@ -131,7 +137,7 @@ function inferred(own: OwnWater, ions: WaterComposition, alkalinity: number) {
     if (unknown('chloride')) added.chloride = both ? open / 2 : open;
     if (unknown('sulfate')) added.sulfate = both ? open / 4 : open / 2;
   } else if (open < 0 && unknown('sodium')) added.sodium = -open;
-  else if (open < 0 && unknown('potassium')) added.potassium = -open;
+  else if (open < 0 && unknown('potassium')) added.potassium = Math.min(-open, MOST_POTASSIUM);
   return added;
 }
 
