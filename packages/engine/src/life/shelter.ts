@@ -1,7 +1,8 @@
 import { VARIABLE_INDEX } from '../variables/variables.ts';
 import type { Cover } from './surroundings.ts';
 
-const { submergedPlants, litterCarbon, submergedArea, landLitterCarbon, landArea } = VARIABLE_INDEX;
+const { submergedPlants, litterCarbon, submergedArea, landLitterCarbon, moss, landPlants, landArea } =
+  VARIABLE_INDEX;
 
 /** Plants and leaves per surface at which half of the cover is there [mol C/m2]: some 60 g dry. @source assumed */
 const HALF_COVER = 2;
@@ -21,6 +22,6 @@ function coverOf(stock: number, area: number): number {
 export function setCover(values: Float64Array): Cover {
   return {
     inWater: coverOf(values[submergedPlants]! + values[litterCarbon]!, values[submergedArea]!),
-    onLand: coverOf(values[landLitterCarbon]!, values[landArea]!),
+    onLand: coverOf(values[landLitterCarbon]! + values[moss]! + values[landPlants]!, values[landArea]!),
   };
 }

@@ -40,10 +40,12 @@ function soilCarbonOf({ layers }: Zone, area: number): number {
   return (area * ACTIVE_DEPTH * (top.bulkDensity ?? 0) * share * 1000) / MOLAR_MASS.carbon;
 }
 
+const LAND: ReadonlySet<Zone['kind']> = new Set(['bank', 'margin', 'island']);
+
 /** Litter and active soil of the zones that stand out of the water. */
 export function landOf({ zones, box }: Drawn, library: Library): LandStart {
   const sums = { litterCarbon: 0, litterNitrogen: 0, litterPhosphorus: 0, soilCarbon: 0 };
-  for (const zone of zones.filter(({ kind }) => kind === 'bank' || kind === 'margin')) {
+  for (const zone of zones.filter(({ kind }) => LAND.has(kind))) {
     const area = areaOf(zone, box.width);
     sums.soilCarbon += soilCarbonOf(zone, area);
     for (const layer of zone.layers.filter(({ kind }) => kind === 'litter')) {

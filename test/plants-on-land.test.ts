@@ -1,0 +1,134 @@
+import { checkEnclosure, readEnclosure } from '@shoreglass/contract';
+import {
+  expectedRun,
+  type Plan,
+  prepareOutlook,
+  runMembers,
+  type SeriesId,
+  summarise,
+} from '@shoreglass/engine';
+import { library } from '@shoreglass/library';
+import { beforeAll, describe, expect, test } from 'vitest';
+
+const DAYS = 150;
+const MOSS = '  - { plant: hypnum-cupressiforme, zone: bank, cover: 40 % }\n';
+const FERN = '  - { plant: asplenium-scolopendrium, zone: bank, cover: 30 % }\n';
+const SPRINKLED = '  - { plant: hypnum-cupressiforme, zone: bank, cover: 40 %, start: fragments }\n';
+const CUT =
+  '  - { do: trim, plants: land, zone: bank, keep: 20 %, cuttings: left, every: 30 d, after: 30 d }\n';
+
+interface Given {
+  readonly plants: string;
+  readonly care?: string;
+  readonly room?: string;
+  readonly lumens?: number;
+  readonly open?: number;
+}
+
+/** The demo with other plants and care, without animals, whose young differ from plan to plan. */
+function planOf({ plants, care = '', room, lumens = 3100, open = 3 }: Given): Plan {
+  const text = library
+    .enclosure('beck-bank')
+    .replace(/\nplants:\n(?: {2}- .*\n)+/, `\nplants:\n${plants}`)
+    .replace(/\nanimals:\n(?: {2}.*\n)+/, '\n')
+    .replace('lumens: 3100 lm', `lumens: ${lumens} lm`)
+    .replace('open: 3 %', `open: ${open} %`)
+    .replace('humidity: { mean: 55 %', `humidity: { mean: ${room ?? '55 %'}`)
+    .replace('\nroutines:\n', `\nroutines:\n${care}`);
+  const read = readEnclosure(text, 'beck-bank.yaml');
+  if (read.document === undefined) throw new Error(JSON.stringify(read.problems));
+  const { plan, findings } = checkEnclosure(read.document);
+  if (!plan) throw new Error(JSON.stringify(findings));
+  return plan;
+}
+
+interface Kept {
+  readonly plan: Plan;
+  readonly record: ReturnType<typeof expectedRun>;
+  readonly course: (id: SeriesId) => Float64Array | undefined;
+}
+
+function keep(given: Given): Kept {
+  const plan = planOf(given);
+  const prepared = prepareOutlook(plan, { days: DAYS, members: 2, seed: 1 });
+  const record = expectedRun(prepared);
+  return { plan, record, course: (id) => record.series[prepared.setting.seriesIds.indexOf(id)] };
+}
+
+const last = (course: Float64Array | undefined): number => course?.at(-1) ?? Number.NaN;
+const MOSS_COVER = 'planting:bank-hypnum-cupressiforme-1';
+const FERN_COVER = 'planting:bank-asplenium-scolopendrium-2';
+
+describe('moss and plants on land, in a whole enclosure', () => {
+  let both: Kept;
+  let cut: Kept;
+  let sprinkled: Kept;
+  let dark: Kept;
+  beforeAll(() => {
+    both = keep({ plants: MOSS + FERN });
+    cut = keep({ plants: MOSS + FERN, care: CUT });
+    sprinkled = keep({ plants: SPRINKLED });
+    dark = keep({ plants: MOSS + FERN, lumens: 100 });
+  });
+
+  test('every balance closes to 1e-10', () => {
+    for (const { record } of [both, cut, sprinkled, dark])
+      for (const [element, error] of Object.entries(record.closure))
+        expect(Math.abs(error), element).toBeLessThan(1e-10);
+  });
+
+  test('are computed and no longer told as drawn only', () => {
+    expect(both.plan.notModelled.join(' ')).not.toMatch(/moss|fern/i);
+    expect(both.course(MOSS_COVER)?.[0]).toBeCloseTo(40, 0);
+    expect(both.course(FERN_COVER)?.[0]).toBeCloseTo(30, 0);
+    expect(last(both.course('transpiration'))).toBeGreaterThan(0);
+    expect(sprinkled.course('transpiration')).toBeUndefined();
+  });
+
+  test('covers stay between nothing and all', () => {
+    for (const { course } of [both, cut, sprinkled, dark])
+      for (const cover of course(MOSS_COVER) ?? []) {
+        expect(cover).toBeGreaterThanOrEqual(0);
+        expect(cover).toBeLessThanOrEqual(100);
+      }
+  });
+
+  test('ferns spread in good light and both shrink in the dark', () => {
+    expect(last(both.course(FERN_COVER))).toBeGreaterThan(40);
+    expect(last(dark.course(FERN_COVER))).toBeLessThan(30);
+    expect(last(dark.course(MOSS_COVER))).toBeLessThan(30);
+  });
+
+  test('cutting holds the fern and lets light to the moss', () => {
+    expect(Math.max(...(cut.course(FERN_COVER)?.slice(31) ?? []))).toBeLessThan(
+      last(both.course(FERN_COVER)),
+    );
+    expect(last(cut.course(MOSS_COVER))).toBeGreaterThan(last(both.course(MOSS_COVER)));
+  });
+
+  test('fragments wait before they grow', () => {
+    const course = sprinkled.course(MOSS_COVER);
+    expect(course?.[25]).toBeCloseTo(40, 6);
+    expect(last(course)).toBeGreaterThan(41);
+  });
+
+  test('under an open cover in a dry room moss fares worse', () => {
+    const dry = keep({ plants: MOSS, room: '30 %', open: 90 });
+    const moist = keep({ plants: MOSS });
+    expect(last(dry.course('relativeHumidity'))).toBeLessThan(70);
+    expect(last(dry.course(MOSS_COVER))).toBeLessThan(last(moist.course(MOSS_COVER)));
+  });
+
+  test('what fails is told with its cause', () => {
+    const prepared = prepareOutlook(planOf({ plants: MOSS + FERN, lumens: 100 }), {
+      days: DAYS,
+      members: 4,
+      seed: 1,
+    });
+    const ahead = summarise(prepared, expectedRun(prepared), [runMembers(prepared, 0, 4)]);
+    const failing = ahead.turningPoints.find(({ subject }) => subject === MOSS_COVER);
+    expect(failing?.kind).toBe('falls below');
+    expect(failing?.because[0]?.term).toBe('too little light');
+    expect(failing?.sentence).toMatch(/^Cover of plait moss falls below 20 %/);
+  });
+});
