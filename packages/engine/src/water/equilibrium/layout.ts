@@ -101,27 +101,18 @@ export const SPECIES = {
 } as const;
 export const SPECIES_COUNT = 32;
 
-/** What one part of a sweep hands to the next. */
+/** What a sweep leaves beside species. */
 export const PASS = {
-  /** Activity of H+ and activity coefficients of charge 1, charge 2 and neutral species. */
-  hydrogen: 0,
-  single: 1,
-  double: 2,
-  neutral: 3,
+  /** Activity coefficients of charge 2 and of neutral species. */
+  double: 0,
+  neutral: 1,
   /** Alkalinity other than carbon's [eq/kg]. */
-  otherAlkalinity: 4,
-  /** Pairing of calcium and magnesium per free ion: with phosphate, and in all [1]. */
-  calciumPhosphate: 5,
-  magnesiumPhosphate: 6,
-  calciumPaired: 7,
-  magnesiumPaired: 8,
-  /** Twice the ionic strength of phosphate species [mol/kg]. */
-  phosphateStrength: 9,
+  otherAlkalinity: 2,
   /** Growth of pairs with carbonate over ln 10 pH, per free ion [1]. */
-  calciumGrowth: 10,
-  magnesiumGrowth: 11,
+  calciumGrowth: 3,
+  magnesiumGrowth: 4,
 } as const;
-export const PASS_COUNT = 12;
+export const PASS_COUNT = 5;
 
 /** Results of a sweep that steer the iteration. */
 export const STEER = {
