@@ -1,11 +1,12 @@
 import { editEnclosureAll, openEnclosure } from '@shoreglass/contract';
 import { shapeSheet } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { SoundShape } from '../../../worker/shape-orders.ts';
 import { handleNamed } from '../handles/handle.ts';
 import { deedsFor } from './deeds.ts';
-import { handlesOf } from './moves.ts';
+import { handlesOf, writeIn } from './moves.ts';
+import { NEW_PARTS } from './new-parts.ts';
 
 const TEXT = library.data.enclosures['beck-bank'] ?? '';
 
@@ -87,4 +88,89 @@ test('a layer is put under another, and taken away again', () => {
   ]);
   const gone = after(put.text, 'layer:bank:3', 'Take this layer away');
   expect(gone.shape.content.zones).toEqual(shapeOf(TEXT).content.zones);
+});
+
+describe('equipment and openings', () => {
+  /** Every device added to a box without any, then every key it can be given. */
+  const bare = TEXT.slice(0, TEXT.indexOf('\ndevices:')) + TEXT.slice(TEXT.indexOf('\nhardscape:'));
+  const ADDED = NEW_PARTS.map(({ name, handle, isList }) => ({
+    words: `Add: ${name.toLowerCase()}`,
+    handle: isList ? `${handle}:0` : handle,
+  }));
+
+  test.each(ADDED)(
+    '$words, and it is taken in the hand and goes again, to the letter',
+    ({ words, handle }) => {
+      const { text, shape } = after(bare, undefined, words);
+      const made = handleNamed(handlesOf(shape), handle);
+      expect(made?.measures.length, handle).toBeGreaterThan(0);
+      expect(shape.sheet.remarks.filter(({ severity }) => severity === 'blocking')).toEqual([]);
+      expect(after(text, handle, `Take ${made?.name} away`).text).toBe(bare);
+    },
+  );
+
+  test.each(ADDED)('after "$words" each further key can be given and left out', ({ words, handle }) => {
+    const { text, shape } = after(bare, undefined, words);
+    const made = handleNamed(handlesOf(shape), handle);
+    for (const option of made?.more ?? []) {
+      const given = editEnclosureAll(text, [option.edit]);
+      const now = handleNamed(handlesOf(shapeOf(given)), handle);
+      expect(
+        now?.less?.map(({ name }) => name),
+        option.name,
+      ).toContain(option.name);
+    }
+    // What the pump moves without a curve has to be told by its flow, so the curve alone is not left out.
+    for (const option of (made?.less ?? []).filter(({ name }) => name !== 'Curve of its label')) {
+      const without = editEnclosureAll(text, [option.edit]);
+      const now = handleNamed(handlesOf(shapeOf(without)), handle);
+      expect(
+        now?.less?.map(({ name }) => name),
+        option.name,
+      ).not.toContain(option.name);
+    }
+  });
+
+  test.each(ADDED)('after "$words" every number is written back as it was read', ({ words, handle }) => {
+    const { text, shape } = after(bare, undefined, words);
+    for (const unit of ['cm', 'in'] as const)
+      for (const measure of handleNamed(handlesOf(shape), handle)?.measures ?? []) {
+        const edited = editEnclosureAll(text, measure.edits(measure.value, writeIn(unit)));
+        const again = handleNamed(handlesOf(shapeOf(edited)), handle)?.measures.find(
+          ({ id }) => id === measure.id,
+        );
+        // Written with two digits of a centimetre or an inch, or six of anything else.
+        expect(again?.value, `${measure.name} in ${unit}`).toBeCloseTo(
+          measure.value,
+          measure.dimension === 'length' ? 3 : 5,
+        );
+      }
+  });
+
+  test('a second lamp is added after the first, and times are written as they are read', () => {
+    const { text, shape } = after(TEXT, undefined, 'Add: lamp');
+    expect(shape.content.devices?.lamps).toHaveLength(2);
+    const lamp = handleNamed(handlesOf(shape), 'lamp:1');
+    const on = lamp?.sayings?.find(({ id }) => id === 'on');
+    expect(on?.value).toBe('09:00');
+    const edited = editEnclosureAll(text, [{ path: on?.path ?? [], value: on?.written(' 07:45 ') ?? '' }]);
+    expect(shapeOf(edited).content.devices?.lamps?.[1]?.on).toBeCloseTo(7.75, 12);
+    const mister = after(TEXT, undefined, 'Add: mister');
+    const at = handleNamed(handlesOf(mister.shape), 'mister')?.sayings?.find(({ id }) => id === 'at');
+    expect(at?.value).toBe('08:30, 20:30');
+    expect(at?.written('6:15; 18:00 22:30')).toEqual(['6:15', '18:00', '22:30']);
+  });
+});
+
+test('a cave has a slab over it, a wall stands along the back, a stream lies in the land', () => {
+  const cave = after(TEXT, undefined, 'Draw a cave');
+  expect(cave.shape.plan.zones.at(-1)).toMatchObject({ kind: 'cave', roof: {} });
+  const open = after(cave.text, 'zone:cave', 'Cave, without: roof, a slab above it');
+  expect(open.shape.content.zones.at(-1)?.roof).toBeUndefined();
+  const wall = after(TEXT, undefined, 'Build a wall along the back');
+  expect(wall.shape.sheet.structure.foam?.volume).toBeGreaterThan(0);
+  expect(wall.shape.sheet.geometry.surfaceArea).toBeLessThan(shapeOf(TEXT).sheet.geometry.surfaceArea);
+  const stream = after(TEXT, undefined, 'Draw a stream');
+  expect(stream.shape.plan.zones.at(-1)?.kind).toBe('stream');
+  expect(after(stream.text, 'zone:stream', 'Take Stream away').text).toBe(TEXT);
 });

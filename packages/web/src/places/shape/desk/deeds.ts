@@ -4,6 +4,8 @@ import type { SoundShape } from '../../../worker/shape-orders.ts';
 import type { Handle, ShapeContent, Write } from '../handles/handle.ts';
 import type { PartDeed } from './hand-panel.tsx';
 import { writeIn } from './moves.ts';
+import { added, lampPanel, NEW_PARTS, type NewPart, pathOfPart } from './new-parts.ts';
+import { freshId, newCave, newIsland, newStream, newWall, stripOfLand } from './new-zones.ts';
 import type { Command } from './shape-desk-store.ts';
 
 type Edits = (shape: SoundShape, write: Write) => readonly EnclosureEdit[];
@@ -11,21 +13,60 @@ type Edits = (shape: SoundShape, write: Write) => readonly EnclosureEdit[];
 /** What can be done with a part besides changing its measures. */
 export function deedsFor(handle: Handle | undefined, content: ShapeContent, unit: LengthUnit): PartDeed[] {
   const write = writeIn(unit);
-  const deed = (words: string, edits: Edits): PartDeed => {
+  const deed: Deed = (words, edits, more = {}) => {
     const command: Command = {
       words,
       ...(handle ? { about: handle.id } : {}),
       edits: (shape) => edits(shape, write),
     };
-    return { words, command };
+    return { words, command, ...more };
   };
   if (!handle)
     return [
-      deed('Draw an island', addIsland),
+      deed('Draw an island', newIsland),
+      deed('Draw a cave', newCave),
+      ...(stripOfLand(content) ? [deed('Draw a stream', newStream)] : []),
+      deed('Build a wall along the back', newWall),
       deed('Add a stone', addStone),
       deed('Add a branch', addBranch),
       ...lampDeeds(content, deed),
+      ...NEW_PARTS.flatMap((part) => newPartDeeds(part, content, deed)),
     ];
+  return [...placedDeeds(handle, content, deed), ...optionDeeds(handle, deed)];
+}
+
+function newPartDeeds(part: NewPart, content: ShapeContent, deed: Deed): PartDeed[] {
+  const how = added(part, content);
+  if (!how) return [];
+  const edits: Edits = (shape, write) => how.edits(shape.content, write);
+  return [
+    deed(`Add: ${part.name.toLowerCase()}`, edits, {
+      list: 'Add equipment or an opening',
+      short: part.name,
+      takesUp: how.handle,
+    }),
+  ];
+}
+
+/** Keys a part can be given, and those it can do without. */
+function optionDeeds({ name, more = [], less = [] }: Handle, deed: Deed): PartDeed[] {
+  return [
+    ...more.map((option) =>
+      deed(`${name}, give it: ${option.name.toLowerCase()}`, () => [option.edit], {
+        list: 'Give it also',
+        short: option.name,
+      }),
+    ),
+    ...less.map((option) =>
+      deed(`${name}, without: ${option.name.toLowerCase()}`, () => [option.edit], {
+        list: 'Leave out',
+        short: option.name,
+      }),
+    ),
+  ];
+}
+
+function placedDeeds(handle: Handle, content: ShapeContent, deed: Deed): PartDeed[] {
   const [kind, id = '', place = ''] = handle.id.split(':');
   if (kind === 'ground') return stripDeeds(id, content, deed);
   if (kind === 'layer') return layerDeeds(id, Number(place), content, deed);
@@ -33,10 +74,11 @@ export function deedsFor(handle: Handle | undefined, content: ShapeContent, unit
   if (kind === 'zone') return zoneDeeds(id, content, deed);
   if (kind === 'point') return pointDeeds(id, Number(place), content, deed);
   if (kind === 'piece') return [deed(`Take ${handle.name} away`, (shape) => withoutPiece(shape, id))];
-  return [];
+  const path = pathOfPart(handle, content);
+  return path ? [deed(`Take ${handle.name} away`, () => [{ path, value: undefined }])] : [];
 }
 
-type Deed = (words: string, edits: Edits) => PartDeed;
+type Deed = (words: string, edits: Edits, more?: Omit<PartDeed, 'words' | 'command'>) => PartDeed;
 
 function stripDeeds(id: string, content: ShapeContent, deed: Deed): PartDeed[] {
   const zone = content.zones.find((each) => each.id === id);
@@ -79,13 +121,6 @@ function layerDeeds(id: string, position: number, content: ShapeContent, deed: D
         ]
       : []),
   ];
-}
-
-/** A name that no part of the list has yet: "island", "island-2". */
-function freshId(taken: readonly { readonly id: string }[], wanted: string): string {
-  const isFree = (id: string) => taken.every((part) => part.id !== id);
-  if (isFree(wanted)) return wanted;
-  for (let number = 2; ; number++) if (isFree(`${wanted}-${number}`)) return `${wanted}-${number}`;
 }
 
 type Layers = ShapeContent['zones'][number]['layers'];
@@ -233,31 +268,6 @@ function withoutPiece({ content }: SoundShape, id: string): EnclosureEdit[] {
   return [{ path: pieces.length === 1 ? ['hardscape'] : ['hardscape', index], value: undefined }];
 }
 
-/** Four corners in the middle of the widest zone, a little higher than its ground and the water. */
-function addIsland({ content, plan }: SoundShape, write: Write): EnclosureEdit[] {
-  const { glass, water, zones } = content;
-  const widest = [...plan.zones].sort((a, b) => b.to - b.from - (a.to - a.from))[0];
-  const land = zones.find(({ kind }) => kind === 'bank') ?? zones[0];
-  if (!widest || !land) return [];
-  const [x, y] = [(widest.from + widest.to) / 2, glass.width / 2];
-  const reach = Math.min(0.08, (widest.to - widest.from) / 4, glass.width / 4);
-  const top = Math.min(glass.height, Math.max(water.level, widest.groundStart, widest.groundEnd) + 0.03);
-  const corner = (dx: number, dy: number) => ({
-    x: write(x + dx * reach),
-    y: write(y + dy * reach),
-    ground: write(top),
-  });
-  const material = land.layers.at(-1)?.material ?? 'fine-gravel';
-  const value = {
-    id: freshId(zones, 'island'),
-    name: 'Island',
-    kind: 'island',
-    outline: [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)],
-    layers: [{ kind: 'substrate', material }],
-  };
-  return [{ path: ['zones', zones.length], value }];
-}
-
 function addPiece({ content }: SoundShape, piece: Readonly<Record<string, unknown>>): EnclosureEdit[] {
   const { hardscape } = content;
   return hardscape
@@ -304,16 +314,7 @@ function lampDeeds({ devices, glass }: ShapeContent, deed: Deed): PartDeed[] {
     if (panel) return [];
     return [
       deed(`Hang up ${name ?? 'the lamp'}`, (_, write) => [
-        {
-          path: ['devices', 'lamps', index, 'panel'],
-          value: {
-            x: write(glass.length / 2),
-            y: write(glass.width / 2),
-            z: write(glass.height + 0.05),
-            length: write(glass.length * 0.8),
-            breadth: write(0.06),
-          },
-        },
+        { path: ['devices', 'lamps', index, 'panel'], value: lampPanel(glass, write) },
       ]),
     ];
   });

@@ -3,15 +3,20 @@ import type { LengthUnit } from '@shoreglass/figures';
 import { type RefObject, useState } from 'react';
 import { capital } from '../../../outlook/turning-words.ts';
 import { GROUPS } from '../handles/all-handles.ts';
-import type { Handle, Measure } from '../handles/handle.ts';
+import type { Handle, Measure, Saying } from '../handles/handle.ts';
 import styles from './hand-panel.module.css';
-import { fieldText, readTyped, STEPS, valueText } from './lengths.ts';
-import { choose, setMeasure, stepMeasure } from './moves.ts';
+import { fieldText, readTyped, stepOf, valueText } from './lengths.ts';
+import { choose, say, setMeasure, stepMeasure } from './moves.ts';
 import type { Command, Refusal } from './shape-desk-store.ts';
 
 export interface PartDeed {
   readonly words: string;
   readonly command: Command;
+  /** Where many such deeds stand in a list: the name of the list, and what it is called there. */
+  readonly list?: string;
+  readonly short?: string;
+  /** Name of the handle to take in the hand when it is done. */
+  readonly takesUp?: string;
 }
 
 interface HandPanelProps {
@@ -31,7 +36,7 @@ interface HandPanelProps {
 
 /** What is in the hand: its measures to type and to step, what was found about it, and what can be done with it. */
 export function HandPanel(props: HandPanelProps) {
-  const { handles, selected, refusal, deeds, cautions } = props;
+  const { handles, selected, refusal, cautions } = props;
   return (
     <section aria-label="In the hand" className={styles.panel}>
       <label className={styles.part}>
@@ -82,6 +87,9 @@ export function HandPanel(props: HandPanelProps) {
           </select>
         </label>
       ))}
+      {selected?.sayings?.map((saying) => (
+        <SayingField key={`${selected.id} ${saying.id}`} {...props} handle={selected} saying={saying} />
+      ))}
       <div role="alert" className={styles.refusal}>
         {refusal?.findings.map(({ message, mend }) => (
           <p key={message}>
@@ -89,15 +97,7 @@ export function HandPanel(props: HandPanelProps) {
           </p>
         ))}
       </div>
-      {deeds.length > 0 && (
-        <div className={styles.deeds}>
-          {deeds.map(({ words, command }) => (
-            <button key={words} type="button" onClick={() => props.onCommand(command)}>
-              {words}
-            </button>
-          ))}
-        </div>
-      )}
+      <Deeds {...props} />
       {cautions.length > 0 && (
         <ul className={styles.cautions} aria-label="To mind about it">
           {cautions.map((sentence) => (
@@ -106,6 +106,81 @@ export function HandPanel(props: HandPanelProps) {
         </ul>
       )}
     </section>
+  );
+}
+
+/** Buttons, and lists for what there is much of. */
+function Deeds({ deeds, onCommand, onSelect }: HandPanelProps) {
+  const lists = [...new Set(deeds.flatMap(({ list }) => list ?? []))];
+  const plain = deeds.filter(({ list }) => list === undefined);
+  const carryOut = (deed: PartDeed | undefined) => {
+    if (!deed) return;
+    onCommand(deed.command);
+    if (deed.takesUp !== undefined) onSelect(deed.takesUp);
+  };
+  return (
+    <>
+      {lists.map((list) => (
+        <label key={list} className={styles.choice}>
+          <span>{list}</span>
+          <select
+            value=""
+            onChange={({ target }) => carryOut(deeds.find(({ words }) => words === target.value))}
+          >
+            <option value="">choose …</option>
+            {deeds
+              .filter((deed) => deed.list === list)
+              .map(({ words, short }) => (
+                <option key={words} value={words}>
+                  {short ?? words}
+                </option>
+              ))}
+          </select>
+        </label>
+      ))}
+      {plain.length > 0 && (
+        <div className={styles.deeds}>
+          {plain.map((deed) => (
+            <button key={deed.words} type="button" onClick={() => carryOut(deed)}>
+              {deed.words}
+            </button>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
+interface SayingFieldProps extends HandPanelProps {
+  readonly handle: Handle;
+  readonly saying: Saying;
+}
+
+/** A name, a time of day: what is not right is refused with its reason, and leaves what was. */
+function SayingField({ handle, saying, onCommand }: SayingFieldProps) {
+  const [typed, setTyped] = useState<string>();
+  const id = `saying-${saying.id}`;
+  const take = () => {
+    setTyped(undefined);
+    if (typed !== undefined && typed.trim() !== saying.value) onCommand(say(handle, saying, typed));
+  };
+  return (
+    <label className={styles.saying} htmlFor={id}>
+      <span>{saying.name}</span>
+      <input
+        id={id}
+        value={typed ?? saying.value}
+        autoComplete="off"
+        spellCheck={false}
+        {...(saying.hint === '' ? {} : { 'aria-description': saying.hint, title: saying.hint })}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={take}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') take();
+          if (event.key === 'Escape') setTyped(undefined);
+        }}
+      />
+    </label>
   );
 }
 
@@ -192,14 +267,6 @@ function MeasureField({ handle, measure, unit, findingsAt, field, onCommand }: M
       </div>
     </div>
   );
-}
-
-/** The step of the buttons: fine for what is thin. */
-function stepOf({ dimension, value }: Measure, unit: LengthUnit): number {
-  if (dimension === 'share') return 0.01;
-  if (dimension === 'mass') return value >= 1 ? 0.1 : 0.01;
-  const { coarse, fine } = STEPS[unit];
-  return value < 0.02 ? fine : coarse / 2;
 }
 
 function outside(value: number, measure: Measure, unit: LengthUnit): string | undefined {

@@ -7,6 +7,7 @@ import {
   type Handle,
   handleNamed,
   type Measure,
+  type Saying,
   type Write,
   within,
 } from '../handles/handle.ts';
@@ -86,6 +87,15 @@ export function choose(handle: Handle, { name, path }: Choice, value: string): C
     words: `${handle.name}, ${name.toLowerCase()}`,
     about: handle.id,
     edits: () => [{ path, value }],
+  };
+}
+
+/** Other words for a part: a name, a time of day. */
+export function say(handle: Handle, { name, path, written }: Saying, typed: string): Command {
+  return {
+    words: `${handle.name}, ${name.toLowerCase()}`,
+    about: handle.id,
+    edits: () => [{ path, value: written(typed) }],
   };
 }
 

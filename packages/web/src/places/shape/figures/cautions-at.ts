@@ -16,6 +16,11 @@ const PLACES: Readonly<Record<string, ShapeCaution['place']>> = {
   cover: 'cover',
   lamp: 'lamps',
   pump: 'pump',
+  heater: 'heater',
+  mister: 'mister',
+  fogger: 'fogger',
+  fan: 'fans',
+  mat: 'mats',
   piece: 'hardscape',
   layer: 'ground',
 };

@@ -1,5 +1,7 @@
 import type { KeyPath } from '@shoreglass/contract';
+import { COVER_KEYS, GLASS_KEYS, VENT_KEYS } from './box-keys.ts';
 import { type Handle, lengthMeasure, type Measure, type ShapeContent } from './handle.ts';
+import { keysOfPart } from './part-keys.ts';
 
 /** The water level, marked on the pane beside which it stands. */
 export function waterHandle(content: ShapeContent): Handle {
@@ -49,15 +51,14 @@ export function openingHandles(content: ShapeContent): Handle[] {
     edits: (value, write) => [{ path: ['cover', 'open'], value: write(value, 'share') }],
   };
   const { overflow, vents = [] } = glass;
+  const ofCover = keysOfPart(['cover'], cover, COVER_KEYS);
   return [
     {
       id: 'cover',
       group: 'openings',
       name: 'Cover',
-      measures: [
-        open,
-        ...(cover.gap === undefined ? [] : [plain('Slit beside it', cover.gap, ['cover', 'gap'], [0, 0.1])]),
-      ],
+      ...ofCover,
+      measures: [open, ...ofCover.measures],
       inSection: { x: length * (1 - cover.open), z: height },
     },
     ...(overflow
@@ -75,17 +76,15 @@ export function openingHandles(content: ShapeContent): Handle[] {
         ]
       : []),
     ...vents.map((vent, index): Handle => {
-      const path = (key: string): KeyPath => ['glass', 'vents', index, key];
+      const root: KeyPath = ['glass', 'vents', index];
+      const keys = keysOfPart(root, vent, VENT_KEYS);
       const side = vent.pane === 'left' ? 0 : vent.pane === 'right' ? length : undefined;
       return {
         id: `vent:${index}`,
         group: 'openings',
         name: vent.name ?? `Vent in the ${vent.pane} pane`,
-        measures: [
-          rising('Lower edge', vent.height, path('height'), height),
-          plain('Length', vent.length, path('length'), [0.001, 5]),
-          plain('Height of the slot', vent.opening, path('opening'), [0.0005, 1]),
-        ],
+        ...keys,
+        measures: [rising('Lower edge', vent.height, [...root, 'height'], height), ...keys.measures],
         ...(side === undefined ? {} : { inSection: { x: side, z: vent.height } }),
       };
     }),
@@ -97,10 +96,13 @@ export function glassHandle({ glass, zones }: ShapeContent): Handle {
   const ends = zones.flatMap(({ to }, index): KeyPath[] =>
     to !== undefined && Math.abs(to - glass.length) < 5e-4 ? [['zones', index, 'to']] : [],
   );
+  const secondPane = keysOfPart(['glass'], glass, GLASS_KEYS);
   return {
     id: 'glass',
     group: 'glass',
     name: 'Glass',
+    more: secondPane.more,
+    less: secondPane.less,
     choices: [
       {
         id: 'top',
@@ -126,6 +128,7 @@ export function glassHandle({ glass, zones }: ShapeContent): Handle {
       plain('Width inside', glass.width, ['glass', 'width'], [0.1, 3]),
       plain('Height inside', glass.height, ['glass', 'height'], [0.1, 3]),
       plain('Thickness of the panes', glass.thickness, ['glass', 'thickness'], [0.002, 0.04]),
+      ...secondPane.measures,
     ],
   };
 }

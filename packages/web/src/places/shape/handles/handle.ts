@@ -41,6 +41,25 @@ export interface Choice {
   readonly path: KeyPath;
 }
 
+/** Something of a part that is written and is no measure: a name, a time of day, a degree of protection. */
+export interface Saying {
+  readonly id: string;
+  readonly name: string;
+  /** As it stands in the field. */
+  readonly value: string;
+  /** How it is written: "09:30, 20:30". */
+  readonly hint: string;
+  readonly path: KeyPath;
+  /** What the file gets for what was typed. */
+  written(typed: string): string | readonly string[];
+}
+
+/** A key that can be added to a part, or left out of it. */
+export interface Option {
+  readonly name: string;
+  readonly edit: EnclosureEdit;
+}
+
 /** A material of the library: its name, and whether it is wood, stone, a layer … */
 export interface MaterialName {
   readonly id: string;
@@ -70,6 +89,10 @@ export interface Handle {
   readonly name: string;
   readonly measures: readonly Measure[];
   readonly choices?: readonly Choice[];
+  readonly sayings?: readonly Saying[];
+  /** What it can be given besides, and what of it can be left out. */
+  readonly more?: readonly Option[];
+  readonly less?: readonly Option[];
   /** Where its mark stands in the section, and in the plan [m]; absent where it has none. */
   readonly inSection?: { readonly x: number; readonly z: number };
   readonly inPlan?: { readonly x: number; readonly y: number };

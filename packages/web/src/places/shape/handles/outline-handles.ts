@@ -7,7 +7,7 @@ import {
   type ShapeContent,
   type Write,
 } from './handle.ts';
-import { kindChoice } from './zone-handles.ts';
+import { kindChoice, roofOf } from './zone-handles.ts';
 
 type ZoneContent = ShapeContent['zones'][number];
 type Corners = NonNullable<ZoneContent['outline']>;
@@ -79,14 +79,17 @@ function wholeZone(content: ShapeContent, zone: ZoneContent, index: number): Han
   const corners = zone.outline as Corners;
   const middle = (axis: 'x' | 'y') => corners.reduce((sum, corner) => sum + corner[axis], 0) / corners.length;
   const { glass } = content;
+  const roof = roofOf(zone, index);
   return {
     id: `zone:${zone.id}`,
     group: 'ground',
     name: nameOf(zone),
+    ...roof,
     measures: [
       shift({ corners, index, axis: 'x', name: 'Middle, from the left', room: glass.length }),
       shift({ corners, index, axis: 'y', name: 'Middle, from the front', room: glass.width }),
       ...slopes(content, zone, index),
+      ...roof.measures,
     ],
     choices: [kindChoice(zone.kind, index)],
     inPlan: { x: middle('x'), y: middle('y') },

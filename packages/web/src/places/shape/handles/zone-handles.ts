@@ -1,4 +1,6 @@
+import { roofKeys } from './box-keys.ts';
 import type { Choice, Handle, ShapeContent } from './handle.ts';
+import { keysOfPart } from './part-keys.ts';
 
 const KINDS = ['pool', 'margin', 'bank', 'stream', 'wall', 'canopy', 'island', 'cave'] as const;
 
@@ -13,6 +15,28 @@ export function kindChoice(kind: string, index: number): Choice {
   };
 }
 
+/** Room under a roof that is added, and how thick it is [m]. */
+const ROOF = { room: 0.07, thick: 0.03 } as const;
+
+/** The slab above a zone, as over a cave: its heights, or that it can be given one. */
+export function roofOf(
+  zone: ShapeContent['zones'][number],
+  index: number,
+): Pick<Required<Handle>, 'measures' | 'more' | 'less'> {
+  const heights = [
+    ...Object.values(zone.ground ?? {}),
+    ...(zone.outline ?? []).map(({ ground }) => ground),
+  ].filter((height): height is number => height !== undefined);
+  const bottom = Math.max(0, ...heights) + ROOF.room;
+  const written = (metres: number) => `${Number((metres * 100).toFixed(1))} cm`;
+  const { measures, more, less } = keysOfPart(
+    ['zones', index],
+    zone,
+    roofKeys({ bottom: written(bottom), top: written(bottom + ROOF.thick) }),
+  );
+  return { measures, more, less };
+}
+
 /** Zones from pane to pane as wholes: chosen from the list, since their borders are what is dragged. */
 export function stripZoneHandles({ zones }: ShapeContent): Handle[] {
   return zones.flatMap((zone, index): Handle[] =>
@@ -23,7 +47,7 @@ export function stripZoneHandles({ zones }: ShapeContent): Handle[] {
             id: `zone:${zone.id}`,
             group: 'ground',
             name: `${zone.name ?? zone.id}, the whole zone`,
-            measures: [],
+            ...roofOf(zone, index),
             choices: [kindChoice(zone.kind, index)],
           },
         ],
