@@ -1,4 +1,4 @@
-// npm run build: the library's bundle, the web app, and the command line with its worker. Skips what is current.
+// npm run build: the library's bundle and pages, the web app, and the command line with its worker. Skips what is current.
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -41,10 +41,11 @@ export async function buildAll() {
   if (isCurrent()) return;
   console.log('Building ...');
   const tsx = join(ROOT, 'node_modules/tsx/dist/cli.mjs');
-  execFileSync(process.execPath, [tsx, join(ROOT, 'packages/library/build/build-library.ts')], {
-    cwd: ROOT,
-    stdio: 'inherit',
-  });
+  for (const script of ['build-library.ts', 'build-pages.ts'])
+    execFileSync(process.execPath, [tsx, join(ROOT, 'packages/library/build', script)], {
+      cwd: ROOT,
+      stdio: 'inherit',
+    });
   const vite = await import('vite');
   await vite.build({
     root: join(ROOT, 'packages/web'),

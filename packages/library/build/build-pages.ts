@@ -29,7 +29,7 @@ try {
   for (const name of readdirSync(target, { recursive: true, encoding: 'utf8' })) {
     if (name.endsWith('.md') && !files.has(name.replaceAll('\\', '/'))) rmSync(join(target, name));
   }
-  console.log(`library: ${written} pages written of ${files.size}`);
+  if (written > 0) console.log(`library: ${written} pages written of ${files.size}`);
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;

@@ -1111,7 +1111,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1.15,
      "max": 1.8,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "femaleShare": {
      "value": 0.5,
@@ -1141,7 +1141,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 20,
      "max": 38,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "breedingCoolest": {
      "value": 7.5,
@@ -1277,7 +1277,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.25,
      "max": 1.5,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForLitter": {
      "value": 0.3,
@@ -1287,7 +1287,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.08,
      "max": 1,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForFeed": {
      "value": 60,
@@ -1297,7 +1297,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 15,
      "max": 240,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForPlants": {
      "value": 0.01,
@@ -1307,7 +1307,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.001,
      "max": 0.05,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnAlgae": {
      "value": 0.5,
@@ -1348,7 +1348,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.5,
      "max": 0.85,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnPlants": {
      "value": 0.25,
@@ -1358,7 +1358,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.1,
      "max": 0.45,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "nutrientEfficiency": {
      "value": 0.7,
@@ -1409,7 +1409,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.002,
      "max": 0.03,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
      "value": 0.5,
@@ -1501,7 +1501,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.3,
      "max": 1.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "hardnessLow": {
      "value": 3,
@@ -1531,7 +1531,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1,
      "max": 6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "oxygenNeeded": {
      "value": 1,
@@ -1551,7 +1551,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.35,
      "max": 1.4,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "ammoniaNoEffect": {
      "value": 0.25,
@@ -1593,7 +1593,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 4,
      "max": 60,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "crowdingHazard": {
      "value": 0.015,
@@ -1603,7 +1603,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.004,
      "max": 0.06,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     }
    },
    "tolerances": {
@@ -7909,7 +7909,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1.15,
      "max": 1.8,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "femaleShare": {
      "value": 0.5,
@@ -8074,7 +8074,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.2,
      "max": 1.2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForLitter": {
      "value": 0.3,
@@ -8095,7 +8095,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 15,
      "max": 240,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForPlants": {
      "value": 0.02,
@@ -8105,7 +8105,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.002,
      "max": 0.1,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnAlgae": {
      "value": 0.55,
@@ -8146,7 +8146,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.5,
      "max": 0.85,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnPlants": {
      "value": 0.25,
@@ -8156,7 +8156,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.1,
      "max": 0.45,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "nutrientEfficiency": {
      "value": 0.7,
@@ -8207,7 +8207,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.001,
      "max": 0.02,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
      "value": 0.5,
@@ -8300,7 +8300,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.3,
      "max": 1.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "hardnessLow": {
      "value": 5,
@@ -8330,7 +8330,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1,
      "max": 6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "oxygenNeeded": {
      "value": 4,
@@ -8350,7 +8350,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1,
      "max": 3,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "ammoniaNoEffect": {
      "value": 0.2,
@@ -8403,7 +8403,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.005,
      "max": 0.08,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     }
    },
    "tolerances": {
@@ -10041,7 +10041,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1.15,
      "max": 1.8,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "femaleShare": {
      "value": 0.5,
@@ -10203,7 +10203,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.25,
      "max": 1.5,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForLitter": {
      "value": 0.05,
@@ -10213,7 +10213,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.01,
      "max": 0.2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForFeed": {
      "value": 60,
@@ -10223,7 +10223,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 15,
      "max": 240,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForPlants": {
      "value": 0.01,
@@ -10233,7 +10233,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.001,
      "max": 0.05,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnAlgae": {
      "value": 0.6,
@@ -10264,7 +10264,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.03,
      "max": 0.15,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnFeed": {
      "value": 0.7,
@@ -10274,7 +10274,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.5,
      "max": 0.85,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnPlants": {
      "value": 0.25,
@@ -10284,7 +10284,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.1,
      "max": 0.45,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "nutrientEfficiency": {
      "value": 0.7,
@@ -10335,7 +10335,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.001,
      "max": 0.02,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
      "value": 0.5,
@@ -10428,7 +10428,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.3,
      "max": 1.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "hardnessLow": {
      "value": 4,
@@ -10458,7 +10458,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1,
      "max": 6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "oxygenNeeded": {
      "value": 1,
@@ -10478,7 +10478,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.35,
      "max": 1.4,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "ammoniaNoEffect": {
      "value": 0.2,
@@ -10531,7 +10531,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.005,
      "max": 0.08,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "growthYield": {
      "value": 0.86,
@@ -13687,7 +13687,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1.25,
      "max": 2.1,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "femaleShare": {
      "value": 0.505,
@@ -13849,7 +13849,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.15,
      "max": 1,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForLitter": {
      "value": 0.03,
@@ -13859,7 +13859,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.005,
      "max": 0.15,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForFeed": {
      "value": 60,
@@ -13869,7 +13869,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 15,
      "max": 240,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForPlants": {
      "value": 0.002,
@@ -13879,7 +13879,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.0003,
      "max": 0.01,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnAlgae": {
      "value": 0.6,
@@ -13899,7 +13899,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.12,
      "max": 0.5,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnLitter": {
      "value": 0.08,
@@ -13909,7 +13909,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.03,
      "max": 0.15,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnFeed": {
      "value": 0.7,
@@ -13919,7 +13919,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.5,
      "max": 0.85,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnPlants": {
      "value": 0.25,
@@ -13929,7 +13929,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.1,
      "max": 0.45,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "nutrientEfficiency": {
      "value": 0.7,
@@ -14075,7 +14075,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.3,
      "max": 1.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "hardnessLow": {
      "value": 3,
@@ -14106,7 +14106,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1,
      "max": 6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "oxygenNeeded": {
      "value": 2.5,
@@ -14126,7 +14126,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.6,
      "max": 2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "ammoniaNoEffect": {
      "value": 0.05,
@@ -14180,7 +14180,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.003,
      "max": 0.04,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     }
    },
    "tolerances": {
@@ -15907,7 +15907,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1.2,
      "max": 2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "femaleShare": {
      "value": 1,
@@ -16066,7 +16066,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.2,
      "max": 1.2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForLitter": {
      "value": 0.05,
@@ -16076,7 +16076,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.01,
      "max": 0.2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForFeed": {
      "value": 60,
@@ -16086,7 +16086,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 15,
      "max": 240,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForPlants": {
      "value": 0.003,
@@ -16096,7 +16096,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.0005,
      "max": 0.02,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnAlgae": {
      "value": 0.6,
@@ -16116,7 +16116,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.12,
      "max": 0.5,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnLitter": {
      "value": 0.1,
@@ -16126,7 +16126,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.03,
      "max": 0.2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnFeed": {
      "value": 0.7,
@@ -16136,7 +16136,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.5,
      "max": 0.85,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnPlants": {
      "value": 0.35,
@@ -16146,7 +16146,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.15,
      "max": 0.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "nutrientEfficiency": {
      "value": 0.7,
@@ -16291,7 +16291,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.3,
      "max": 1.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "hardnessLow": {
      "value": 3,
@@ -16321,7 +16321,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1,
      "max": 6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "oxygenNeeded": {
      "value": 1,
@@ -16342,7 +16342,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.5,
      "max": 2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "ammoniaNoEffect": {
      "value": 0.15,
@@ -16385,7 +16385,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 2,
      "max": 30,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "crowdingHazard": {
      "value": 0.01,
@@ -16395,7 +16395,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.003,
      "max": 0.04,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     }
    },
    "tolerances": {
@@ -16612,7 +16612,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1.2,
      "max": 2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "femaleShare": {
      "value": 1,
@@ -16771,7 +16771,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.2,
      "max": 1.2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForLitter": {
      "value": 0.05,
@@ -16781,7 +16781,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.01,
      "max": 0.2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForFeed": {
      "value": 60,
@@ -16791,7 +16791,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 15,
      "max": 240,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "preferenceForPlants": {
      "value": 0.01,
@@ -16801,7 +16801,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.001,
      "max": 0.05,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnAlgae": {
      "value": 0.6,
@@ -16821,7 +16821,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.12,
      "max": 0.5,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnLitter": {
      "value": 0.1,
@@ -16831,7 +16831,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.03,
      "max": 0.2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnFeed": {
      "value": 0.7,
@@ -16841,7 +16841,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.5,
      "max": 0.85,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "efficiencyOnPlants": {
      "value": 0.35,
@@ -16851,7 +16851,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.15,
      "max": 0.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "nutrientEfficiency": {
      "value": 0.7,
@@ -16901,7 +16901,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.002,
      "max": 0.04,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
      "value": 0.5,
@@ -16993,7 +16993,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.3,
      "max": 1.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "hardnessLow": {
      "value": 5,
@@ -17023,7 +17023,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1,
      "max": 6,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "oxygenNeeded": {
      "value": 1,
@@ -17044,7 +17044,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.5,
      "max": 2,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "ammoniaNoEffect": {
      "value": 0.15,
@@ -17087,7 +17087,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 1,
      "max": 15,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     },
     "crowdingHazard": {
      "value": 0.01,
@@ -17097,7 +17097,7 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 0.003,
      "max": 0.04,
      "basis": "assumed",
-     "source": "judgement of the author of this file, see the note"
+     "source": "judgement of the author of this file"
     }
    },
    "tolerances": {
