@@ -99,6 +99,17 @@ function fanLines({ series }: WaterDocument, width: number): string[] {
   });
 }
 
+/** How far pH and oxygen move between dawn and dusk, on the day on which it is most. */
+function dayLines({ series, enclosure }: WaterDocument, width: number): string[] {
+  const { pHSwing, oxygenLow, oxygenHigh } = series;
+  if (!pHSwing || !oxygenLow || !oxygenHigh) return [];
+  const most = Math.max(...pHSwing.q50);
+  const day = pHSwing.q50.indexOf(most);
+  const [dawn, dusk] = [oxygenLow, oxygenHigh].map(({ q50 }) => (q50[day] ?? 0).toFixed(1));
+  const text = `Within a day pH moves most about ${calendarDay(enclosure.startDate, day)}: by ${most.toFixed(2)} (median; ${(pHSwing.q95[day] ?? 0).toFixed(2)} in one run of twenty or more), while oxygen goes from ${dawn} to ${dusk} mg/L.`;
+  return [wrapped(text, width, INDENT), ''];
+}
+
 function turningLines({ turningPoints, enclosure }: WaterDocument, width: number): string[] {
   if (turningPoints.length === 0)
     return [`${INDENT}Nothing in the water leaves its band in 5 % of the runs or more.`];
@@ -170,6 +181,7 @@ export function waterText(document: WaterDocument, width: number): string {
     ...startLines(document, width),
     title('The course: median, half and nine tenths of the runs, dots along the band'),
     ...fanLines(document, width),
+    ...dayLines(document, width),
     title('What turns, and when'),
     ...turningLines(document, width),
     title('Who gives and who takes, in all and by days'),

@@ -29,6 +29,7 @@ import { allMembers } from './members.ts';
 /** Series of the water, in the order in which they are shown. */
 const WATER_SERIES = [
   'pH',
+  'pHSwing',
   'KH',
   'GH',
   'conductivity',
@@ -39,6 +40,7 @@ const WATER_SERIES = [
   'phosphate',
   'oxygen',
   'oxygenLow',
+  'oxygenHigh',
   'waterTemperature',
 ] as const;
 

@@ -19,8 +19,11 @@ const CARBON_SHARE = { algae: 0.46, detritus: 0.45, litter: 0.47 } as const;
 interface DaySums {
   weight: number;
   pH: number;
+  pHLow: number;
+  pHHigh: number;
   oxygen: number;
   oxygenLow: number;
+  oxygenHigh: number;
   unionisedAmmonia: number;
   waterTemperature: number;
   airTemperature: number;
@@ -32,8 +35,11 @@ interface DaySums {
 const emptySums = (): DaySums => ({
   weight: 0,
   pH: 0,
+  pHLow: Number.POSITIVE_INFINITY,
+  pHHigh: Number.NEGATIVE_INFINITY,
   oxygen: 0,
   oxygenLow: Number.POSITIVE_INFINITY,
+  oxygenHigh: 0,
   unionisedAmmonia: 0,
   waterTemperature: 0,
   airTemperature: 0,
@@ -82,9 +88,13 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
     sample({ values }, hours) {
       const oxygen = (values[V.oxygen]! / values[V.waterVolume]!) * MOLAR_MASS.oxygen;
       sums.weight += hours;
-      sums.pH += values[V.pH]! * hours;
+      const pH = values[V.pH]!;
+      sums.pH += pH * hours;
+      sums.pHLow = Math.min(sums.pHLow, pH);
+      sums.pHHigh = Math.max(sums.pHHigh, pH);
       sums.oxygen += oxygen * hours;
       sums.oxygenLow = Math.min(sums.oxygenLow, oxygen);
+      sums.oxygenHigh = Math.max(sums.oxygenHigh, oxygen);
       sums.unionisedAmmonia += values[V.unionisedAmmonia]! * MOLAR_MASS.nitrogen * hours;
     },
     toppedOff(volume) {
@@ -112,6 +122,7 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       const report = waterReport(values, water);
       const litre = 1000;
       writeFixed('pH', day, sums.pH / sums.weight);
+      writeFixed('pHSwing', day, sums.pHHigh - sums.pHLow);
       writeFixed('KH', day, report.KH);
       writeFixed('GH', day, report.GH);
       writeFixed('conductivity', day, report.conductivity);
@@ -122,6 +133,7 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       writeFixed('phosphate', day, report.phosphate);
       writeFixed('oxygen', day, sums.oxygen / sums.weight);
       writeFixed('oxygenLow', day, sums.oxygenLow);
+      writeFixed('oxygenHigh', day, sums.oxygenHigh);
       writeFixed('dissolvedOrganicCarbon', day, report.dissolvedOrganicCarbon);
       writeFixed('colour', day, waterColour(report.dissolvedOrganicCarbon));
       writeFixed('waterTemperature', day, sums.waterTemperature);

@@ -11,6 +11,7 @@ export interface SeriesSpec {
  */
 export const SERIES = {
   pH: { name: 'pH', unit: '', digits: 2 },
+  pHSwing: { name: 'swing of pH within the day', unit: '', digits: 2 },
   KH: { name: 'carbonate hardness', unit: '°dKH', digits: 1 },
   GH: { name: 'general hardness', unit: '°dGH', digits: 1 },
   conductivity: { name: 'conductivity', unit: 'µS/cm', digits: 0 },
@@ -21,6 +22,7 @@ export const SERIES = {
   phosphate: { name: 'phosphate', unit: 'mg P/L', digits: 3 },
   oxygen: { name: 'dissolved oxygen', unit: 'mg/L', digits: 1 },
   oxygenLow: { name: 'lowest dissolved oxygen of the day', unit: 'mg/L', digits: 1 },
+  oxygenHigh: { name: 'highest dissolved oxygen of the day', unit: 'mg/L', digits: 1 },
   dissolvedOrganicCarbon: { name: 'coloured organic carbon', unit: 'mg C/L', digits: 1 },
   colour: { name: 'colour of the water', unit: 'mg Pt/L', digits: 0 },
   waterTemperature: { name: 'water temperature', unit: '°C', digits: 1 },

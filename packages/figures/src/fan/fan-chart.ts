@@ -41,18 +41,12 @@ interface Plot {
 
 /** One quantity over the run: its fan, the band with the names of those who need it, axes with units. */
 export function fanChartScene(options: FanChartOptions): Scene {
-  const { id, series, name, startDate, width, height, palette, readings = [] } = options;
+  const { series, name, startDate, width, height, palette, readings = [] } = options;
   const plot = plotOf(options);
   const [first, last] = [series.days[0] ?? 0, Math.max(1, series.days[series.days.length - 1] ?? 1)];
   const toX = (day: number) =>
     plot.left + ((day - first) / Math.max(1, last - first)) * (plot.right - plot.left);
-  const axis = valueAxis({
-    id,
-    series,
-    range: [plot.bottom - 4, plot.top + 4],
-    tickSpacing: 26,
-    also: readings.map(({ value }) => value),
-  });
+  const axis = roomyAxis(options, plot);
   const toY = axis.scale.toPixel;
   const time: TimeAxis = { startDate, days: last, left: plot.left, right: plot.right, toX, palette };
   return sceneOf({ width, height }, sentence(options, last), [
@@ -68,6 +62,21 @@ export function fanChartScene(options: FanChartOptions): Scene {
     fanLegend({ x: plot.left, y: height - 12, width: plot.right - plot.left, palette }),
     name === '' ? undefined : element('title', {}, name),
   ]);
+}
+
+/** Space for the words of a limit that lies off the scale, so that the fan does not run through them. */
+const WORDS_ROOM = 20;
+
+function roomyAxis({ id, series, readings = [] }: FanChartOptions, plot: Plot): ValueAxis {
+  const also = readings.map(({ value }) => value);
+  const request = { id, series, tickSpacing: 26, also };
+  const plain = valueAxis({ ...request, range: [plot.bottom - 4, plot.top + 4] });
+  const [lowest, highest] = plain.scale.domain;
+  const { low = lowest, high = highest, lowOwner, highOwner } = series.band ?? {};
+  const below = low < lowest && lowOwner !== undefined ? WORDS_ROOM : 4;
+  const above = high > highest && highOwner !== undefined ? WORDS_ROOM : 4;
+  if (below === 4 && above === 4) return plain;
+  return valueAxis({ ...request, range: [plot.bottom - below, plot.top + above] });
 }
 
 function plotOf({ width, height }: FanChartOptions): Plot {
