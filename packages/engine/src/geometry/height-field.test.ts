@@ -104,7 +104,7 @@ describe('the height field', () => {
   });
   it('keeps water under and above the slab over a cave', () => {
     const cave = zone('cave', 'cave', rectangle(0.2, 0.1, 0.5, 0.3, 0.05), {
-      roof: { bottom: 0.15, top: 0.2 },
+      roof: { bottom: 0.15, top: 0.2, density: 2750 },
     });
     const geometry = geometryOf(planOf(whole(0.05), cave));
     expect(geometry.openVolumeAt(0.15)).toBeCloseTo(0.405 * 0.1, 5);

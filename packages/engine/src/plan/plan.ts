@@ -105,8 +105,8 @@ export interface Zone {
   readonly layers: readonly Layer[];
   /** Corners in order, at least three; the ground between them is spread by mean value coordinates. */
   readonly outline?: readonly Corner[];
-  /** Slab above the ground, as over a cave: heights of its underside and of its upper face [m]. */
-  readonly roof?: { readonly bottom: number; readonly top: number };
+  /** Slab above the ground, as over a cave: heights of its underside and of its upper face [m], and its density [kg/m3]. */
+  readonly roof?: { readonly bottom: number; readonly top: number; readonly density: number };
 }
 
 export type LayerKind = 'false bottom' | 'drainage' | 'foam' | 'mesh' | 'substrate' | 'litter';
@@ -370,6 +370,8 @@ export interface Planting {
   readonly driest?: number;
   /** Sprinkled or painted on as fragments instead of set as plants. */
   readonly fragments?: boolean;
+  /** Probability that it came along by accident [0..1]; surely there when left out. */
+  readonly chance?: number;
 }
 
 export interface Population {
@@ -378,6 +380,8 @@ export interface Population {
   readonly name: string;
   readonly traits: AnimalTraits;
   readonly founders: readonly Founders[];
+  /** Probability that the founders came along by accident [0..1]; surely there when left out. */
+  readonly chance?: number;
   /** Calcium carbonate in shell and cuticle per body carbon [mol/mol]; none when left out. */
   readonly shell?: number;
   /** Where on the section its label points: the zone it mostly uses. */

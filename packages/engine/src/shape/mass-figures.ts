@@ -3,7 +3,7 @@ import { GRAVITY } from '../climate/openings.ts';
 import type { LayerKind, Plan } from '../plan/plan.ts';
 import { floorPressure, netUplift, paneMass } from '../structure/loads.ts';
 import { moistDensity } from '../structure/wet-media.ts';
-import { layerVolumes, type ShapeGround } from './shape-ground.ts';
+import { layerVolumes, type ShapeGround, shareBelow } from './shape-ground.ts';
 import type { MassFigures } from './shape-sheet.ts';
 
 /** Where the library tells nothing [kg/m3; 1]. @source assumed */
@@ -67,6 +67,15 @@ function groundMasses({ plan, patches }: ShapeGround): GroundMasses {
   return { byKind, uplift };
 }
 
+/** Slabs over caves, as far as the ground below them leaves room [kg]. */
+function roofMass({ plan, patches }: ShapeGround): number {
+  return plan.zones.reduce((sum, { roof }, i) => {
+    if (!roof) return sum;
+    const area = patches[i]!.reduce((all, patch) => all + patch.area * shareBelow(patch, roof.bottom), 0);
+    return sum + area * (roof.top - roof.bottom) * roof.density;
+  }, 0);
+}
+
 /**
  * Returns masses by part [kg], the load on floor [Pa] and stand [N/m], and what floats up [N].
  * @param ground of a plan that can be drawn
@@ -84,6 +93,7 @@ export function massFigures(ground: ShapeGround): MassFigures {
     { name: 'water', mass: water },
     ...[...byKind].map(([kind, mass]) => ({ name: PART_NAMES[kind], mass })),
     { name: 'stone and carbonate', mass: pieces(['stone', 'carbonate']) },
+    { name: 'slabs over caves', mass: roofMass(ground) },
     { name: 'wood and loose litter, dry', mass: pieces(['wood', 'litter']) },
   ].filter(({ mass }) => mass > 0);
   const total = parts.reduce((sum, { mass }) => sum + mass, 0);

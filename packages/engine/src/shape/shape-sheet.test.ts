@@ -233,3 +233,11 @@ describe('trade facts, common practice without source', () => {
     expect(structure.advice.join(' ')).not.toMatch(/\bsafe\b/);
   });
 });
+
+it('weighs the slab over a cave as its stone', () => {
+  const cave = { ...POOL, roof: { bottom: 0.2, top: 0.24, density: 2700 } };
+  const { masses } = shapeSheet(planWith({ zones: [cave, BANK] }));
+  // 50 by 45 by 4 cm of stone at 2700 kg/m3.
+  const slab = masses.parts.find(({ name }) => name === 'slabs over caves');
+  expect(slab?.mass).toBeCloseTo(0.5 * 0.45 * 0.04 * 2700, 6);
+});

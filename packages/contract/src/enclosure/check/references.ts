@@ -65,6 +65,18 @@ function referencesOf(content: EnclosureContent): Reference[] {
         }),
       ),
     ),
+    ...zones.flatMap(({ roof }, zone): Reference[] =>
+      roof?.material === undefined
+        ? []
+        : [
+            {
+              kind: 'material',
+              id: roof.material,
+              path: ['zones', zone, 'roof', 'material'],
+              uses: ['stone'],
+            },
+          ],
+    ),
     ...blendReferences(water.fill, ['water', 'fill']),
     ...blendReferences(water['top-off'], ['water', 'top-off']),
     ...(devices?.mister?.water ? blendReferences(devices.mister.water, ['devices', 'mister', 'water']) : []),

@@ -91,6 +91,18 @@ function placeOf(
   };
 }
 
+/** Stone a slab is of when the file does not say. */
+const USUAL_SLAB = 'slate';
+
+function roofOf(
+  { bottom, top, material: id = USUAL_SLAB }: NonNullable<ZoneContent['roof']>,
+  library: Library,
+): NonNullable<Zone['roof']> {
+  const material = library.material(id);
+  if (material.use !== 'stone') throw new Error(`${material.name} cannot be a slab`);
+  return { bottom, top, density: plain(material.density, 'density') };
+}
+
 /** @param width of the box [m] */
 export function zonesOf(zones: readonly ZoneContent[], library: Library, width: number): Zone[] {
   return zones.map((zone) => ({
@@ -99,6 +111,6 @@ export function zonesOf(zones: readonly ZoneContent[], library: Library, width: 
     kind: zone.kind,
     ...placeOf(zone, width),
     layers: zone.layers.map((layer) => layerOf(layer, library)),
-    ...(zone.roof ? { roof: zone.roof } : {}),
+    ...(zone.roof ? { roof: roofOf(zone.roof, library) } : {}),
   }));
 }

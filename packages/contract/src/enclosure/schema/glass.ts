@@ -188,6 +188,7 @@ export const zoneSchema = keys(
       {
         bottom: length('Height of its underside, above the base.', '15 cm', '0 cm', '3 m'),
         top: length('Height of its upper face, above the base.', '18 cm', '0 cm', '3 m'),
+        material: id('Stone of the library it is made of; slate when left out.').optional(),
       },
       'A slab above the ground, as over a cave.',
     ).optional(),

@@ -164,7 +164,8 @@ describe('equipment and openings', () => {
 
 test('a cave has a slab over it, a wall stands along the back, a stream lies in the land', () => {
   const cave = after(TEXT, undefined, 'Draw a cave');
-  expect(cave.shape.plan.zones.at(-1)).toMatchObject({ kind: 'cave', roof: {} });
+  expect(cave.shape.plan.zones.at(-1)).toMatchObject({ kind: 'cave', roof: { density: 2750 } });
+  expect(cave.shape.sheet.masses.total).toBeGreaterThan(shapeOf(TEXT).sheet.masses.total);
   const open = after(cave.text, 'zone:cave', 'Cave, without: roof, a slab above it');
   expect(open.shape.content.zones.at(-1)?.roof).toBeUndefined();
   const wall = after(TEXT, undefined, 'Build a wall along the back');

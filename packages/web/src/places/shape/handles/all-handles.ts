@@ -16,8 +16,8 @@ export function allHandles(
   return [
     waterHandle(content),
     ...groundHandles(content),
-    ...stripZoneHandles(content),
-    ...outlineHandles(content),
+    ...stripZoneHandles(content, materials),
+    ...outlineHandles(content, materials),
     ...layerHandles(content, ends, materials),
     ...pieceHandles(content, materials),
     ...openingHandles(content),

@@ -2,22 +2,23 @@ import type { EnclosureEdit } from '@shoreglass/contract';
 import {
   type Axis,
   type Handle,
+  type MaterialName,
   lengthMeasure,
   type Measure,
   type ShapeContent,
   type Write,
 } from './handle.ts';
-import { kindChoice, roofOf } from './zone-handles.ts';
+import { roofOf } from './zone-handles.ts';
 
 type ZoneContent = ShapeContent['zones'][number];
 type Corners = NonNullable<ZoneContent['outline']>;
 
 /** Corners of the zones drawn in plan, one handle each, and one that moves the whole zone. */
-export function outlineHandles(content: ShapeContent): Handle[] {
+export function outlineHandles(content: ShapeContent, materials: readonly MaterialName[]): Handle[] {
   return content.zones.flatMap((zone, index) => {
     if (!zone.outline || zone.outline.length === 0) return [];
     return [
-      wholeZone(content, zone, index),
+      wholeZone(content, { zone, index }, materials),
       ...zone.outline.map((_, corner) => cornerHandle(content, { zone, index, corner })),
     ];
   });
@@ -75,11 +76,15 @@ function cornerHandle({ glass }: ShapeContent, { zone, index, corner }: CornerOf
 }
 
 /** Moves all corners alike; the ground of a zone whose corners carry none is set here too. */
-function wholeZone(content: ShapeContent, zone: ZoneContent, index: number): Handle {
+function wholeZone(
+  content: ShapeContent,
+  { zone, index }: Omit<CornerOf, 'corner'>,
+  materials: readonly MaterialName[],
+): Handle {
   const corners = zone.outline as Corners;
   const middle = (axis: 'x' | 'y') => corners.reduce((sum, corner) => sum + corner[axis], 0) / corners.length;
   const { glass } = content;
-  const roof = roofOf(zone, index);
+  const roof = roofOf(zone, index, materials);
   return {
     id: `zone:${zone.id}`,
     group: 'ground',
@@ -91,7 +96,6 @@ function wholeZone(content: ShapeContent, zone: ZoneContent, index: number): Han
       ...slopes(content, zone, index),
       ...roof.measures,
     ],
-    choices: [kindChoice(zone.kind, index)],
     inPlan: { x: middle('x'), y: middle('y') },
   };
 }

@@ -1,5 +1,5 @@
 import { roofKeys } from './box-keys.ts';
-import type { Choice, Handle, ShapeContent } from './handle.ts';
+import { type Choice, type Handle, type MaterialName, materialChoice, type ShapeContent } from './handle.ts';
 import { keysOfPart } from './part-keys.ts';
 
 const KINDS = ['pool', 'margin', 'bank', 'stream', 'wall', 'canopy', 'island', 'cave'] as const;
@@ -18,11 +18,15 @@ export function kindChoice(kind: string, index: number): Choice {
 /** Room under a roof that is added, and how thick it is [m]. */
 const ROOF = { room: 0.07, thick: 0.03 } as const;
 
-/** The slab above a zone, as over a cave: its heights, or that it can be given one. */
+/** What a slab is of when the file does not say. */
+const USUAL_SLAB = 'slate';
+
+/** What kind of place a zone is, and the slab above it, as over a cave: its heights and stone, or that it can be given one. */
 export function roofOf(
   zone: ShapeContent['zones'][number],
   index: number,
-): Pick<Required<Handle>, 'measures' | 'more' | 'less'> {
+  materials: readonly MaterialName[],
+): Pick<Required<Handle>, 'measures' | 'choices' | 'more' | 'less'> {
   const heights = [
     ...Object.values(zone.ground ?? {}),
     ...(zone.outline ?? []).map(({ ground }) => ground),
@@ -34,11 +38,21 @@ export function roofOf(
     zone,
     roofKeys({ bottom: written(bottom), top: written(bottom + ROOF.thick) }),
   );
-  return { measures, more, less };
+  const choices = [kindChoice(zone.kind, index)];
+  if (zone.roof) {
+    const stone = materialChoice(
+      zone.roof.material ?? USUAL_SLAB,
+      ['zones', index, 'roof', 'material'],
+      materials,
+      'stone',
+    );
+    choices.push({ ...stone, id: 'roof-material', name: 'Roof of' });
+  }
+  return { measures, choices, more, less };
 }
 
 /** Zones from pane to pane as wholes: chosen from the list, since their borders are what is dragged. */
-export function stripZoneHandles({ zones }: ShapeContent): Handle[] {
+export function stripZoneHandles({ zones }: ShapeContent, materials: readonly MaterialName[]): Handle[] {
   return zones.flatMap((zone, index): Handle[] =>
     zone.outline
       ? []
@@ -47,8 +61,7 @@ export function stripZoneHandles({ zones }: ShapeContent): Handle[] {
             id: `zone:${zone.id}`,
             group: 'ground',
             name: `${zone.name ?? zone.id}, the whole zone`,
-            ...roofOf(zone, index),
-            choices: [kindChoice(zone.kind, index)],
+            ...roofOf(zone, index, materials),
           },
         ],
   );
