@@ -1,12 +1,23 @@
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
+import { slimBundle } from '../library/build/slim.ts';
+
+/** The worker takes the library without what only its pages show; those come from the server. */
+function slimLibrary(): Plugin {
+  return {
+    name: 'slim-library',
+    enforce: 'pre',
+    transform: (code, id) =>
+      id.endsWith('/library/src/generated/library.ts') ? { code: slimBundle(code), map: null } : undefined,
+  };
+}
 
 /** The app's files go to packages/web/dist; in development /api is answered by a server started beside it. */
 export default defineConfig({
   root: import.meta.dirname,
   base: './',
-  plugins: [react()],
-  worker: { format: 'es' },
+  plugins: [react(), slimLibrary()],
+  worker: { format: 'es', plugins: () => [slimLibrary()] },
   build: {
     outDir: 'dist',
     emptyOutDir: true,

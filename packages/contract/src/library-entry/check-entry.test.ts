@@ -20,7 +20,7 @@ describe('a file of one entry', () => {
     if (checked.problems || !('animal' in checked)) throw new Error('not sound');
     const { traits, trial, page } = checked.animal;
     expect(traits.find(({ id }) => id === 'growthRate')?.from).toBe('a rule');
-    expect(trial.isFinite && trial.closure < 1e-9).toBe(true);
+    expect(trial.staysFinite && trial.closure < 1e-9).toBe(true);
     expect(trial.young).toBeGreaterThan(10);
     expect(page.known?.level).toBe('poorly');
   });

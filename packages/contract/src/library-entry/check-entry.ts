@@ -105,12 +105,12 @@ function worthAdding({ known, tolerances, risks, place, space, ways, preyKind, a
 }
 
 function trialRemarks(
-  { isFinite, closure, founders, adults, young, eggs, days }: Trial,
+  { staysFinite, closure, founders, adults, young, eggs, days }: Trial,
   organism: Organism,
 ): string[] {
   const never = organism.development === 'brackish larvae';
   return [
-    ...(isFinite && closure < 1e-9
+    ...(staysFinite && closure < 1e-9
       ? []
       : ['The trial does not keep its budgets closed; check the values for slips of unit.']),
     ...(adults + young < founders / 2

@@ -19,8 +19,8 @@ const SHORT_LIVED = new Set([
 
 describe('every animal by itself for 60 days in an invented box that suits it', () => {
   it.each(ANIMALS.map((animal) => [animal.id, animal] as const))('%s', (_, animal) => {
-    const { isFinite, closure, founders, adults, young, courses } = trialOf(animal, 60);
-    expect(isFinite).toBe(true);
+    const { staysFinite, closure, founders, adults, young, courses } = trialOf(animal, 60);
+    expect(staysFinite).toBe(true);
     expect(closure).toBeLessThan(1e-10);
     if (!SHORT_LIVED.has(animal.id)) expect(adults + young).toBeGreaterThan(0.55 * founders);
     if (animal.development === 'brackish larvae') expect(Math.max(...courses.juvenile)).toBe(0);

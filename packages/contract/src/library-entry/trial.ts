@@ -16,7 +16,7 @@ export interface Trial {
   /** Largest relative closure error over all elements. */
   readonly closure: number;
   /** True when every recorded value is a finite number. */
-  readonly isFinite: boolean;
+  readonly staysFinite: boolean;
   /** Day by day. */
   readonly courses: Readonly<Record<'adult' | 'juvenile' | 'brooded', Float64Array>>;
 }
@@ -57,7 +57,7 @@ export function trialOf(organism: Organism, days: number, library: Library = bun
     eggs: last(courses.brooded),
     ...(firstYoung >= 0 ? { firstYoung: firstYoung + 1 } : {}),
     closure: Math.max(...Object.values(record.closure).map(Math.abs)),
-    isFinite: record.series.every((values) => values.every((value) => Number.isFinite(value))),
+    staysFinite: record.series.every((values) => values.every((value) => Number.isFinite(value))),
     courses,
   };
 }
