@@ -133,7 +133,8 @@ function plantingEvents({ plan, setting }: PreparedOutlook, ensemble: Ensemble):
   return stands.flatMap(({ id, cover }, planting) => {
     const subject = `planting:${id}` as const;
     const position = seriesIds.indexOf(subject);
-    const owner = plan.plants.find((each) => each.id === id)?.name ?? id;
+    const planted = plan.plants.find((each) => each.id === id);
+    const owner = planted?.name ?? id;
     const [low, high] = [Math.round(100 * FAILING * cover), GROWN_OVER];
     const leaving = (limit: number, side: 'low' | 'high') => (member: number) =>
       firstLeaving(ensemble.series(member, position), level(limit), side);
@@ -152,7 +153,9 @@ function plantingEvents({ plan, setting }: PreparedOutlook, ensemble: Ensemble):
       },
       leaving(low, 'low'),
     );
-    if (cover * 100 >= high) return [fails];
+    // What came along by accident may well go again.
+    const failures = planted?.chance === undefined ? [fails] : [];
+    if (cover * 100 >= high) return failures;
     const closes = eventOf(
       ensemble,
       {
@@ -168,7 +171,7 @@ function plantingEvents({ plan, setting }: PreparedOutlook, ensemble: Ensemble):
       },
       leaving(high, 'high'),
     );
-    return [fails, closes];
+    return [...failures, closes];
   });
 }
 

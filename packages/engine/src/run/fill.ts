@@ -2,6 +2,7 @@ import { wetLayers } from '../geometry/wet-layers.ts';
 import { checkedParameters } from '../process/compose.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { comesAlong } from './arrivals.ts';
 import { placeCarbonate } from './carbonate-grains.ts';
 import { bringShells, passDay } from './pass-day.ts';
 import { exchangersOf, placeExchangers } from './place-exchangers.ts';
@@ -76,8 +77,12 @@ function placeLiving(world: World): void {
   addTo(world, 'detritusCarbon', plan.start.detritusCarbon);
   addTo(world, 'detritusNitrogen', plan.start.detritusCarbon * nitrogenPerCarbon);
   addTo(world, 'detritusPhosphorus', plan.start.detritusCarbon * phosphorusPerCarbon);
+  const there = {
+    ...plan,
+    plants: plan.plants.filter(({ id, chance }) => comesAlong(world.draw.demography, id, chance)),
+  };
   for (const [group, pool] of Object.entries(PLANT_POOLS) as [RootedInWater, PlantPool][]) {
-    addTo(world, pool, plantedBiomass(plan, group) * factors.plantFactor);
+    addTo(world, pool, plantedBiomass(there, group) * factors.plantFactor);
   }
   world.landPlants?.plant(world.values, factors.plantFactor);
 }

@@ -14,6 +14,7 @@ import { Workspace } from '../water/equilibrium/workspace.ts';
 import { waterChemistry } from '../water/water-chemistry.ts';
 import { createIntegrator, type Integrator } from './integrator.ts';
 import { createKindMix, type KindMix } from './kind-mix.ts';
+import { comesAlong } from './arrivals.ts';
 import { processesOf } from './plan-processes.ts';
 import { poolArea, wetPlantGround } from './plant-cover.ts';
 import type { RunSetting } from './setting.ts';
@@ -56,10 +57,16 @@ export interface World {
   volume: number;
 }
 
-function landPlantsOf({ plan, stands }: RunSetting, { parameters }: Draw): LandPlants | undefined {
+function landPlantsOf(
+  { plan, stands }: RunSetting,
+  { parameters, demography }: Draw,
+): LandPlants | undefined {
   if (stands.length === 0) return undefined;
+  const chances = new Map(plan.plants.map(({ id, chance }) => [id, chance]));
   return createLandPlants({
-    stands,
+    stands: stands.map((stand) =>
+      comesAlong(demography, stand.id, chances.get(stand.id)) ? stand : { ...stand, cover: 0 },
+    ),
     moss: () => checkedParameters(MOSS, parameters),
     tall: () => checkedParameters(LAND_PLANTS, parameters),
     poolArea: poolArea(plan),
@@ -81,7 +88,15 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
     system,
     integrator: createIntegrator(system, STATE_COUNT, ACCURACY),
     climate: createClimate(plan, geometry, draw.parameters.climate ?? {}, room),
-    life: createLife(plan.populations, draw.traits, draw.demography),
+    life: createLife(
+      plan.populations.map((population) =>
+        comesAlong(draw.demography, population.id, population.chance)
+          ? population
+          : { ...population, founders: [] },
+      ),
+      draw.traits,
+      draw.demography,
+    ),
     land: createLandBreakdown(checkedParameters(LAND_BREAKDOWN, draw.parameters)),
     landPlants: landPlantsOf(setting, draw),
     kinds: { litter: createKindMix(), feed: createKindMix() },

@@ -30,8 +30,14 @@ function arrivalOf(species: string, animals: NonNullable<EnclosureContent['anima
   return Math.min(...animals.flatMap((each) => (each.species === species ? [each.after ?? 0] : [])));
 }
 
-/** The bands of everyone who lives in the enclosure, each species once; those of animals from the day they arrive. */
-export function bandsOf({ animals = [], plants = [] }: EnclosureContent, library: Library): Band[] {
+/**
+ * The bands of everyone who lives in the enclosure, each species once; those of animals from the day they arrive. Nobody
+ * keeps the water for what came along by accident.
+ */
+export function bandsOf(content: EnclosureContent, library: Library): Band[] {
+  const wanted = ({ chance }: { readonly chance?: number | undefined }): boolean => chance === undefined;
+  const animals = (content.animals ?? []).filter(wanted);
+  const plants = (content.plants ?? []).filter(wanted);
   const species = [...new Set(animals.map((each) => each.species))];
   const planted = [...new Set(plants.map((each) => each.plant))].map(library.plant);
   return [

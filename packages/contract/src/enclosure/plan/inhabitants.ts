@@ -17,6 +17,7 @@ export function plantingOf(content: PlantingContent, index: number, library: Lib
     light: { least: plant.light.least.value, good: plant.light.good.value },
     ...bearsOf(plant),
     ...(content.start === 'fragments' ? { fragments: true } : {}),
+    ...(content.chance === undefined ? {} : { chance: content.chance }),
   };
 }
 
@@ -67,5 +68,6 @@ export function populationOf(content: AnimalsContent, animal: Organism): Populat
     founders: (content.after ?? 0) > 0 ? [] : foundersOf(content),
     zone: content.zone,
     ...(shell > 0 ? { shell } : {}),
+    ...(content.chance === undefined ? {} : { chance: content.chance }),
   };
 }

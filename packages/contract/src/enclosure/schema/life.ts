@@ -1,6 +1,9 @@
 import { z } from 'zod';
+import { said } from './say.ts';
 import { measure } from './measured.ts';
 import { count, id, keys, text } from './strict.ts';
+
+const chance = (meaning: string) => measure.share(meaning, '15 %').optional();
 
 export const plantingSchema = keys(
   {
@@ -12,6 +15,7 @@ export const plantingSchema = keys(
       .enum(['plants', 'fragments'])
       .describe('Set as plants or mats, or sprinkled or painted on as fragments; as plants when left out.')
       .optional(),
+    chance: chance('Chance that it comes along by accident; surely there when left out.'),
   },
   'A planting.',
 );
@@ -24,9 +28,17 @@ export const animalsSchema = keys(
     adults: count('Adults brought in.', 10_000).optional(),
     juveniles: count('Young brought in.', 10_000).optional(),
     after: measure.days('When they move in, after the start.', '28 d').optional(),
+    chance: chance('Chance that they come along with plants by accident; surely there when left out.'),
   },
   'Founders of one population.',
-);
+).refine(({ after = 0, chance: likely }) => likely === undefined || after === 0, {
+  path: ['chance'],
+  error: () =>
+    said(
+      'is given beside a day on which they move in',
+      'Leave out `after`: what comes along by accident is there from the start.',
+    ),
+});
 
 export type PlantingContent = z.output<typeof plantingSchema>;
 export type AnimalsContent = z.output<typeof animalsSchema>;
