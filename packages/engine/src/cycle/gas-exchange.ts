@@ -1,4 +1,4 @@
-import { pow } from '../numerics/elementary.ts';
+import { cbrt } from '../numerics/elementary.ts';
 import type { Process } from '../process/contract.ts';
 import { concentration } from './concentration.ts';
 import {
@@ -15,12 +15,18 @@ export interface GasExchangeParameters {
 }
 
 const METRES_PER_SECOND = 0.01 / 3600;
-const STILL_EXPONENT = -2 / 3;
-const STIRRED_EXPONENT = -1 / 2;
 
-/** (Sc / 600)^exponent of a gas, over temperature. */
-function relativeVelocity(cubic: SchmidtCubic, exponent: number): TemperatureResponse {
-  return rememberingLast((temperature) => pow(schmidtNumber(cubic, temperature) / 600, exponent));
+/** (Sc / 600)^(-2/3) of a gas, over temperature. */
+function stillVelocity(cubic: SchmidtCubic): TemperatureResponse {
+  return rememberingLast((temperature) => {
+    const root = cbrt(schmidtNumber(cubic, temperature) / 600);
+    return 1 / (root * root);
+  });
+}
+
+/** (Sc / 600)^(-1/2) of a gas, over temperature. */
+function stirredVelocity(cubic: SchmidtCubic): TemperatureResponse {
+  return rememberingLast((temperature) => 1 / Math.sqrt(schmidtNumber(cubic, temperature) / 600));
 }
 
 /**
@@ -70,10 +76,10 @@ export const gasExchange: Process<GasExchangeParameters> = {
 
     const still = parameters.stillVelocity * METRES_PER_SECOND;
     const stirred = parameters.stirredVelocity * METRES_PER_SECOND;
-    const oxygenStill = relativeVelocity(OXYGEN_SCHMIDT, STILL_EXPONENT);
-    const oxygenStirred = relativeVelocity(OXYGEN_SCHMIDT, STIRRED_EXPONENT);
-    const carbonStill = relativeVelocity(CARBON_DIOXIDE_SCHMIDT, STILL_EXPONENT);
-    const carbonStirred = relativeVelocity(CARBON_DIOXIDE_SCHMIDT, STIRRED_EXPONENT);
+    const oxygenStill = stillVelocity(OXYGEN_SCHMIDT);
+    const oxygenStirred = stirredVelocity(OXYGEN_SCHMIDT);
+    const carbonStill = stillVelocity(CARBON_DIOXIDE_SCHMIDT);
+    const carbonStirred = stirredVelocity(CARBON_DIOXIDE_SCHMIDT);
 
     return {
       reactions: [

@@ -1,4 +1,4 @@
-import { netElement } from '../process/stoichiometry.ts';
+import type { ReactionSystem } from '../process/compose.ts';
 import { ELEMENTS, type ElementId } from '../variables/elements.ts';
 import { STATE_IDS, variableSpec } from '../variables/variables.ts';
 import type { Book } from './book.ts';
@@ -28,11 +28,25 @@ function sizeOf(element: ElementId, values: Float64Array): number {
   return total;
 }
 
+/** What a unit of extent of each reaction brings in of what the states hold by `content`. */
+function contentPerExtent(
+  { start, index, coefficient }: ReactionSystem,
+  content: Float64Array,
+): Float64Array {
+  const result = new Float64Array(start.length - 1);
+  for (let r = 0; r < result.length; r += 1) {
+    let net = 0;
+    for (let e = start[r]!; e < start[r + 1]!; e += 1) net += coefficient[e]! * content[index[e]!]!;
+    result[r] = net;
+  }
+  return result;
+}
+
 /** Net amount of an element that reactions and care brought in, and the gross amount moved. */
 function booked(element: ElementId, book: Book, world: World): { net: number; gross: number } {
   const { shape, rows } = book;
   const content = CONTENT[element];
-  const perExtent = world.system.reactions.map(({ stoichiometry }) => netElement(stoichiometry, element));
+  const perExtent = contentPerExtent(world.system, content);
   let net = 0;
   let gross = 0;
   for (let row = 0; row < rows.length; row += shape.rowLength) {

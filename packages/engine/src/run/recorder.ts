@@ -1,19 +1,22 @@
 import type { DayConditions } from '../life/day-conditions.ts';
+import type { Life } from '../life/life.ts';
 import type { AirConditions } from '../life/surroundings.ts';
-import { convert } from '../units/convert.ts';
+import { conversion } from '../units/convert.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { waterColour } from '../water/colour.ts';
 import { Workspace } from '../water/equilibrium/workspace.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { waterReport } from '../water/water-report.ts';
 import { fullCover, PLANT_POOLS, type RootedInWater } from './plant-cover.ts';
-import type { FixedSeriesId } from './series.ts';
+import { type FixedSeriesId, SERIES } from './series.ts';
 import type { RunSetting } from './setting.ts';
 import { groundWetness, openCoverOf } from './way-out.ts';
 import type { World } from './world.ts';
 
 /** Carbon in dry matter [g/g]. @source Westlake 1963 for algae and plants, 0.45 for litter (memory) */
 const CARBON_SHARE = { algae: 0.46, detritus: 0.45, litter: 0.47 } as const;
+
+const generalHardness = conversion('mmol/L', '°dGH');
 
 /** Sums over the samples of a day. */
 interface DaySums {
@@ -61,6 +64,26 @@ export interface Recorder {
   endDay(world: World, day: number): void;
 }
 
+/** Series of one population: of all its animals, and by stage. */
+interface PopulationSeries {
+  readonly all: Float64Array | undefined;
+  readonly byStage: readonly (Float64Array | undefined)[];
+}
+
+/** Looks the series of the populations up when they are first asked for. */
+function populationSeries(
+  byId: ReadonlyMap<string, Float64Array>,
+): (life: Life) => readonly PopulationSeries[] {
+  let found: readonly PopulationSeries[] | undefined;
+  return ({ populations }) => {
+    found ??= populations.map(({ id, stages }) => ({
+      all: byId.get(`population:${id}`),
+      byStage: stages.map((stage) => byId.get(`population:${id}:${stage}`)),
+    }));
+    return found;
+  };
+}
+
 /** Returns a recorder of the daily series in the keeper's units. `derived`: unit conversions and daily means. */
 export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting): Recorder {
   const full = { submerged: 0, floating: 0, emersed: 0 };
@@ -68,14 +91,18 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
   const cover = (group: RootedInWater, values: Float64Array): number =>
     full[group] > 0 ? Math.min(1, values[V[PLANT_POOLS[group]]]! / full[group]) * 100 : 0;
   const series = seriesIds.map(() => new Float64Array(days));
-  const position = new Map<string, number>(seriesIds.map((id, at) => [id, at]));
+  const byId = new Map<string, Float64Array>(seriesIds.map((id, at) => [id, series[at]!]));
+  const fixed = Object.fromEntries(Object.keys(SERIES).map((id) => [id, byId.get(id)])) as Partial<
+    Record<FixedSeriesId, Float64Array>
+  >;
+  const ofPopulations = populationSeries(byId);
+  let stands: readonly (Float64Array | undefined)[] | undefined;
   const water = new Workspace();
   let sums = emptySums();
-  const write = (id: string, day: number, value: number): void => {
-    const at = position.get(id);
-    if (at !== undefined) series[at]![day] = value;
+  const writeFixed = (id: FixedSeriesId, day: number, value: number): void => {
+    const written = fixed[id];
+    if (written) written[day] = value;
   };
-  const writeFixed = (id: FixedSeriesId, day: number, value: number): void => write(id, day, value);
 
   return {
     series,
@@ -108,7 +135,7 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
         oxygen: sums.oxygenLow,
         unionisedAmmonia: sums.unionisedAmmonia / sums.weight,
         pH: sums.pH / sums.weight,
-        hardness: convert(hardness, 'mmol/L', '°dGH'),
+        hardness: generalHardness(hardness),
         air: {
           temperature: sums.airTemperature,
           humidity: sums.relativeHumidity * 100,
@@ -156,19 +183,25 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       const { landPlants } = world;
       if (landPlants) {
         writeFixed('transpiration', day, landPlants.transpired);
-        for (const [k, { id }] of landPlants.stands.entries())
-          write(`planting:${id}`, day, landPlants.cover(k) * 100);
+        stands ??= landPlants.stands.map(({ id }) => byId.get(`planting:${id}`));
+        for (let k = 0; k < stands.length; k += 1) {
+          const written = stands[k];
+          if (written) written[day] = landPlants.cover(k) * 100;
+        }
       }
       const carbonate = values[V.carbonateSolid]! + values[V.aragoniteSolid]!;
       writeFixed('carbonateSolid', day, carbonate * MOLAR_MASS.calciumCarbonate);
-      for (const [p, population] of life.populations.entries()) {
+      const population = ofPopulations(life);
+      for (let p = 0; p < population.length; p += 1) {
+        const { all, byStage } = population[p]!;
         let total = 0;
-        for (const [s, stage] of population.stages.entries()) {
-          const count = life.count(p, s);
-          if (stage !== 'brooded') total += count;
-          write(`population:${population.id}:${stage}`, day, count);
+        for (let stage = 0; stage < byStage.length; stage += 1) {
+          const count = life.count(p, stage);
+          if (life.populations[p]!.stages[stage] !== 'brooded') total += count;
+          const written = byStage[stage];
+          if (written) written[day] = count;
         }
-        write(`population:${population.id}`, day, total);
+        if (all) all[day] = total;
       }
       sums = emptySums();
     },

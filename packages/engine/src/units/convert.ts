@@ -26,13 +26,27 @@ function shared(from: Unit, to: Unit): readonly [Meaning, Meaning] {
  * @source derived: linear map through the plan's unit.
  */
 export function convert(value: number, from: string, to: string): number {
-  if (!Number.isFinite(value)) throw new RangeError(`${value} ${from} is not a finite number`);
+  return conversion(from, to)(value);
+}
+
+/**
+ * The conversion of `convert` between two units, looked up once for many values.
+ * @param from,to units of the table in any of their spellings
+ * @returns function of a finite number in `from` [unit `to`]; throws RangeError for one that is not finite
+ * @throws RangeError for an unknown unit or units of different dimensions.
+ * @source derived: linear map through the plan's unit.
+ */
+export function conversion(from: string, to: string): (value: number) => number {
   const source = known(from);
   const target = known(to);
-  if (source === target) return value;
-  const [out, into] = shared(source, target);
-  return (value * out.factor + out.offset - into.offset) / into.factor;
+  const [out, into] = source === target ? [SAME, SAME] : shared(source, target);
+  return (value) => {
+    if (!Number.isFinite(value)) throw new RangeError(`${value} ${from} is not a finite number`);
+    return out === into ? value : (value * out.factor + out.offset - into.offset) / into.factor;
+  };
 }
+
+const SAME = { factor: 1, offset: 0 };
 
 /**
  * A value in the plan's unit of a dimension (m, kg, s, degC, mol/m3, …).

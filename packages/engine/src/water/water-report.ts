@@ -1,4 +1,4 @@
-import { convert } from '../units/convert.ts';
+import { conversion } from '../units/convert.ts';
 import { VARIABLE_INDEX, type VariableId } from '../variables/variables.ts';
 import { conductivityAt } from './conductivity.ts';
 import { CONSTANTS_TABLE } from './equilibrium/constants-table.ts';
@@ -33,6 +33,8 @@ export interface WaterReport {
   readonly dissolvedOrganicCarbon: number;
 }
 
+const carbonateHardness = conversion('meq/L', '°dKH');
+const generalHardness = conversion('mol/m³', '°dGH');
 const AMOUNTS = Int32Array.from(DISSOLVED_AMOUNTS, (id) => VARIABLE_INDEX[id]);
 
 /** Solves the equilibria of the water in `values`; returns the volume its amounts are spread over [m3]. */
@@ -67,8 +69,8 @@ export function waterReport(values: Float64Array, w: Workspace = new Workspace()
   const hardness = 1000 * (w.totals[TOTAL.calcium]! + w.totals[TOTAL.magnesium]!);
   return {
     pH: w.state[STATE.pH]!,
-    KH: convert(titratedAlkalinity(alkalinity, 1000 * w.totals[TOTAL.organic]!), 'meq/L', '°dKH'),
-    GH: convert(hardness, 'mol/m³', '°dGH'),
+    KH: carbonateHardness(titratedAlkalinity(alkalinity, 1000 * w.totals[TOTAL.organic]!)),
+    GH: generalHardness(hardness),
     conductivity: conductivityAt(freeIons(w), w.state[STATE.ionicStrength]!, 25),
     totalAmmonia: concentration('ammonium') * MOLAR_MASS.nitrogen,
     unionisedAmmonia: 1000 * w.species[SPECIES.ammonia]! * MOLAR_MASS.nitrogen,
