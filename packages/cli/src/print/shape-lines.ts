@@ -9,6 +9,7 @@ export interface SheetPart {
 
 const litres = (volume: number): string => `${(volume * 1000).toFixed(volume < 0.01 ? 2 : 1)} L`;
 const centimetres = (length: number): string => `${(length * 100).toFixed(1)} cm`;
+const millilitres = (volume: number): string => (volume * 1e6).toFixed(0);
 const squareCentimetres = (area: number): string => `${Math.round(area * 1e4)} cm²`;
 const kilograms = (mass: number): string => `${mass.toFixed(mass < 10 ? 1 : 0)} kg`;
 const megapascal = (stress: number): string => `${(stress / 1e6).toFixed(1)} MPa`;
@@ -204,7 +205,7 @@ export function climatePart({ months, year, closure }: ClimateYear): SheetPart {
     percent(m.dryDay),
     m.fog.toFixed(1),
     m.foggyDay.toFixed(1),
-    (m.topOff * 1e6).toFixed(0),
+    m.topOff < 0 ? `gains ${millilitres(-m.topOff)}` : millilitres(m.topOff),
     percent(m.landWetness),
   ];
   return {
@@ -216,6 +217,11 @@ export function climatePart({ months, year, closure }: ClimateYear): SheetPart {
     ],
     sentences: [
       'dry day: mean humidity of the driest day in twenty; fog on the front pane in hours a day, worst on the foggiest day in twenty; mL/day: top-off.',
+      ...(year.topOff < 0
+        ? [
+            `Mist and fog bring more water than the box gives off: the pool rises by ${millilitres(-year.topOff)} mL a day. Take it out, spray less, open the cover further, or drill an overflow.`,
+          ]
+        : []),
       `Heat and water balance over the year to ${Math.max(Math.abs(closure.heat), Math.abs(closure.water)).toExponential(0)}.`,
     ],
   };

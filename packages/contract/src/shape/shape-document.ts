@@ -17,7 +17,7 @@ const month = z
     foggyDay: z.number().describe('On the foggiest day in twenty [h].'),
     evaporated: z.number().describe('From the open water [m3/day].'),
     lost: z.number().describe('Carried into the room [m3/day].'),
-    topOff: z.number().describe('[m3/day]'),
+    topOff: z.number().describe('[m3/day], negative where mist and fog bring more than the box gives off'),
     landWetness: z.number().describe('1 when soaked.'),
     dryHours: z.number().describe('Share of hours in which the land holds less than a third.'),
     heaterPower: z.number().describe('[W]'),
@@ -50,7 +50,7 @@ const option = z.strictObject({
   open: z.number(),
   humidity: z.number(),
   fog: z.number(),
-  topOff: z.number().describe('[m3/day]'),
+  topOff: z.number().describe('[m3/day], negative where mist and fog bring more than the box gives off'),
 });
 
 const cover = z.strictObject({

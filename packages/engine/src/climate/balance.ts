@@ -2,12 +2,8 @@ import type { BalanceSetting } from './balance-setting.ts';
 import {
   AIR,
   ANSWERS,
-  BY_CONDENSING,
-  BY_FOG,
-  BY_HEATER,
   GLASS,
   GROUND,
-  KNOWN,
   RATIO,
   solveBalance,
   TERM,
@@ -15,6 +11,7 @@ import {
   UNKNOWNS,
   WATER,
 } from './balance-system.ts';
+import { Demands, TANGENT } from './demands.ts';
 import { AIR_HEAT_CAPACITY, LEWIS_FACTOR, latentHeat, quietAirConductance } from './evaporation.ts';
 import { type FrontSurroundings, radiationOnGlass } from './front-pane.ts';
 import { MASS_RATIO, moistAirDensity, moistAirVolume } from './moist-air.ts';
@@ -25,11 +22,7 @@ import { type SaturationCurve, saturationCurve } from './saturation-curve.ts';
 const LATENT = latentHeat(24);
 /** Part of the lamps' heat that arrives as light and radiation on water and ground; the rest warms the air. @source assumed */
 const RADIANT_SHARE = 0.6;
-/** Below the setpoint by this much the heater runs at full power [K]. @source assumed */
-const HEATER_BAND = 0.25;
 
-/** Per unknown, the tangent to the saturated humidity ratio: its value at 0 degC and its slope [1/K]. */
-const TANGENT = 2;
 const FAN_HALVINGS = 8;
 /** Positions in `coefficient` [kg/s]: vapour from water, vapour from land, dry air exchanged with the room. */
 const FROM_WATER = 0;
@@ -60,6 +53,7 @@ export class HeatAndVapour {
   private readonly answers = new Float64Array(ANSWERS);
   private readonly curve: SaturationCurve;
   private readonly tangent = new Float64Array(UNKNOWNS * TANGENT);
+  private readonly demands = new Demands(this.answers, this.tangent);
   private readonly loose = new Float64Array(TANGENT);
   private readonly coefficient = new Float64Array(3);
   private readonly startCoefficient = new Float64Array(3);
@@ -331,59 +325,15 @@ export class HeatAndVapour {
     terms[TERM.knownGlass] = glass * start[GLASS]! + e.glassToRoom * roomTemperature;
   }
 
-  /** Humidity ratio above saturation at an unknown's temperature, for one right-hand side of the solved system. */
-  private excess(unknown: number, side: number): number {
-    const { answers, tangent } = this;
-    return answers[side + RATIO]! - tangent[unknown * TANGENT + 1]! * answers[side + unknown]!;
-  }
-
-  /**
-   * Adds heater, condensing and fog to the known solution. The answers are linear, so each follows in closed form:
-   * the heater from the water's temperature without it; condensing K = k (W - W_s(glass)) but at least what dries the
-   * film away; fog J so that the air is just saturated, where it would exceed it. No switching back and forth.
-   */
+  /** Adds heater, condensing and fog to the known solution. */
   private settleUnknowns(dt: number): void {
-    const { answers, end, flows, setting, tangent } = this;
-    const heater = this.heaterDemand();
-    const k = setting.envelope.airToGlass / (AIR_HEAT_CAPACITY * LEWIS_FACTOR);
-    const driest = -setting.pools.film / dt;
-    const atGlass =
-      this.excess(GLASS, KNOWN) + heater * this.excess(GLASS, BY_HEATER) - tangent[GLASS * TANGENT]!;
-    const inAir = this.excess(AIR, KNOWN) + heater * this.excess(AIR, BY_HEATER) - tangent[AIR * TANGENT]!;
-    const glassByCondensing = this.excess(GLASS, BY_CONDENSING);
-    const airByCondensing = this.excess(AIR, BY_CONDENSING);
-    let condensing = Math.max(driest, (k * atGlass) / (1 - k * glassByCondensing));
-    let fog = 0;
-    if (inAir + airByCondensing * condensing > 0) {
-      const glassByFog = this.excess(GLASS, BY_FOG);
-      const airByFog = this.excess(AIR, BY_FOG);
-      // fog = -(inAir + airByCondensing K)/airByFog put into K = k (atGlass + glassByCondensing K + glassByFog fog)
-      const ratio = glassByFog / airByFog;
-      const wet = (k * (atGlass - ratio * inAir)) / (1 - k * (glassByCondensing - ratio * airByCondensing));
-      condensing = Math.max(driest, wet);
-      fog = Math.max(0, -(inAir + airByCondensing * condensing) / airByFog);
-    }
-    for (let i = 0; i < UNKNOWNS; i++) {
-      end[i] =
-        answers[KNOWN + i]! +
-        heater * answers[BY_HEATER + i]! +
-        condensing * answers[BY_CONDENSING + i]! +
-        fog * answers[BY_FOG + i]!;
-    }
-    this.heaterPower = heater;
-    flows.condensing = condensing;
-    flows.fog = fog;
-  }
-
-  /** Proportional within the band below the setpoint, between 0 and the rated power [W]. */
-  private heaterDemand(): number {
-    const { heater } = this.setting;
-    if (!heater || !(heater.power > 0)) return 0;
-    const gain = heater.power / HEATER_BAND;
-    const without = this.answers[KNOWN + WATER]!;
-    const perWatt = this.answers[BY_HEATER + WATER]!;
-    const wanted = (gain * (heater.setpoint - without)) / (1 + gain * perWatt);
-    return Math.min(heater.power, Math.max(0, wanted));
+    const { demands, end, flows, setting } = this;
+    const conductance = setting.envelope.airToGlass / (AIR_HEAT_CAPACITY * LEWIS_FACTOR);
+    demands.settle(conductance, -setting.pools.film / dt, setting.heater);
+    demands.addTo(end);
+    this.heaterPower = demands.heater;
+    flows.condensing = demands.condensing;
+    flows.fog = demands.fog;
   }
 
   private setFlows(): void {

@@ -25,7 +25,7 @@ export interface ClimateMonth {
   /** Hours a day on which the front pane is fogged: mean, and on the foggiest day in twenty. */
   readonly fog: number;
   readonly foggyDay: number;
-  /** Evaporated from the open water, carried into the room, and what tops the pool off [m3/day]. */
+  /** Evaporated from the open water, carried into the room, and what tops the pool off, negative where mist brings more than goes [m3/day]. */
   readonly evaporated: number;
   readonly lost: number;
   readonly topOff: number;

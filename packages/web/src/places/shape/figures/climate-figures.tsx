@@ -65,7 +65,10 @@ function Year({ climate: { year }, amounts }: { readonly climate: ClimateYear; r
           {
             name: 'Evaporated',
             value: `${amounts.smallVolume(year.evaporated)}/day`,
-            note: `top-off ${amounts.smallVolume(year.topOff)}/day, ${amounts.volume(year.topOff * 7)} a week`,
+            note:
+              year.topOff < 0
+                ? 'mist and fog bring more than that'
+                : `top-off ${amounts.smallVolume(year.topOff)}/day, ${amounts.volume(year.topOff * 7)} a week`,
           },
           {
             name: 'Wetness of land and moss',
@@ -74,8 +77,20 @@ function Year({ climate: { year }, amounts }: { readonly climate: ClimateYear; r
           },
         ]}
       />
+      {year.topOff < 0 && (
+        <p>
+          Mist and fog bring more water than the box gives off: the pool rises by{' '}
+          {amounts.smallVolume(-year.topOff)} a day. Take it out, spray less, open the cover further, or drill
+          an overflow.
+        </p>
+      )}
     </>
   );
+}
+
+/** Water that tops the pool off in a day, or what it gains where mist and fog bring more than evaporates. */
+export function topOffText(perDay: number, amounts: Amounts): string {
+  return perDay < 0 ? `none, gains ${amounts.smallVolume(-perDay)}` : amounts.smallVolume(perDay);
 }
 
 function MonthTable({ climate, amounts }: { readonly climate: ClimateYear; readonly amounts: Amounts }) {
@@ -99,7 +114,7 @@ function MonthTable({ climate, amounts }: { readonly climate: ClimateYear; reado
             <th scope="row">{MONTHS[month.month - 1]}</th>
             <td>{percentText(month.humidity.mean)}</td>
             <td>{hoursText(month.fog)}</td>
-            <td>{amounts.smallVolume(month.topOff)}</td>
+            <td>{topOffText(month.topOff, amounts)}</td>
             <td>{amounts.temperature(month.air.mean)}</td>
             <td>{amounts.temperature(month.water.mean)}</td>
             <td>{amounts.temperature(month.frontGlass.mean)}</td>

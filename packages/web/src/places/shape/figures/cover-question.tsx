@@ -1,6 +1,7 @@
 import type { CoverAnswer, CoverGoal, CoverOption } from '@shoreglass/engine';
 import { type FormEvent, useState } from 'react';
 import { type Amounts, hoursText, percentText } from './amounts.ts';
+import { topOffText } from './climate-figures.tsx';
 import { FigurePart, WideTable } from './figure-list.tsx';
 import styles from './figures.module.css';
 import { LineChart, roundTicks } from './line-chart.tsx';
@@ -130,7 +131,7 @@ function OptionRow({ option, amounts }: { readonly option: CoverOption; readonly
       <td>{opening}</td>
       <td>{percentText(humidity)}</td>
       <td>{hoursText(fog)}</td>
-      <td>{amounts.smallVolume(topOff)}</td>
+      <td>{topOffText(topOff, amounts)}</td>
       <td>{range ? 'yes' : 'no'}</td>
     </tr>
   );
