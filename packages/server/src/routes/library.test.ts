@@ -1,32 +1,56 @@
-import { libraryListing } from '@shoreglass/contract';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { libraryEntry, libraryListing } from '@shoreglass/contract';
 import { library } from '@shoreglass/library';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { FastifyInstance } from 'fastify';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { buildApp } from '../app.ts';
 
-let app: Awaited<ReturnType<typeof buildApp>>;
-beforeAll(async () => {
+let folder: string;
+let app: FastifyInstance;
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'shoreglass-library-'));
   app = await buildApp({
     host: '127.0.0.1',
-    dataFolder: 'no-such-folder',
+    dataFolder: folder,
     examples: {},
-    webFolder: 'no-such-folder',
-    log: () => undefined,
+    webFolder: join(folder, 'none'),
+    log: () => {},
   });
 });
-afterAll(() => app.close());
+afterEach(async () => {
+  await app.close();
+  await rm(folder, { recursive: true, force: true });
+});
 
-test('lists every animal the library holds', async () => {
-  const answer = await app.inject({ url: '/api/library', headers: { host: '127.0.0.1' } });
-  expect(answer.statusCode).toBe(200);
-  const { animals } = libraryListing.parse(answer.json());
-  expect(animals.map(({ id }) => id).sort()).toEqual(Object.keys(library.data.organisms).sort());
-});
-test('only lists: writing is not found', async () => {
-  const answer = await app.inject({
-    method: 'PUT',
-    url: '/api/library',
-    headers: { host: '127.0.0.1' },
-    payload: {},
+const get = (url: string) => app.inject({ method: 'GET', url });
+
+describe('the library', () => {
+  test('lists its animals with where they live and what they need', async () => {
+    const { animals } = libraryListing.parse((await get('/api/library')).json());
+    expect(animals).toHaveLength(Object.keys(library.data.organisms).length);
+    const crab = animals.find(({ id }) => id === 'geosesarma-dennerle');
+    expect(crab).toMatchObject({ habitat: 'amphibious', known: 'poorly' });
+    expect(crab?.needs).toContain('tight lid');
   });
-  expect(answer.statusCode).toBe(404);
+  test('gives the page of an entry of any list', async () => {
+    for (const path of [
+      'organisms/daphnia-magna',
+      'plants/lemna-minor',
+      'materials/float-glass',
+      'salts/gypsum',
+    ]) {
+      const page = libraryEntry.parse((await get(`/api/library/${path}`)).json());
+      expect(`${page.kind}/${page.id}`).toBe(path);
+      expect(page.sections.length).toBeGreaterThan(0);
+    }
+  });
+  test('says what it does not hold', async () => {
+    const unknown = await get('/api/library/plants/__proto__');
+    expect(unknown.statusCode).toBe(404);
+    expect(unknown.json().message).toContain('no plants');
+    expect((await get('/api/library/parameters/grazing')).statusCode).toBe(400);
+  });
 });
