@@ -119,6 +119,21 @@ describe('moss and plants on land, in a whole enclosure', () => {
     expect(last(dry.course(MOSS_COVER))).toBeLessThan(last(moist.course(MOSS_COVER)));
   });
 
+  test('every kind of moss, land and margin of the library lives a month there', () => {
+    const kinds = Object.values(library.data.plants).filter(({ group }) =>
+      ['moss', 'land', 'emersed'].includes(group),
+    );
+    expect(kinds.length).toBeGreaterThan(20);
+    const plants = kinds.map(({ id }) => `  - { plant: ${id}, zone: bank, cover: 3 % }\n`).join('');
+    const prepared = prepareOutlook(planOf({ plants }), { days: 30, members: 2, seed: 1 });
+    expect(prepared.setting.stands).toHaveLength(kinds.length);
+    const { series, closure } = expectedRun(prepared);
+    for (const [k, id] of prepared.setting.seriesIds.entries())
+      if (id.startsWith('planting:')) expect(series[k]?.at(-1), id).toBeGreaterThan(1);
+    for (const [element, error] of Object.entries(closure))
+      expect(Math.abs(error), element).toBeLessThan(1e-10);
+  });
+
   test('what fails is told with its cause', () => {
     const prepared = prepareOutlook(planOf({ plants: MOSS + FERN, lumens: 100 }), {
       days: DAYS,

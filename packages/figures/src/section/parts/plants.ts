@@ -135,7 +135,7 @@ function moss({ frame, zone, cover, noise, scale }: Stand): SceneNode[] {
 
 function emersed({ frame, zone, cover, noise, scale }: Stand): SceneNode[] {
   const width = (zone.to - zone.from) * frame.pixelsPerMetre;
-  return places(zone, Math.max(1, Math.round((cover * width) / 11)), noise()).map((x) =>
+  return places(zone, plantCount(cover, width / 11), noise()).map((x) =>
     element('path', {
       d: bladesPath(groundPoint(frame, x), (46 + 34 * noise()) * scale, noise),
       stroke: noise() > 0.5 ? frame.palette.moss : frame.palette.mossDeep,
@@ -146,7 +146,7 @@ function emersed({ frame, zone, cover, noise, scale }: Stand): SceneNode[] {
 
 function land({ frame, zone, cover, noise, scale }: Stand): SceneNode[] {
   const width = (zone.to - zone.from) * frame.pixelsPerMetre;
-  const plants = Math.max(1, Math.round((cover * width) / 42));
+  const plants = plantCount(cover, width / 42);
   return places(zone, plants, 0.3 + 0.3 * noise()).map((x) => {
     const base = groundPoint(frame, x);
     const tall = (44 + 30 * noise()) * scale;
@@ -163,6 +163,11 @@ function land({ frame, zone, cover, noise, scale }: Stand): SceneNode[] {
       'stroke-width': Math.max(0.6, 1.05 * scale),
     });
   });
+}
+
+/** Plants drawn for a cover, of so many at full cover: at least one while any is left. */
+function plantCount(cover: number, full: number): number {
+  return cover < 0.005 ? 0 : Math.max(1, Math.round(cover * full));
 }
 
 function groundPoint(frame: SectionFrame, x: number): Point {
