@@ -1,59 +1,56 @@
-import type { Plan, Recipe, SplitChange } from '@shoreglass/engine';
-import { MONTHS, quantityText } from '@shoreglass/figures';
+import type { Plan, Recipe, SplitChange, WaterComposition } from '@shoreglass/engine';
+import { quantityText } from '@shoreglass/figures';
 import { useEffect, useId, useState } from 'react';
 import { splitOver } from '../../../engine-client.ts';
 import { percent } from '../../../outlook/turning-words.ts';
 import type { ChangeOver } from '../../../worker/messages.ts';
 import desk from '../desk.module.css';
-import { localDate, type ReadingEntry, useReadings } from '../readings/readings-store.ts';
 import styles from './changing-over.module.css';
+import { type PoolNow, PoolNowChoice, type PoolSource, type Stays } from './pool-now.tsx';
 
 interface ChangingOverProps {
-  readonly id: string;
   readonly plan: Plan;
   readonly recipe: Recipe;
+  readonly pools: readonly PoolNow[];
+  readonly stays: Stays | undefined;
 }
 
 /** Shares of the pool one may replace in all. */
 const SHARES = [0.1, 0.2, 0.3, 0.5, 0.75, 0.9] as const;
 
 /** Replacing part of the water in the enclosure by this one, in steps that those who live there bear. */
-export function ChangingOver({ id, plan, recipe }: ChangingOverProps) {
-  const latest = useReadings(id).find(({ values: { GH, KH } }) => GH !== undefined && KH !== undefined);
-  const [wanted, setWanted] = useState<'fill' | 'read'>('fill');
-  const [fraction, setFraction] = useState(0.5);
-  const [share, from] = [useId(), useId()];
-  const read = wanted === 'read' ? latest : undefined;
-  const { split, failure } = useSplit(plan, read, fraction, recipe);
+export function ChangingOver({ plan, recipe, pools, stays }: ChangingOverProps) {
+  const [wanted, setWanted] = useState<PoolSource>('fill');
+  const [chosen, setChosen] = useState(0.5);
+  const share = useId();
+  const source = stays?.source ?? wanted;
+  const pool = pools.find((each) => each.known && each.source === source);
+  const fraction = stays ? 1 - stays.volume / stays.of : chosen;
+  const poured = stays ? recipe.mixWater?.composition : recipe.water.composition;
+  const { split, failure } = useSplit(plan, pool, fraction, poured);
+  if (!poured || fraction <= 0) return null;
   return (
     <details className={styles.over}>
       <summary>Changing over, when animals live there already</summary>
       <div className={styles.choices}>
         <label htmlFor={share}>Replace in all</label>
-        <select
-          id={share}
-          className={desk.select}
-          value={fraction}
-          onChange={({ target }) => setFraction(Number(target.value))}
-        >
-          {SHARES.map((each) => (
-            <option key={each} value={each}>
-              {percent(each)} of the water
-            </option>
-          ))}
-        </select>
-        <label htmlFor={from}>What is in it now</label>
-        <select
-          id={from}
-          className={desk.select}
-          value={wanted}
-          onChange={({ target }) => setWanted(target.value === 'read' ? 'read' : 'fill')}
-        >
-          <option value="fill">the water it was filled with</option>
-          <option value="read" disabled={!latest}>
-            {latest ? `GH and KH of ${dateText(latest)}` : 'GH and KH as read (none yet)'}
-          </option>
-        </select>
+        {stays ? (
+          <output id={share}>{percent(fraction)} of the water, by the new mix</output>
+        ) : (
+          <select
+            id={share}
+            className={desk.select}
+            value={chosen}
+            onChange={({ target }) => setChosen(Number(target.value))}
+          >
+            {SHARES.map((each) => (
+              <option key={each} value={each}>
+                {percent(each)} of the water
+              </option>
+            ))}
+          </select>
+        )}
+        {!stays && <PoolNowChoice pools={pools} value={pool?.source ?? 'fill'} onChange={setWanted} />}
       </div>
       {failure !== undefined && <p role="alert">{failure}</p>}
       {split && (
@@ -66,10 +63,11 @@ export function ChangingOver({ id, plan, recipe }: ChangingOverProps) {
   );
 }
 
-function useSplit(plan: Plan, read: ReadingEntry | undefined, fraction: number, { water }: Recipe) {
+function useSplit(plan: Plan, pool: PoolNow | undefined, fraction: number, to: WaterComposition | undefined) {
   const [found, setFound] = useState<{ readonly split?: SplitChange; readonly failure?: string }>({});
-  const { GH, KH } = read?.values ?? {};
+  const { GH, KH } = pool?.hardness ?? {};
   useEffect(() => {
+    if (!to || fraction <= 0) return;
     let current = true;
     const { room, changeLimits, populations, water: planned } = plan;
     const from = GH === undefined || KH === undefined ? ('fill' as const) : { GH, KH };
@@ -78,7 +76,7 @@ function useSplit(plan: Plan, read: ReadingEntry | undefined, fraction: number, 
       plan: { room, populations, water: planned, ...limited },
       from,
       fraction,
-      to: water.composition,
+      to,
     };
     splitOver(change).then(
       (split) => current && setFound({ split }),
@@ -87,7 +85,7 @@ function useSplit(plan: Plan, read: ReadingEntry | undefined, fraction: number, 
     return () => {
       current = false;
     };
-  }, [plan, GH, KH, fraction, water]);
+  }, [plan, GH, KH, fraction, to]);
   return found;
 }
 
@@ -131,9 +129,4 @@ function Felt({ water: { pH, KH, GH, conductivity } }: { readonly water: SplitCh
       <td>{quantityText(conductivity, '')}</td>
     </>
   );
-}
-
-function dateText({ on }: ReadingEntry): string {
-  const date = localDate(on);
-  return `${date.getDate()} ${MONTHS[date.getMonth()]}`;
 }

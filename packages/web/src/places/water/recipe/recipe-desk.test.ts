@@ -39,6 +39,18 @@ describe('the desk', () => {
     expect(request.targets.map(({ quantity }) => quantity)).toEqual(['GH', 'KH']);
   });
 
+  test('mixes the rest where part of the enclosure stays, and waits until that water is known', () => {
+    const part = { ...desk, kept: { text: '30', unit: 'L' }, keptFrom: 'computed' as const };
+    const parts = { desk: part, waters: shelf.waters, shelf, room: undefined };
+    expect(requestOf(parts)).toEqual({ waits: expect.stringMatching(/not known yet/) });
+    const pool = { name: 'water of the pool', composition: plan?.water.fill ?? {} };
+    const asked = requestOf({ ...parts, pool }) as RecipeRequest;
+    expect(asked.kept).toMatchObject({ volume: expect.closeTo(0.03, 12), composition: pool.composition });
+    const { recipe } = compareRecipes(asked)[0]!;
+    // 48 L in all: 18 L are poured
+    expect(1000 * recipe.waters.reduce((sum, { volume }) => sum + volume, 0)).toBeCloseTo(18, 6);
+  });
+
   test('reads targets in any unit, limits as limits', () => {
     const targets = {
       GH: { text: '107 ppm', unit: '°dGH' },

@@ -11,6 +11,7 @@ import type { Shelf } from '../../../worker/messages.ts';
 import type { AmountId } from '../amount/amount-kind.ts';
 import { isAmount } from '../amount/read-amount.ts';
 import { isWritten, readWritten, type Written, writtenIn } from '../amount/written.ts';
+import type { PoolSource, PoolWater } from './pool-now.tsx';
 
 /** A target as it is asked for: what one comes near to, or what is not to be passed. */
 export interface TargetSpec {
@@ -35,6 +36,9 @@ export interface RecipeDesk {
   readonly salts: readonly string[];
   readonly targets: Readonly<Partial<Record<string, Written>>>;
   readonly volume: Written;
+  /** What of that volume stays in the enclosure, and from where it is known what that is. */
+  readonly kept?: Written;
+  readonly keptFrom?: PoolSource;
   /** Water reports typed here, key by key as in the file. */
   readonly reports: readonly Readonly<Record<string, string>>[];
 }
@@ -74,13 +78,14 @@ export function recallDesk(id: string): RecipeDesk | undefined {
   try {
     const kept = JSON.parse(recall(keyOf(id)) ?? 'null') as Partial<RecipeDesk> | null;
     if (!kept || !Array.isArray(kept.waters) || !Array.isArray(kept.salts)) return undefined;
-    const { waters, salts, targets = {}, volume, reports = [] } = kept;
+    const { waters, salts, targets = {}, volume, reports = [], keptFrom = 'fill' } = kept;
     const known = Object.entries(targets).filter(([, written]) => isWritten(written));
     return {
       waters,
       salts,
       targets: Object.fromEntries(known),
       volume: isWritten(volume) ? volume : { text: '', unit: 'L' },
+      ...(isWritten(kept.kept) && { kept: kept.kept, keptFrom }),
       reports: Array.isArray(reports) ? reports : [],
     };
   } catch {
@@ -97,11 +102,13 @@ interface RequestParts {
   readonly waters: readonly ShelfWater[];
   readonly shelf: Shelf;
   readonly room: Plan['room'] | undefined;
+  /** What is in the enclosure now, once it is known. */
+  readonly pool?: PoolWater | undefined;
 }
 
 /** What the desk asks for; `waits` says what is missing before anything can be computed. */
 export function requestOf(parts: RequestParts): RecipeRequest | { readonly waits: string } {
-  const { desk, waters, shelf, room } = parts;
+  const { desk, waters, shelf, room, pool } = parts;
   const volume = readWritten(desk.volume, 'volume');
   if (!isAmount(volume)) return { waits: 'Say how much water is to be made.' };
   const chosen = waters.filter(({ id }) => desk.waters.includes(id));
@@ -113,12 +120,16 @@ export function requestOf(parts: RequestParts): RecipeRequest | { readonly waits
     const limit = amount.limit ?? (asks === 'at most' ? 'high' : undefined);
     return [{ quantity: id, [limit ?? 'aim']: value }];
   });
+  const stays = readWritten(desk.kept, 'volume');
+  const kept = isAmount(stays) && stays.value > 0 ? stays.value / 1000 : undefined;
+  if (kept !== undefined && !pool) return { waits: 'What is in the enclosure now is not known yet.' };
   if (targets.length === 0) return { waits: 'Write at least one target, such as 6 dGH.' };
   return {
     volume: volume.value / 1000,
     waters: chosen,
     salts: shelf.salts.filter(({ id }) => desk.salts.includes(id)),
     targets,
+    ...(kept !== undefined && pool && { kept: { ...pool, volume: kept } }),
     temperature: 20,
     air: { carbonDioxide: room?.carbonDioxide ?? 420, pressure: room?.pressure ?? 101_325 },
   };

@@ -6,6 +6,7 @@ import { useUnits } from '../amount/remembered-units.ts';
 import desk from '../desk.module.css';
 import type { SheetProps } from '../sheet-props.ts';
 import { useShelf } from '../use-shelf.ts';
+import { usePoolNow, usePoolWater } from './pool-now.tsx';
 import { firstDesk, type RecipeDesk, recallDesk, rememberDesk, requestOf } from './recipe-desk.ts';
 import styles from './recipe-part.module.css';
 import { RecipeResult } from './recipe-result.tsx';
@@ -38,7 +39,13 @@ function Desk({ file, outlook, shelf, volume }: DeskProps) {
   const typed = useTypedWaters(laid.reports);
   const waters = useMemo(() => [...shelf.waters, ...typed], [shelf, typed]);
   const room = outlook?.plan?.room;
-  const asked = useMemo(() => requestOf({ desk: laid, waters, shelf, room }), [laid, waters, shelf, room]);
+  const pools = usePoolNow(file.id, outlook?.document);
+  const now = pools.find(({ source, known }) => known && source === (laid.keptFrom ?? 'fill')) ?? pools[0];
+  const pool = usePoolWater(now, outlook?.plan);
+  const asked = useMemo(
+    () => requestOf({ desk: laid, waters, shelf, room, pool }),
+    [laid, waters, shelf, room, pool],
+  );
   const request = 'waits' in asked ? undefined : asked;
   const answer = useRecipes(request);
   const change = (part: Partial<RecipeDesk>) => {
@@ -49,13 +56,15 @@ function Desk({ file, outlook, shelf, volume }: DeskProps) {
   return (
     <div className={desk.columns}>
       <form className={styles.form} onSubmit={(event) => event.preventDefault()}>
-        <Targets laid={laid} shelf={shelf} volume={volume} onChange={change} />
+        <Targets laid={laid} shelf={shelf} volume={volume} pools={pools} onChange={change} />
         <WatersChoice laid={laid} waters={waters} onChange={change} />
         <SaltsChoice laid={laid} shelf={shelf} onChange={change} />
       </form>
       <RecipeResult
         file={file}
         plan={outlook?.plan}
+        pools={pools}
+        stays={request?.kept && { ...request.kept, of: request.volume, source: now?.source ?? 'fill' }}
         shelf={shelf}
         waters={waters}
         answer={answer}

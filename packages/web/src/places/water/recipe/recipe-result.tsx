@@ -4,6 +4,7 @@ import { type RefObject, useEffect, useRef, useState } from 'react';
 import type { Shelf } from '../../../worker/messages.ts';
 import desk from '../desk.module.css';
 import { ChangingOver } from './changing-over.tsx';
+import type { PoolNow, Stays } from './pool-now.tsx';
 import { BecomesTable, TakeTable } from './recipe-tables.tsx';
 import styles from './recipe-result.module.css';
 import { RecipeTools } from './recipe-tools.tsx';
@@ -13,6 +14,9 @@ import type { RecipeAnswer } from './use-recipes.ts';
 interface RecipeResultProps {
   readonly file: EnclosureFile;
   readonly plan: Plan | undefined;
+  readonly pools: readonly PoolNow[];
+  /** The part of the pool that stays, where the recipe is for the rest. */
+  readonly stays: Stays | undefined;
   readonly shelf: Shelf;
   readonly waters: readonly ShelfWater[];
   readonly answer: RecipeAnswer;
@@ -21,7 +25,8 @@ interface RecipeResultProps {
 }
 
 /** The recipe itself: what to take, what it becomes, what cannot be reached, how to mix it, what to mind. */
-export function RecipeResult({ file, plan, shelf, waters, answer, waits }: RecipeResultProps) {
+export function RecipeResult(props: RecipeResultProps) {
+  const { file, plan, pools, stays, shelf, waters, answer, waits } = props;
   const [chosen, setChosen] = useState<RecipeChoice['id']>('closest');
   const sheet = useRef<HTMLElement>(null);
   const choice = answer.choices.find(({ id }) => id === chosen) ?? answer.choices[0];
@@ -33,6 +38,7 @@ export function RecipeResult({ file, plan, shelf, waters, answer, waits }: Recip
           {choice ? (
             <>
               For <span className={styles.volume}>{litresText(choice.recipe.volume)}</span>
+              {stays && `, of which ${litresText(stays.volume)} stay`}
             </>
           ) : (
             'The recipe'
@@ -53,8 +59,8 @@ export function RecipeResult({ file, plan, shelf, waters, answer, waits }: Recip
             <Remarks choice={choice} />
             <Steps choice={choice} />
             <BecomesTable recipe={choice.recipe} />
-            {plan && <ChangingOver id={file.id} plan={plan} recipe={choice.recipe} />}
-            <RecipeTools file={file} shelf={shelf} waters={waters} choice={choice} />
+            {plan && <ChangingOver plan={plan} recipe={choice.recipe} pools={pools} stays={stays} />}
+            <RecipeTools file={file} shelf={shelf} waters={waters} choice={choice} stays={stays} />
           </>
         )}
       </section>

@@ -7,14 +7,17 @@ interface RecipePage {
   readonly on: string;
   readonly choice: RecipeChoice;
   readonly units: Readonly<Record<string, string>>;
+  /** Water of the enclosure that stays and is mixed with [m³]. */
+  readonly stays?: number | undefined;
 }
 
 /** A recipe as plain text, to copy, to print and to pin to the cupboard. */
-export function recipeText({ enclosure, on, choice, units }: RecipePage): string {
+export function recipeText({ enclosure, on, choice, units, stays }: RecipePage): string {
   const { recipe } = choice;
   const { waters, salts, targets, steps, remarks, water, volume } = recipe;
   const lines = [
     `${enclosure}: ${litresText(volume)} of water (${choice.name}), worked out ${on}`,
+    ...(stays === undefined ? [] : [`of which ${litresText(stays)} stay in the enclosure`]),
     '',
     'TAKE',
     ...waters.map((part) => `  ${litresText(part.volume)}  ${part.name}${inParts(part.parts)}`),

@@ -6,6 +6,7 @@ import { useUnits } from '../amount/remembered-units.ts';
 import desk from '../desk.module.css';
 import { useFileChange } from '../file/use-file-change.ts';
 import { isoDate } from '../readings/readings-store.ts';
+import type { Stays } from './pool-now.tsx';
 import { type RecipeUse, recipeEdits } from './recipe-edits.ts';
 import styles from './recipe-tools.module.css';
 import { recipeText } from './recipe-text.ts';
@@ -15,6 +16,7 @@ interface RecipeToolsProps {
   readonly shelf: Shelf;
   readonly waters: readonly ShelfWater[];
   readonly choice: RecipeChoice;
+  readonly stays: Stays | undefined;
 }
 
 const USES: readonly { readonly use: RecipeUse; readonly name: string; readonly done: string }[] = [
@@ -23,12 +25,18 @@ const USES: readonly { readonly use: RecipeUse; readonly name: string; readonly 
 ];
 
 /** What can be done with a recipe: copied, printed, put into the enclosure's file. */
-export function RecipeTools({ file, shelf, waters, choice }: RecipeToolsProps) {
+export function RecipeTools({ file, shelf, waters, choice, stays }: RecipeToolsProps) {
   const units = useUnits((state) => state.units);
   const { make, busy, trouble } = useFileChange(file);
   const [said, setSaid] = useState('');
   const copy = async () => {
-    const text = recipeText({ enclosure: file.name, on: isoDate(new Date()), choice, units });
+    const text = recipeText({
+      enclosure: file.name,
+      on: isoDate(new Date()),
+      choice,
+      units,
+      stays: stays?.volume,
+    });
     try {
       await navigator.clipboard.writeText(text);
       setSaid('Copied as text.');
@@ -51,26 +59,32 @@ export function RecipeTools({ file, shelf, waters, choice }: RecipeToolsProps) {
         </button>
         <span role="status">{said}</span>
       </div>
-      <h3>Put it into the file</h3>
-      <p className={desk.soft}>
-        {file.origin === 'example'
-          ? 'An example stays as it is: a copy under a name of your own is changed.'
-          : 'The water is added to the file by its ions, with the recipe as its source.'}{' '}
-        The year is worked out anew.
-      </p>
-      <div className={desk.bar}>
-        {USES.map(({ use, name, done }) => (
-          <button
-            key={use}
-            type="button"
-            className={desk.primary}
-            disabled={busy}
-            onClick={() => put(use, done)}
-          >
-            {name}
-          </button>
-        ))}
-      </div>
+      {stays ? (
+        <p className={desk.soft}>To fill or top off with a mix in the file, let nothing stay.</p>
+      ) : (
+        <>
+          <h3>Put it into the file</h3>
+          <p className={desk.soft}>
+            {file.origin === 'example'
+              ? 'An example stays as it is: a copy under a name of your own is changed.'
+              : 'The water is added to the file by its ions, with the recipe as its source.'}{' '}
+            The year is worked out anew.
+          </p>
+          <div className={desk.bar}>
+            {USES.map(({ use, name, done }) => (
+              <button
+                key={use}
+                type="button"
+                className={desk.primary}
+                disabled={busy}
+                onClick={() => put(use, done)}
+              >
+                {name}
+              </button>
+            ))}
+          </div>
+        </>
+      )}
       {trouble !== undefined && <p role="alert">{trouble}</p>}
     </div>
   );

@@ -3,13 +3,16 @@ import { AmountField } from '../amount/amount-field.tsx';
 import { useUnits } from '../amount/remembered-units.ts';
 import type { Written } from '../amount/written.ts';
 import desk from '../desk.module.css';
+import { type PoolNow, PoolNowChoice } from './pool-now.tsx';
 import { type RecipeDesk, suitedTargets, TARGETS } from './recipe-desk.ts';
+import styles from './targets.module.css';
 
 interface TargetsProps {
   readonly laid: RecipeDesk;
   readonly shelf: Shelf;
   /** Water the enclosure holds when filled [L]. */
   readonly volume: number | undefined;
+  readonly pools: readonly PoolNow[];
   readonly onChange: (part: Partial<RecipeDesk>) => void;
 }
 
@@ -23,7 +26,7 @@ const LABELS: Readonly<Record<string, string>> = {
 };
 
 /** What the water is to be, and how much of it. */
-export function Targets({ laid, shelf, volume, onChange }: TargetsProps) {
+export function Targets({ laid, shelf, volume, pools, onChange }: TargetsProps) {
   const write = (id: string, written: Written) => onChange({ targets: { ...laid.targets, [id]: written } });
   const conflicts = shelf.suited.flatMap(({ conflict }) => (conflict === undefined ? [] : [conflict]));
   return (
@@ -47,6 +50,22 @@ export function Targets({ laid, shelf, volume, onChange }: TargetsProps) {
       >
         {volume !== undefined && <p>{`The enclosure holds ${volume.toFixed(1)}\u00a0L when filled.`}</p>}
       </AmountField>
+      <AmountField
+        id="volume"
+        label="Of that, stays in the enclosure"
+        written={laid.kept}
+        onWrite={(kept) => onChange({ kept })}
+        placeholder="none"
+      />
+      {laid.kept !== undefined && laid.kept.text.trim() !== '' && (
+        <div className={styles.pool}>
+          <PoolNowChoice
+            pools={pools}
+            value={laid.keptFrom ?? 'fill'}
+            onChange={(keptFrom) => onChange({ keptFrom })}
+          />
+        </div>
+      )}
       {conflicts.map((conflict) => (
         <p key={conflict}>{conflict}</p>
       ))}
