@@ -1,11 +1,14 @@
-import type { Finding, MeasuredStart, Unread, WrittenAnalysis } from '@shoreglass/contract';
+import type { EnclosureEdit, Finding, MeasuredStart, Unread, WrittenAnalysis } from '@shoreglass/contract';
 import {
   type AheadDocument,
   answerWith,
+  type FeedingPlan,
   type Inquiry,
+  type LifeDocument,
   type MemberBatch,
   type OutlookOptions,
   type Plan,
+  type Population,
   type RecipeRequest,
   type SplitChange,
   type TrialOrder,
@@ -13,6 +16,7 @@ import {
 } from '@shoreglass/engine';
 import type { SectionPlan } from '@shoreglass/figures';
 import { type EngineThread, startThread } from './worker/engine-thread.ts';
+import type { FeedingWish, LifeReading } from './worker/life-orders.ts';
 import type { ChangeOver, Edit, EditedText, Recipes, Shelf } from './worker/messages.ts';
 
 export interface OutlookRequest extends OutlookOptions {
@@ -223,4 +227,36 @@ export async function checkText(text: string, fileName: string) {
 /** What the section drawing of a text needs; null where the text has errors. */
 export async function sectionOfText(text: string, fileName: string): Promise<SectionPlan | null> {
   return (await readText(text, fileName)).plan ?? null;
+}
+
+/** Who lives in a text, or would after edits, and what does not go together. */
+export function lifeOfText(
+  text: string,
+  fileName: string,
+  edits: readonly EnclosureEdit[],
+): Promise<LifeReading> {
+  return readingThread().ask({ do: 'life', text, fileName, edits });
+}
+
+/** Who eats what, what each food carries, births and deaths, by the expected run. */
+export function communityOf(
+  plan: Plan,
+  { days, seed }: { readonly days: number; readonly seed: number },
+): Promise<LifeDocument> {
+  return readingThread().ask({ do: 'community', plan, days, seed });
+}
+
+/** A species of the library as a population without animals. */
+export function newcomerOf(species: string, zone: string): Promise<Population> {
+  return readingThread().ask({ do: 'newcomer', species, zone });
+}
+
+/** How to feed for the adults wanted, by trial runs in a worker of its own; and the way to stop them. */
+export function planFeeding(
+  plan: Plan,
+  wish: FeedingWish,
+): { readonly answer: Promise<FeedingPlan>; readonly stop: () => void } {
+  const thread = startThread();
+  const answer = thread.ask({ do: 'feeding', plan, wish }).finally(() => thread.end());
+  return { answer, stop: () => thread.end() };
 }

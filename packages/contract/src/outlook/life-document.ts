@@ -80,6 +80,8 @@ const addition = z.strictObject({
         with: spread,
         difference: spread.describe('With less without, run by run.'),
         course: numbers.describe('Median difference day by day.'),
+        courseLow: numbers.describe('Difference day by day that one run in ten stays below.'),
+        courseHigh: numbers.describe('Difference day by day that one run in ten exceeds.'),
       }),
     )
     .readonly(),

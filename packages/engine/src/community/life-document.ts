@@ -3,7 +3,7 @@ import { bookReader } from '../outlook/book-reader.ts';
 import type { AheadDocument, QuantileSeries } from '../outlook/document.ts';
 import type { MemberBatch } from '../outlook/ensemble.ts';
 import type { PreparedOutlook } from '../outlook/prepare.ts';
-import { summarise } from '../outlook/summarise.ts';
+import { expectedDocument, summarise } from '../outlook/summarise.ts';
 import { type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
 import type { RunRecord } from '../run/run.ts';
 import { carryingCapacity, type FoodCapacity } from './carrying-capacity.ts';
@@ -89,18 +89,36 @@ export function lifeDocument(
   conflicts: readonly Conflict[],
   answers: LifeAnswers = {},
 ): LifeDocument {
-  const { plan, options } = prepared;
   const ahead = summarise(prepared, runs.expected, runs.batches);
+  return { ...communityOf(prepared, runs.expected, ahead), conflicts, ...answers };
+}
+
+/**
+ * The community of a plan by the expected run alone: the document of `lifeDocument` without a spread.
+ * @param conflicts as `conflictsOf` tells them. @source derived
+ */
+export function expectedLifeDocument(
+  prepared: PreparedOutlook,
+  expected: RunRecord,
+  conflicts: readonly Conflict[],
+): LifeDocument {
+  return { ...communityOf(prepared, expected, expectedDocument(prepared, expected)), conflicts };
+}
+
+function communityOf(
+  prepared: PreparedOutlook,
+  expected: RunRecord,
+  ahead: AheadDocument,
+): Omit<LifeDocument, 'conflicts'> {
+  const { plan, options } = prepared;
   const { shape } = bookReader(prepared);
   return {
     enclosure: ahead.enclosure,
     run: ahead.run,
-    conflicts,
     capacity: carryingCapacity(plan, Math.min(options.days, USUAL_DAYS)),
-    populations: populationOutlooks(prepared, runs.expected, ahead, shape),
-    plants: plantOutlooks(prepared, runs.expected, ahead.series, shape),
-    flows: foodFlows({ plan, shape, rows: runs.expected.bookRows, days: options.days }),
-    ...answers,
+    populations: populationOutlooks(prepared, expected, ahead, shape),
+    plants: plantOutlooks(prepared, expected, ahead.series, shape),
+    flows: foodFlows({ plan, shape, rows: expected.bookRows, days: options.days }),
   };
 }
 

@@ -1,8 +1,7 @@
 import { STAGES } from '../life/traits.ts';
 import { quantiles } from '../numerics/quantiles.ts';
-import { memberDraw } from '../outlook/prepare.ts';
+import { answerHere, changedPlan, type Inquiry, type PlanChange, type TrialOrder } from '../outlook/trial.ts';
 import type { Plan, Population } from '../plan/plan.ts';
-import { run } from '../run/run.ts';
 import { settingOf } from '../run/setting.ts';
 
 /** What is put in: more of a population the plan has, or a species it has not. */
@@ -27,9 +26,12 @@ export interface AdditionEffect {
   readonly with: EffectSpread;
   /** Difference member by member, with less without. */
   readonly difference: EffectSpread;
-  /** Day by day median difference. */
+  /** Day by day difference: median, and 10 and 90 % of the runs. */
   readonly course: readonly number[];
+  readonly courseLow: readonly number[];
+  readonly courseHigh: readonly number[];
 }
+
 export interface EffectSpread {
   readonly q10: number;
   readonly q50: number;
@@ -43,68 +45,82 @@ function spreadOf(values: Float64Array): EffectSpread {
   return { q10, q50, q90 };
 }
 
-function withAddition(plan: Plan, { population, adults, day = 0 }: Addition): Plan {
+/** The plan as it is, with an empty population of a species it has not, so that both sides draw the same numbers. */
+function roomFor(plan: Plan, { population }: Addition): PlanChange {
   const has = plan.populations.some(({ id }) => id === population.id);
-  return {
-    ...plan,
-    populations: has ? plan.populations : [...plan.populations, { ...population, founders: [] }],
-    actions: [
-      ...plan.actions,
-      {
-        kind: 'add animals' as const,
-        population: population.id,
-        stage: 'adult' as const,
-        count: adults,
-        day,
-      },
-    ].sort((a, b) => a.day - b.day),
-  };
+  return { populations: has ? [] : [{ ...population, founders: [] }] };
 }
 
-/** The plan with an empty population of the species, so that both sides draw the same random numbers. */
-function withRoom(plan: Plan, { population }: Addition): Plan {
-  const has = plan.populations.some(({ id }) => id === population.id);
-  return has ? plan : { ...plan, populations: [...plan.populations, { ...population, founders: [] }] };
+function checkAddition({ adults }: Addition, { members }: AdditionOptions): void {
+  if (!(adults >= 1)) throw new RangeError(`add at least 1 animal, not ${adults}`);
+  if (!(Number.isInteger(members) && members >= 2 && members <= 500))
+    throw new RangeError(`members must be a whole number from 2 to 500, not ${members}`);
 }
 
 /**
- * What an addition does to every population and to the water: the same members with and without it, all random
- * numbers shared.
+ * Asks what an addition does to every population and to the water: the same members with and without it, all random
+ * numbers shared; answers with one effect per series, difference with less without.
  * @throws RangeError for an addition of none, or options out of range
  * @source derived: paired differences over common random numbers
  */
-export function whatIfAdded(plan: Plan, addition: Addition, options: AdditionOptions): AdditionEffect[] {
+export function* additionInquiry(
+  plan: Plan,
+  addition: Addition,
+  options: AdditionOptions,
+): Inquiry<AdditionEffect[]> {
+  checkAddition(addition, options);
   const { days, members, seed } = options;
-  if (!(addition.adults >= 1)) throw new RangeError(`add at least 1 animal, not ${addition.adults}`);
-  if (!(Number.isInteger(members) && members >= 2 && members <= 500))
-    throw new RangeError(`members must be a whole number from 2 to 500, not ${members}`);
-  const sides = [withRoom(plan, addition), withAddition(plan, addition)] as const;
-  const settings = sides.map((side) => settingOf(side, days, STAGES));
-  const ids = settings[0]!.seriesIds.filter(
+  const { population, adults, day = 0 } = addition;
+  const room = roomFor(plan, addition);
+  const coming = {
+    kind: 'add animals' as const,
+    population: population.id,
+    stage: 'adult' as const,
+    count: adults,
+    day,
+  };
+  const series = settingOf(changedPlan(plan, room), days, STAGES).seriesIds.filter(
     (id) => LOOKED_AT.includes(id) || /^population:[^:]+(?::adult)?$/.test(id),
   );
-  const records = sides.map((side, s) =>
-    Array.from({ length: members }, (_, member) => {
-      const record = run(settings[s]!, memberDraw(side, seed, member));
-      return ids.map((id) => record.series[settings[s]!.seriesIds.indexOf(id)]!);
-    }),
+  const all = Array.from({ length: members }, (_, member) => member);
+  const order = (change: PlanChange): TrialOrder => ({ change, days, seed, members: all, series });
+  const orders = [order(room), order({ ...room, actions: [coming] })];
+  const about = `what ${adults} more ${population.name} change`;
+  const [without = [], included = []] = yield { orders, about, done: 0, expected: 2 * members };
+  return series.map((id, at) =>
+    effectOn(
+      id,
+      without.map((one) => one.series[at]!),
+      included.map((one) => one.series[at]!),
+    ),
   );
-  return ids.map((id, i) => {
-    const [without, included] = records.map((runs) =>
-      Float64Array.from(runs, (series) => series[i]![days - 1]!),
-    ) as [Float64Array, Float64Array];
-    const course = Array.from(
-      { length: days },
-      (_, day) =>
-        spreadOf(Float64Array.from(records[1]!, (series, m) => series[i]![day]! - records[0]![m]![i]![day]!))
-          .q50,
-    );
-    return {
-      series: id,
-      without: spreadOf(without),
-      with: spreadOf(included),
-      difference: spreadOf(included.map((value, m) => value - without[m]!)),
-      course,
-    };
-  });
+}
+
+function effectOn(
+  series: string,
+  without: readonly Float64Array[],
+  included: readonly Float64Array[],
+): AdditionEffect {
+  const days = without[0]!.length;
+  const on = (runs: readonly Float64Array[], day: number) => Float64Array.from(runs, (run) => run[day]!);
+  const difference = (day: number) =>
+    spreadOf(Float64Array.from(included, (run, member) => run[day]! - without[member]![day]!));
+  const course = Array.from({ length: days }, (_, day) => difference(day));
+  return {
+    series,
+    without: spreadOf(on(without, days - 1)),
+    with: spreadOf(on(included, days - 1)),
+    difference: course[days - 1]!,
+    course: course.map(({ q50 }) => q50),
+    courseLow: course.map(({ q10 }) => q10),
+    courseHigh: course.map(({ q90 }) => q90),
+  };
+}
+
+/**
+ * What an addition does, worked out in this thread, one effect per series.
+ * @throws RangeError as `additionInquiry`. @source derived
+ */
+export function whatIfAdded(plan: Plan, addition: Addition, options: AdditionOptions): AdditionEffect[] {
+  return answerHere(plan, additionInquiry(plan, addition, options));
 }

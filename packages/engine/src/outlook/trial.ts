@@ -1,15 +1,16 @@
 import { STAGES } from '../life/traits.ts';
 import type { Action } from '../plan/care.ts';
-import type { HardscapePiece, Plan } from '../plan/plan.ts';
+import type { HardscapePiece, Plan, Population } from '../plan/plan.ts';
 import { run } from '../run/run.ts';
 import type { SeriesId } from '../run/series.ts';
 import { settingOf } from '../run/setting.ts';
 import { expectedDraw, memberDraw } from './prepare.ts';
 
-/** A change to a plan that is tried: pieces left out, pieces put in, work done on days of the run. */
+/** A change to a plan that is tried: pieces left out, pieces or populations put in, work done on days of the run. */
 export interface PlanChange {
   readonly without?: readonly string[];
   readonly pieces?: readonly HardscapePiece[];
+  readonly populations?: readonly Population[];
   readonly actions?: readonly Action[];
 }
 
@@ -49,11 +50,15 @@ export interface TrialRequest {
 export type Inquiry<Answer> = Generator<TrialRequest, Answer, readonly (readonly TrialRun[])[]>;
 
 /** A plan with a change made. Everything else, the random numbers of members included, stays. @source derived */
-export function changedPlan(plan: Plan, { without = [], pieces = [], actions = [] }: PlanChange): Plan {
+export function changedPlan(
+  plan: Plan,
+  { without = [], pieces = [], populations = [], actions = [] }: PlanChange,
+): Plan {
   const left = plan.hardscape.filter(({ id }) => !without.includes(id));
   return {
     ...plan,
     hardscape: [...left, ...pieces],
+    populations: [...plan.populations, ...populations],
     actions: [...plan.actions, ...actions].sort((a, b) => a.day - b.day),
   };
 }

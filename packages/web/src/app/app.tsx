@@ -7,6 +7,7 @@ import { NewTextPlace } from '../places/enclosures/new-text-place.tsx';
 import { TextPlace } from '../places/enclosures/text-place.tsx';
 import { EntryPlace } from '../places/library/entry-place.tsx';
 import { LibraryPlace } from '../places/library/library-place.tsx';
+import { LifePlace } from '../places/life/life-place.tsx';
 import { ShapePlace } from '../places/shape/shape-place.tsx';
 import { WaterPlace } from '../places/water/water-place.tsx';
 import { lastOpened } from './last-opened.ts';
@@ -24,6 +25,9 @@ export function App() {
         <Route path="/ahead/:id">{({ id }) => <AheadPlace key={id} id={id} />}</Route>
         <Route path="/water/:id/:part?">
           {({ id, part }) => <WaterPlace key={id} id={id} part={part} />}
+        </Route>
+        <Route path="/life/:id/:part?">
+          {({ id, part }) => <LifePlace key={id} id={id} part={part} />}
         </Route>
         <Route path="/enclosures">
           <EnclosuresPlace />

@@ -48,6 +48,7 @@ function Places() {
           { name: 'Shape', href: `/shape/${opened}`, within: '/shape' },
           { name: 'Ahead', href: `/ahead/${opened}`, within: '/ahead' },
           { name: 'Water', href: `/water/${opened}`, within: '/water' },
+          { name: 'Life', href: `/life/${opened}`, within: '/life' },
         ]),
     { name: 'Enclosures', href: '/enclosures', within: '/enclosures' },
     { name: 'Library', href: '/library', within: '/library' },

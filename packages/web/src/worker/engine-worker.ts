@@ -16,6 +16,7 @@ import {
   type TrialRun,
 } from '@shoreglass/engine';
 import { changeOver } from './change-over.ts';
+import { carryOutLife } from './life-orders.ts';
 import type { Answer, Order, ReadText, Recipes, Results } from './messages.ts';
 import { carryOutShape } from './shape-orders.ts';
 import { shelfOf } from './shelf-of.ts';
@@ -86,6 +87,11 @@ function carryOut(order: Order): Results[keyof Results] {
       return undefined;
     case 'trial':
       return runTrial(heldPlan(), order.order);
+    case 'life':
+    case 'community':
+    case 'newcomer':
+    case 'feeding':
+      return carryOutLife(order);
     case 'shape':
     case 'climate':
     case 'cover':

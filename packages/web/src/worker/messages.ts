@@ -23,6 +23,7 @@ import type {
   TrialRun,
   WaterComposition,
 } from '@shoreglass/engine';
+import type { LifeOrder, LifeResults } from './life-orders.ts';
 import type { ShapeOrder, ShapeResults } from './shape-orders.ts';
 
 /** What the page asks an engine worker to do; every order gets one answer, in order. */
@@ -40,12 +41,13 @@ export type Order =
   | { readonly do: 'change over'; readonly change: ChangeOver }
   | { readonly do: 'hold'; readonly plan: Plan }
   | { readonly do: 'trial'; readonly order: TrialOrder }
+  | LifeOrder
   | ShapeOrder;
 
-/** One value of an enclosure's text changed; a path that ends in a list's length appends to it. */
+/** One value of an enclosure's text changed or, undefined, taken out; a path that ends in a list's length appends to it. */
 export interface Edit {
   readonly path: KeyPath;
-  readonly value: EditValue;
+  readonly value: EditValue | undefined;
 }
 
 /** A text after its edits, and what is found in it. */
@@ -95,7 +97,7 @@ export interface Recipes {
   readonly choices: readonly RecipeChoice[];
 }
 
-export interface Results extends ShapeResults {
+export interface Results extends ShapeResults, LifeResults {
   readonly read: ReadText;
   readonly prepare: undefined;
   readonly expected: AheadDocument;

@@ -13,7 +13,7 @@ import { PartNames } from './part-names.tsx';
 import { ReadingsPart } from './readings/readings-part.tsx';
 import { RecipePart } from './recipe/recipe-part.tsx';
 import type { SheetProps } from './sheet-props.ts';
-import { type WaterPartId, waterPart } from './water-parts.ts';
+import { WATER_PARTS, type WaterPartId, waterPart } from './water-parts.ts';
 import styles from './water-place.module.css';
 import { WoodPart } from './wood/wood-part.tsx';
 
@@ -46,7 +46,7 @@ function Water({ file, part }: WaterProps) {
   }, [file]);
   return (
     <Frame title={file.name} note={file.origin === 'example' ? 'invented example' : `${file.id}.yaml`} bare>
-      <PartNames id={file.id} open={part} />
+      <PartNames at={`/water/${file.id}`} label="Sheets of the water" parts={WATER_PARTS} open={part} />
       <div className={styles.sheet} data-sheet={part}>
         <ChangeNote file={file} />
         <Sheet file={file} part={part} outlook={outlook} />

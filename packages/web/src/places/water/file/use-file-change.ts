@@ -55,7 +55,7 @@ export function useFileChange(file: EnclosureFile): FileChange {
         tell({ id: after.id, words, before: file.text });
         if (after.id === file.id) return;
         carryOver(file.id, after.id);
-        navigate(location.replace(`/water/${file.id}`, `/water/${after.id}`));
+        navigate(location.replace(`/${file.id}`, `/${after.id}`));
       }),
     undo: () =>
       carefully(async () => {

@@ -1,0 +1,104 @@
+import type { FoodCapacity } from '@shoreglass/engine';
+import { quantityText } from '@shoreglass/figures';
+import { capital } from '../../../outlook/turning-words.ts';
+import desk from '../../water/desk.module.css';
+import type { SheetProps } from '../../water/sheet-props.ts';
+import { CommunityGate, type Community } from '../community-gate.tsx';
+import { FeedingDesk } from './feeding-desk.tsx';
+import styles from './food-part.module.css';
+
+/** What each food carries, and how to feed for the numbers wanted. */
+export function FoodPart(props: SheetProps) {
+  return (
+    <CommunityGate {...props}>
+      {(community) => (
+        <div className={desk.columns}>
+          <Capacity {...community} />
+          <FeedingDesk file={props.file} plan={community.plan} />
+        </div>
+      )}
+    </CommunityGate>
+  );
+}
+
+/** Fewer than this of an adult are not worth a line [1]. */
+const LEAST_ADULTS = 0.05;
+
+function Capacity({ life, document }: Community) {
+  return (
+    <section aria-labelledby="carries" className={desk.block}>
+      <h2 id="carries">What the food carries</h2>
+      <ul className={styles.sentences}>
+        {life.populations.map(({ id, name }) => (
+          <li key={id}>{carriedWords(life.capacity, id, name, mostOf(document, id))}</li>
+        ))}
+      </ul>
+      <table className={styles.table}>
+        <caption>Each food by itself</caption>
+        <thead>
+          <tr>
+            <th scope="col">Food</th>
+            <th scope="col">Arises a day</th>
+            <th scope="col">Carries so many adults alone</th>
+          </tr>
+        </thead>
+        <tbody>
+          {life.capacity.map(({ food, foodName, production, eaters }) => (
+            <tr key={food}>
+              <th scope="row">{capital(foodName)}</th>
+              <td className={styles.number}>{quantityText(production, 'mg C', digitsOf(production))}</td>
+              <td>{eatersWords(eaters)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className={desk.soft}>
+        A long-run mean, each species as if alone: shared food carries fewer of each. In brackets: with their
+        own young beside them, who eat about as much again.
+      </p>
+    </section>
+  );
+}
+
+function eatersWords(eaters: FoodCapacity['eaters']): string {
+  const worth = eaters.filter(({ adults }) => adults >= LEAST_ADULTS);
+  if (worth.length === 0) return 'hardly anybody';
+  return worth
+    .map(({ name, adults, withYoung }) => `${adultsText(adults)} ${name} (${adultsText(withYoung)})`)
+    .join('; ');
+}
+
+/** "Scuds could live of detritus best: it carries about 40 adults, 20 beside their young." */
+function carriedWords(
+  capacity: readonly FoodCapacity[],
+  id: string,
+  name: string,
+  most: number | undefined,
+): string {
+  const foods = capacity
+    .flatMap(({ foodName, eaters }) =>
+      eaters.filter(({ population }) => population === id).map((eater) => ({ foodName, ...eater })),
+    )
+    .sort((a, b) => b.adults - a.adults);
+  const [first, second] = foods;
+  if (!first || first.adults < LEAST_ADULTS)
+    return `${capital(name)}: nothing that grows or is given here carries them; they need other food or other animals.`;
+  const also =
+    second && second.adults >= 0.2 * first.adults
+      ? `, then ${second.foodName} (${adultsText(second.adults)})`
+      : '';
+  const reach = most === undefined ? '' : ` The outlook has at most ${adultsText(most)} adults at a time.`;
+  return `${capital(name)} live of ${first.foodName} first: it carries about ${adultsText(first.adults)} adults, ${adultsText(first.withYoung)} beside their young${also}.${reach}`;
+}
+
+function mostOf(document: Community['document'], id: string): number | undefined {
+  const adults = document.series[`population:${id}:adult`];
+  return adults ? Math.max(...adults.q50) : undefined;
+}
+
+const digitsOf = (amount: number): number => (amount >= 10 ? 0 : amount >= 1 ? 1 : 2);
+
+function adultsText(adults: number): string {
+  if (adults >= 100) return quantityText(Number(adults.toPrecision(2)), '');
+  return quantityText(adults, '', adults >= 3 || Number.isInteger(adults) ? 0 : 1);
+}

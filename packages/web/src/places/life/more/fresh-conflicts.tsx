@@ -1,0 +1,33 @@
+import type { EnclosureFile } from '@shoreglass/contract';
+import type { SoundLife } from '../../../worker/life-orders.ts';
+import type { Edit } from '../../../worker/messages.ts';
+import { useLife } from '../who/use-life.ts';
+import styles from './more-part.module.css';
+
+interface FreshConflictsProps {
+  readonly file: EnclosureFile;
+  readonly saved: SoundLife;
+  readonly edits: readonly Edit[];
+}
+
+/** What the addition would bring that does not go together with the others or the place. */
+export function FreshConflicts({ file, saved, edits }: FreshConflictsProps) {
+  const { reading } = useLife(file, edits);
+  const known = new Set(saved.conflicts.map(({ sentence }) => sentence));
+  const fresh = (reading?.sound?.conflicts ?? []).filter(
+    ({ severity, sentence }) => severity === 'warning' && !known.has(sentence),
+  );
+  if (fresh.length === 0) return null;
+  return (
+    <div className={styles.fresh}>
+      <h3>They would not go together with what is here</h3>
+      <ul>
+        {fresh.map(({ sentence, mend }) => (
+          <li key={sentence}>
+            {sentence} <em>What helps:</em> {mend}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,15 @@
+import type { EnclosureFile } from '@shoreglass/contract';
+import type { LifeDocument, Plan } from '@shoreglass/engine';
+import { useQuery } from '@tanstack/react-query';
+import { communityOf } from '../../engine-client.ts';
+import { OUTLOOK } from '../../outlook/outlook-store.ts';
+
+/** Who eats what, births, deaths and what each food carries, by the expected run; worked out once for a text. */
+export function useCommunity(file: EnclosureFile, plan: Plan) {
+  return useQuery<LifeDocument>({
+    queryKey: ['community', file.id, file.version],
+    queryFn: () => communityOf(plan, OUTLOOK),
+    staleTime: Number.POSITIVE_INFINITY,
+    retry: false,
+  });
+}

@@ -1,0 +1,191 @@
+import type { LibraryListed, LibraryListing } from '@shoreglass/contract';
+import { Link } from 'wouter';
+import type { SoundLife } from '../../../worker/life-orders.ts';
+import desk from '../../water/desk.module.css';
+import type { AnimalRow, Draft, PlantRow } from './draft.ts';
+import styles from './resident-list.module.css';
+
+interface ResidentListProps {
+  readonly draft: Draft;
+  readonly zones: SoundLife['zones'];
+  readonly library: LibraryListing;
+  readonly onChange: (draft: Draft) => void;
+}
+
+/** Everybody of the draft, each with the place, the number and the day it comes. */
+export function ResidentList({ draft, zones, library, onChange }: ResidentListProps) {
+  const replaced = <Row,>(rows: readonly Row[], at: number, row: Row | undefined): Row[] =>
+    rows.flatMap((each, position) => (position === at ? (row === undefined ? [] : [row]) : [each]));
+  return (
+    <section aria-labelledby="residents" className={desk.block}>
+      <h2 id="residents">In this enclosure</h2>
+      {draft.animals.length + draft.plants.length === 0 && (
+        <p className={desk.soft}>Nobody yet. Look below for whom you would like to keep.</p>
+      )}
+      <ul className={styles.list}>
+        {draft.animals.map((row, at) => (
+          <Animal
+            key={row.at ?? `new ${row.species} ${at}`}
+            row={row}
+            zones={zones}
+            entry={library.animals.find(({ id }) => id === row.species)}
+            onChange={(next) => onChange({ ...draft, animals: replaced(draft.animals, at, next) })}
+          />
+        ))}
+        {draft.plants.map((row, at) => (
+          <Plant
+            key={`plant ${row.at ?? `new ${row.plant} ${at}`}`}
+            row={row}
+            zones={zones}
+            entry={library.plants.find(({ id }) => id === row.plant)}
+            onChange={(next) => onChange({ ...draft, plants: replaced(draft.plants, at, next) })}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface RowProps<Row> {
+  readonly row: Row;
+  readonly zones: SoundLife['zones'];
+  readonly entry: LibraryListed | undefined;
+  readonly onChange: (row: Row | undefined) => void;
+}
+
+function Animal({ row, zones, entry, onChange }: RowProps<AnimalRow>) {
+  return (
+    <li className={styles.resident} data-new={row.at === undefined}>
+      <Title kind="organisms" id={row.species} name={row.name} entry={entry} fresh={row.at === undefined} />
+      <div className={styles.fields}>
+        <Zone name={row.name} zones={zones} value={row.zone} choose={(zone) => onChange({ ...row, zone })} />
+        <NumberField
+          label="Adults"
+          of={row.name}
+          value={row.adults}
+          write={(adults) => onChange({ ...row, adults })}
+        />
+        <NumberField
+          label="Young"
+          of={row.name}
+          value={row.juveniles}
+          write={(juveniles) => onChange({ ...row, juveniles })}
+        />
+        <NumberField
+          label="After, days"
+          of={row.name}
+          value={row.after}
+          write={(after) => onChange({ ...row, after })}
+        />
+        <TakeOut name={row.name} onPress={() => onChange(undefined)} />
+      </div>
+    </li>
+  );
+}
+
+function Plant({ row, zones, entry, onChange }: RowProps<PlantRow>) {
+  return (
+    <li className={styles.resident} data-new={row.at === undefined}>
+      <Title kind="plants" id={row.plant} name={row.name} entry={entry} fresh={row.at === undefined} />
+      <div className={styles.fields}>
+        <Zone name={row.name} zones={zones} value={row.zone} choose={(zone) => onChange({ ...row, zone })} />
+        <NumberField
+          label="Cover, %"
+          of={row.name}
+          value={row.cover}
+          write={(cover) => onChange({ ...row, cover })}
+        />
+        <label className={styles.wide}>
+          <span>Set as</span>
+          <select
+            className={desk.select}
+            aria-label={`Set as, ${row.name}`}
+            value={row.fragments ? 'fragments' : 'plants'}
+            onChange={({ target }) => onChange({ ...row, fragments: target.value === 'fragments' })}
+          >
+            <option value="plants">plants or mats</option>
+            <option value="fragments">fragments sprinkled on</option>
+          </select>
+        </label>
+        <TakeOut name={row.name} onPress={() => onChange(undefined)} />
+      </div>
+    </li>
+  );
+}
+
+interface TitleProps {
+  readonly kind: 'organisms' | 'plants';
+  readonly id: string;
+  readonly name: string;
+  readonly entry: LibraryListed | undefined;
+  readonly fresh: boolean;
+}
+
+function Title({ kind, id, name, entry, fresh }: TitleProps) {
+  return (
+    <p className={styles.title}>
+      {fresh && <em>new: </em>}
+      <Link href={`/library/${kind}/${id}`}>{name}</Link>
+      {entry?.scientificName && <i> {entry.scientificName}</i>}
+    </p>
+  );
+}
+
+interface ZoneProps {
+  readonly name: string;
+  readonly zones: SoundLife['zones'];
+  readonly value: string;
+  readonly choose: (zone: string) => void;
+}
+
+function Zone({ name, zones, value, choose }: ZoneProps) {
+  return (
+    <label className={styles.zone}>
+      <span>Zone</span>
+      <select
+        className={desk.select}
+        aria-label={`Zone, ${name}`}
+        value={value}
+        onChange={({ target }) => choose(target.value)}
+      >
+        {zones.map((zone) => (
+          <option key={zone.id} value={zone.id}>
+            {zone.name ?? zone.id}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+interface NumberFieldProps {
+  readonly label: string;
+  readonly of: string;
+  readonly value: string;
+  readonly write: (text: string) => void;
+}
+
+function NumberField({ label, of, value, write }: NumberFieldProps) {
+  return (
+    <label className={styles.number}>
+      <span>{label}</span>
+      <input
+        className={desk.input}
+        aria-label={`${label}, ${of}`}
+        inputMode="decimal"
+        autoComplete="off"
+        placeholder="0"
+        value={value}
+        onChange={({ target }) => write(target.value)}
+      />
+    </label>
+  );
+}
+
+function TakeOut({ name, onPress }: { readonly name: string; readonly onPress: () => void }) {
+  return (
+    <button type="button" className={desk.quiet} onClick={onPress} aria-label={`Take out ${name}`}>
+      Take out
+    </button>
+  );
+}
