@@ -1412,7 +1412,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
-     "value": 0.5,
+     "value": 0.45,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -1423,7 +1423,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.62,
+     "value": 0.6,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -1433,7 +1433,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "chosen so that the model meets the published figures named in the note"
     },
     "starvationHazard": {
-     "value": 0.7,
+     "value": 0.5,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.3,
@@ -8210,7 +8210,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
-     "value": 0.5,
+     "value": 0.45,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -8221,7 +8221,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.62,
+     "value": 0.6,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -8231,7 +8231,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "chosen so that the model meets the published figures named in the note"
     },
     "starvationHazard": {
-     "value": 0.7,
+     "value": 0.5,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.3,
@@ -10338,7 +10338,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
-     "value": 0.5,
+     "value": 0.45,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -10349,7 +10349,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.62,
+     "value": 0.6,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -10359,7 +10359,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "chosen so that the model meets the published figures named in the note"
     },
     "starvationHazard": {
-     "value": 0.7,
+     "value": 0.5,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.3,
@@ -12407,7 +12407,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "known": {
     "level": "fairly",
-    "note": "Doubling time is on a teaching sheet and egestion is studied; size, mass and need for oxygen are recalled."
+    "note": "Doubling time is on a teaching sheet, size at division and regrowth are published; food and need for oxygen are recalled."
    },
    "habitat": "water",
    "mating": "division",
@@ -12443,12 +12443,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "adultMass": {
-     "value": 9,
+     "value": 10,
      "unit": "mg",
      "min": 4,
      "max": 15,
-     "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "basis": "published",
+     "source": "Leppänen and Kukkonen 1998, Environmental Toxicology and Chemistry 17, doi 10.1002/etc.5620171109, abstract",
+     "note": "About 9 mg is the least size at which worms divide; the range is recalled."
     },
     "dryPart": {
      "value": 0.15,
@@ -12463,7 +12464,7 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 21,
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked",
-     "note": "Pieces grow a head and a tail within one to three weeks."
+     "note": "Head pieces begin to feed after 2 d, tail pieces after 6 to 7 d (Leppänen and Kukkonen 1998); then they grow."
     },
     "youngPerBrood": {
      "value": 1,
@@ -13985,7 +13986,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "0.7 to 0.95 of the eggs hatch."
     },
     "starvedUpkeep": {
-     "value": 0.5,
+     "value": 0.45,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -13996,7 +13997,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.62,
+     "value": 0.6,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -14006,7 +14007,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "chosen so that the model meets the published figures named in the note"
     },
     "starvationHazard": {
-     "value": 0.7,
+     "value": 0.5,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.3,
@@ -16202,7 +16203,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "Hatching can reach 100 %."
     },
     "starvedUpkeep": {
-     "value": 0.5,
+     "value": 0.45,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -16213,7 +16214,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.62,
+     "value": 0.6,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -16223,7 +16224,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "chosen so that the model meets the published figures named in the note"
     },
     "starvationHazard": {
-     "value": 0.7,
+     "value": 0.5,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.3,
@@ -16904,7 +16905,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
-     "value": 0.5,
+     "value": 0.45,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -16915,7 +16916,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.62,
+     "value": 0.6,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -16925,7 +16926,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "chosen so that the model meets the published figures named in the note"
     },
     "starvationHazard": {
-     "value": 0.7,
+     "value": 0.5,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.3,
@@ -18191,7 +18192,7 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "known": {
     "level": "fairly",
-    "note": "Size and broods of relatives are in print; growth, pace and mass are told by keepers or recalled."
+    "note": "Size, life span and broods of relatives are in print; growth, pace and mass are told by keepers or recalled."
    },
    "habitat": "land",
    "mating": "two sexes",
@@ -18269,15 +18270,17 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.6,
      "unit": "1",
      "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Females outnumber males in a Tunisian population (Crustaceana 2002, abstract)."
     },
     "lifespan": {
-     "value": 400,
+     "value": 380,
      "unit": "d",
-     "min": 250,
-     "max": 550,
-     "basis": "common practice",
-     "source": "rule of thumb among keepers and shops, no primary source"
+     "min": 335,
+     "max": 430,
+     "basis": "published",
+     "source": "Study of Porcellionides pruinosus at Garat Nâam, Tunisia, Crustaceana 2002, doi 10.1163/156854002321518171, abstract",
+     "note": "11 to 14 months; those born in summer and autumn live longer."
     }
    },
    "tolerances": {

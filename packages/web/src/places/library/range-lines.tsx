@@ -57,18 +57,16 @@ function Line({ range }: { readonly range: Range }) {
     bounds && (
       <line className={look} x1={x(bounds.low ?? from)} x2={x(bounds.high ?? to)} y1={middle} y2={middle} />
     );
-  const ends = [range.fine?.low, range.fine?.high, range.survives?.low, range.survives?.high];
+  const bounds = [range.fine?.low, range.fine?.high, range.survives?.low, range.survives?.high];
+  const ends = [...new Set(bounds.filter((end) => end !== undefined))];
   return (
     <svg className={styles.line} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
       <line className={styles.scale} x1={INSET} x2={WIDTH - INSET} y1={middle} y2={middle} />
       {stroke(range.survives, styles.survives)}
       {stroke(range.fine, styles.fine)}
-      {ends.map(
-        (end) =>
-          end !== undefined && (
-            <line key={end} className={styles.tick} x1={x(end)} x2={x(end)} y1={middle - 6} y2={middle + 6} />
-          ),
-      )}
+      {ends.map((end) => (
+        <line key={end} className={styles.tick} x1={x(end)} x2={x(end)} y1={middle - 6} y2={middle + 6} />
+      ))}
     </svg>
   );
 }
