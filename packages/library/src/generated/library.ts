@@ -1412,7 +1412,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
-     "value": 0.45,
+     "value": 0.5,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -1423,7 +1423,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.6,
+     "value": 0.55,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -4236,11 +4236,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "lengthAtPuberty": {
-     "value": 24,
+     "value": 25,
      "unit": "mm",
-     "basis": "assumed",
-     "source": "judgement of the author of this file, see the note",
-     "note": "Females with eggs are seldom shorter."
+     "basis": "published",
+     "source": "Study of 143 Caridina japonica from Yaso-tani, Kii, in a Japanese journal, abstract; author and year not shown in the record read",
+     "note": "The smallest shrimp with eggs; males stay about 10 mm shorter than females."
     },
     "adultLength": {
      "value": 38,
@@ -8210,7 +8210,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
-     "value": 0.45,
+     "value": 0.5,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -8221,7 +8221,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.6,
+     "value": 0.55,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -10338,7 +10338,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
-     "value": 0.45,
+     "value": 0.5,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -10349,7 +10349,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.6,
+     "value": 0.55,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -13986,7 +13986,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "0.7 to 0.95 of the eggs hatch."
     },
     "starvedUpkeep": {
-     "value": 0.45,
+     "value": 0.5,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -13997,7 +13997,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.6,
+     "value": 0.55,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -16203,7 +16203,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "Hatching can reach 100 %."
     },
     "starvedUpkeep": {
-     "value": 0.45,
+     "value": 0.5,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -16214,7 +16214,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.6,
+     "value": 0.55,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -16905,7 +16905,7 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "starvedUpkeep": {
-     "value": 0.45,
+     "value": 0.5,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -16916,7 +16916,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "With the two lines below it meets the survival of starved young Hyalella azteca (Soucek et al. 2013)."
     },
     "starvationCondition": {
-     "value": 0.6,
+     "value": 0.55,
      "unit": "1",
      "distribution": "normal",
      "spread": 0.05,
@@ -32075,6 +32075,16 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "derived",
      "source": "extinction 0.6 per leaf area (Kirk and general literature, recalled) times the leaf area per carbon below"
     },
+    "resorbed": {
+     "value": 0.5,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 0.2,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "about half of nitrogen and phosphorus is withdrawn from dying leaves (Aerts 1996, recalled)"
+    },
     "overhang": {
      "value": 0.05,
      "unit": "m",
@@ -32400,6 +32410,16 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.4,
      "basis": "assumed",
      "source": "a closed mat of 300 g dry/m² makes half of what the same shoots would make apart"
+    },
+    "resorbed": {
+     "value": 0.5,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.1,
+     "min": 0.2,
+     "max": 0.8,
+     "basis": "memory",
+     "source": "about half of nitrogen and phosphorus is withdrawn from dying leaves (Aerts 1996, recalled); mosses move it upwards alike"
     },
     "groundReach": {
      "value": 0.7,
