@@ -24,6 +24,14 @@ export interface SaturationCurve {
  * @source ashrae-fundamentals-2017, chapter 1, equations 6 and 20
  */
 export function saturationCurve(pressure: number): SaturationCurve {
+  if (last?.pressure !== pressure) last = { pressure, curve: tabulated(pressure) };
+  return last.curve;
+}
+
+/** The curve asked for last: the members of an outlook share theirs. */
+let last: { readonly pressure: number; readonly curve: SaturationCurve } | undefined;
+
+function tabulated(pressure: number): SaturationCurve {
   if (!(pressure > 5e4)) throw new RangeError(`air pressure of ${pressure} Pa: give more than 50000 Pa`);
   const value = new Float64Array(COUNT);
   const slope = new Float64Array(COUNT);

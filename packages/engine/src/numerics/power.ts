@@ -1,5 +1,5 @@
 import { expOfSum } from './exponential.ts';
-import { log, logInTwoParts, productError } from './logarithm.ts';
+import { logInTwoParts, productError } from './logarithm.ts';
 
 /** Beyond it every power of a base other than 1 is 0 or infinite. */
 const MOST_EXPONENT = 1e290;
@@ -46,17 +46,4 @@ export function pow(base: number, exponent: number): number {
   if (base < 0 && base > Number.NEGATIVE_INFINITY && exponent !== Math.floor(exponent)) return Number.NaN;
   const size = magnitude(Math.abs(base), exponent);
   return isNegative && isOdd(exponent) ? -size : size;
-}
-
-/**
- * Cube root [1], with the sign of x.
- * @param x any [1]
- * @source derived: e^(ln|x| / 3) and one Newton step
- */
-export function cbrt(x: number): number {
-  const size = Math.abs(x);
-  if (!(size > 0 && size < Number.POSITIVE_INFINITY)) return x;
-  const guess = expOfSum(log(size) / 3, 0);
-  const root = guess - (guess - size / (guess * guess)) / 3;
-  return x < 0 ? -root : root;
 }

@@ -222,32 +222,44 @@ class PatankarIntegrator implements Integrator {
 
   /** Computes a step of h into the workspace; `values` holds a stage afterwards. Returns the relative error. */
   private attempt(values: Float64Array, h: number): number {
-    const { begin, reference, nominal } = this.stage;
+    const { begin, reference, nominal, extent } = this.stage;
     const { first, second, third, halfway, prediction } = this;
     for (let pool = 0; pool < begin.length; pool += 1) {
       reference[pool] = atLeast(begin[pool]!);
     }
-    for (let r = 0; r < nominal.length; r += 1) nominal[r] = 0.5 * h * first[r]!;
+    this.propose(0.5 * h, first);
     this.solveStage(halfway);
     this.evaluateAt(halfway, values, second);
 
     this.referToExtrapolated(halfway);
-    for (let r = 0; r < nominal.length; r += 1) nominal[r] = 0.75 * h * second[r]!;
+    this.propose(0.75 * h, second);
     this.solveStage(prediction);
     this.evaluateAt(prediction, values, third);
 
-    for (let r = 0; r < nominal.length; r += 1) nominal[r] = h * second[r]!;
+    this.propose(h, second);
     this.solveStage(prediction);
 
     for (let pool = 0; pool < begin.length; pool += 1) {
       reference[pool] = atLeast(prediction[pool]!);
     }
     for (let r = 0; r < nominal.length; r += 1) {
-      nominal[r] = h * ((2 / 9) * first[r]! + (1 / 3) * second[r]! + (4 / 9) * third[r]!);
+      const amount = h * ((2 / 9) * first[r]! + (1 / 3) * second[r]! + (4 / 9) * third[r]!);
+      nominal[r] = amount;
+      extent[r] = amount;
     }
     this.solve();
     if (formUpdate(this.network, this.stage) > 0) this.counters.repairs += 1;
     return this.error();
+  }
+
+  /** Sets the unweighted extents of a stage [extent], which hold until weights are found: rates over a duration [s]. */
+  private propose(duration: number, rates: Float64Array): void {
+    const { nominal, extent } = this.stage;
+    for (let r = 0; r < nominal.length; r += 1) {
+      const amount = duration * rates[r]!;
+      nominal[r] = amount;
+      extent[r] = amount;
+    }
   }
 
   /** sigma = y2^2 / y^n, what y2 at half the step points to at its end; no more than `mostGrowth` y2. */

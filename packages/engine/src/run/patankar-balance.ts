@@ -8,12 +8,12 @@ const MARGIN = 1e-12;
 /**
  * Lists the pools to be weighted: those of which h R takes more than the share `explicitShare` of y^n. The rest keep
  * at least 1 - explicitShare of y^n whatever else happens, since the factors of reactions that take from them never
- * exceed 1. All factors and weights start from 1.
+ * exceed 1. All factors and weights start from 1, extents from h R as they were proposed.
  * @source derived
  */
 export function startStage(network: PatankarNetwork, stage: PatankarStage, explicitShare: number): void {
   const { drawn, consumerStart, consumer, consumed } = network;
-  const { begin, nominal, weight, factor, extent, weighted } = stage;
+  const { begin, nominal, weight, factor, weighted } = stage;
   let count = 0;
   for (let p = 0, e = 0; p < drawn.length; p += 1) {
     const end = consumerStart[p + 1]!;
@@ -24,7 +24,6 @@ export function startStage(network: PatankarNetwork, stage: PatankarStage, expli
     count += 1;
   }
   stage.weightedCount = count;
-  for (let r = 0; r < extent.length; r += 1) extent[r] = nominal[r]!;
   if (count === 0) return;
   for (let pool = 0; pool < weight.length; pool += 1) weight[pool] = 1;
   for (let r = 0; r < factor.length; r += 1) factor[r] = 1;
