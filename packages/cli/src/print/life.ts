@@ -66,7 +66,7 @@ function plantLines({ name, zone, cover, heldBack }: PlantOutlook): string[] {
     .map(([cause, share]) => `${cause} ${Math.round(share * 100)} %`);
   return [
     `  ${colours.bold(`${name} (${zone})`)}  ${sparkline(cover.q50, SPARK_WIDTH)}  ${number(cover.q50[0] ?? 0)} to ${number(cover.q50[last] ?? 0)} % ${colours.dim(`(${number(cover.q05[last] ?? 0)} to ${number(cover.q95[last] ?? 0)})`)}`,
-    ...(causes.length > 0 ? [`    held back by ${causes.join(', ')}`] : []),
+    ...(causes.length > 0 ? [`    lost of its growth in good light: ${causes.join(', ')}`] : []),
   ];
 }
 

@@ -55,8 +55,8 @@ const plant = z.strictObject({
     'Cover of its ground; plants that feed from the water share that of their group.',
   ),
   heldBack: z
-    .record(z.string(), z.number().min(0).max(1))
-    .describe('What kept it from growing at its best, by cause, as shares; on land only.'),
+    .record(z.string(), z.number().min(0))
+    .describe('By cause, what it lost over what good light alone would have let it grow; on land only.'),
 });
 
 const flow = z

@@ -13,7 +13,10 @@ export interface PlantOutlook {
   readonly zone: string;
   /** Cover of its ground [%]; plants that feed from the water share the cover of their group. */
   readonly cover: QuantileSeries;
-  /** What kept it from growing at its best, by cause, of all that did over the expected run [0..1]; on land only. */
+  /**
+   * By cause, what it lost over the expected run, over what good light alone would have let it grow [>= 0]; what dried
+   * up counts too. On land only.
+   */
   readonly heldBack: Readonly<Record<string, number>>;
 }
 
@@ -24,14 +27,16 @@ const GROUP_SERIES = {
 } as const satisfies Record<string, SeriesId>;
 
 function shares(rows: Float64Array, { rowLength, plantOffset }: BookShape, stand: number) {
-  const sums = LAND_PLANT_CAUSES.map((_, cause) => {
+  const sums = Array.from({ length: PLANTING_ENTRIES }, (_, cause) => {
     let sum = 0;
     for (let row = 0; row < rows.length; row += rowLength)
       sum += rows[row + plantOffset + stand * PLANTING_ENTRIES + cause]!;
     return sum;
   });
-  const all = sums.reduce((sum, one) => sum + one, 0);
-  return Object.fromEntries(LAND_PLANT_CAUSES.map((name, cause) => [name, all > 0 ? sums[cause]! / all : 0]));
+  const possible = sums[LAND_PLANT_CAUSES.length]!;
+  return Object.fromEntries(
+    LAND_PLANT_CAUSES.map((name, cause) => [name, possible > 0 ? sums[cause]! / possible : 0]),
+  );
 }
 
 /**

@@ -11,6 +11,7 @@ export interface LandLayerParameters {
   readonly wetHalf: number;
   readonly dryingRate: number;
   readonly attenuation: number;
+  readonly resorbed: number;
 }
 
 export interface MossParameters extends LandLayerParameters {
@@ -59,6 +60,12 @@ const SHARED: ParameterSpecs<LandLayerParameters> = {
   },
   dryingRate: { unit: '1/d', min: 0.0005, max: 0.5, meaning: 'plants that die when wholly dry' },
   attenuation: { unit: 'm²/mol C', min: 0, max: 3, meaning: 'extinction of light by leaves and stems' },
+  resorbed: {
+    unit: '1',
+    min: 0,
+    max: 0.95,
+    meaning: 'part of nitrogen and phosphorus drawn back from what is shed',
+  },
 };
 
 /** Identity of the parameters of moss in the library. */

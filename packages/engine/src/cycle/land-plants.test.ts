@@ -3,7 +3,7 @@ import { VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
 import { totalOf } from '../run/closure.ts';
 import type { LandPlantParameters, MossParameters } from './land-plant-parameters.ts';
 import { createLandPlants, type LandDay, type LandPlants } from './land-plants.ts';
-import { LAND_PLANT_CAUSES, type LandStand } from './land-stand.ts';
+import { LAND_PLANT_CAUSES, LAND_PLANT_ENTRIES, type LandStand } from './land-stand.ts';
 import { LIBRARY_MEDIANS } from './library-medians-test-kit.ts';
 
 const MOSS_MEDIANS = LIBRARY_MEDIANS.moss as unknown as MossParameters;
@@ -53,7 +53,7 @@ function garden(stands: readonly LandStand[], soil = 1e3, poolArea = 0): Garden 
     },
     held: (k) =>
       Object.fromEntries(
-        LAND_PLANT_CAUSES.map((name, cause) => [name, flora.heldBack[k * LAND_PLANT_CAUSES.length + cause]!]),
+        LAND_PLANT_CAUSES.map((name, cause) => [name, flora.heldBack[k * LAND_PLANT_ENTRIES + cause]!]),
       ),
   };
 }

@@ -4,7 +4,7 @@ import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { type LandGrowth, landGrowth } from './land-growth.ts';
 import { leafMoisture, type Moisture, mossMoisture } from './land-moisture.ts';
 import type { LandPlantParameters, MossParameters } from './land-plant-parameters.ts';
-import { LAND_PLANT_CAUSES, type LandLayer, type LandStand } from './land-stand.ts';
+import { LAND_PLANT_CAUSES, LAND_PLANT_ENTRIES, type LandLayer, type LandStand } from './land-stand.ts';
 import { leafTranspiration } from './leaf-transpiration.ts';
 import { meanTransmission } from './underwater-light.ts';
 
@@ -18,7 +18,7 @@ export interface LandPlants {
   readonly stands: readonly LandStand[];
   /** Biomass of each stand [mol C]. */
   readonly carbon: Float64Array;
-  /** By stand, what kept it back since the last call of `clearHeldBack`, in the order of the causes [mol C]. */
+  /** By stand, what kept it back since the last call of `clearHeldBack`, in the order of the causes, then what it could have grown [mol C]. */
   readonly heldBack: Float64Array;
   clearHeldBack(): void;
   /** Part of the light on the pool that plants on its shore let through [0..1]. */
@@ -58,7 +58,7 @@ const MADE_OF: Readonly<Record<LandLayer, Composition>> = {
 };
 /** Moisture below which a plant dries up, all the faster the drier [1]. @source assumed */
 const DRY = 0.3;
-const CAUSES = LAND_PLANT_CAUSES.length;
+const POSSIBLE = LAND_PLANT_CAUSES.length;
 const [LIGHT, SHADE, WARMTH, DRYNESS, NUTRIENTS] = LAND_PLANT_CAUSES.keys();
 
 function add(values: Float64Array, pool: number, amount: number): void {
@@ -114,7 +114,7 @@ class Flora implements LandPlants {
     const count = stands.length;
     this.carbon = new Float64Array(count);
     this.full = new Float64Array(count);
-    this.heldBack = new Float64Array(count * CAUSES);
+    this.heldBack = new Float64Array(count * LAND_PLANT_ENTRIES);
     const inZone = (of: LandStand, layer: LandLayer): number[] =>
       stands.flatMap((each, k) => (each.zone === of.zone && each.layer === layer ? [k] : []));
     this.neighbours = stands.map((stand) => inZone(stand, stand.layer));
@@ -232,6 +232,7 @@ class Flora implements LandPlants {
     dried[k] = dies;
     covered[k] = 0;
     for (const other of this.neighbours[k]!) covered[k] = covered[k]! + this.cover(other);
+    this.hold(k, POSSIBLE, best);
     this.hold(k, LIGHT!, best * (1 - Math.min(1, open)));
     this.hold(k, SHADE!, best * (Math.min(1, open) - Math.min(1, lit)));
     this.hold(k, WARMTH!, best * Math.min(1, lit) * (1 - Math.min(1, warm)));
@@ -239,7 +240,7 @@ class Flora implements LandPlants {
   }
 
   private hold(k: number, cause: number, amount: number): void {
-    add(this.heldBack, k * CAUSES + cause, amount);
+    add(this.heldBack, k * LAND_PLANT_ENTRIES + cause, amount);
   }
 
   /** Part of what all stands want of nitrogen and phosphorus, the scarcer of both, that the soil gives today. */
@@ -275,6 +276,13 @@ class Flora implements LandPlants {
     const fallen = Math.min(before + Math.min(0, gain), lost + crowded);
     this.carbon[k] = before + gain - fallen;
     toLitter(values, fallen, made);
+    // What is shed, not what dries up, gives half of its nutrients back first.
+    const shed = lost > 0 ? this.plans.shed[k]! / (this.plans.shed[k]! + this.plans.dried[k]!) : 0;
+    const back = this.parametersOf(this.stands[k]!).resorbed * Math.min(fallen, lost * shed + crowded);
+    add(values, V.landLitterNitrogen, -back * made.nitrogenPerCarbon);
+    add(values, V.landLitterPhosphorus, -back * made.phosphorusPerCarbon);
+    add(values, V.soilMineralNitrogen, back * made.nitrogenPerCarbon);
+    add(values, V.soilMineralPhosphorus, back * made.phosphorusPerCarbon);
   }
 
   private giveOffWater({ temperature, humidity }: LandDay): number {
@@ -306,7 +314,7 @@ class Flora implements LandPlants {
  * Moss and plants on land. A day of a stand of carbon B, with assimilation best light warmth moisture (`landGrowth`),
  * respiration and shedding:
  *   gain = (assimilation - respiration) as far as the soil's mineral nitrogen and phosphorus allow; carbon from the air;
- *   loss = shed + dried up + crowding, crowding = (gain - shed) times the covered part of its ground, so that cover
+ *   loss = shed + dried up + crowding (what is shed and crowded out leaves part of its nutrients to the soil), crowding = (gain - shed) times the covered part of its ground, so that cover
  *   rises along a logistic curve to 1 and what grows beyond falls to the litter of the land.
  * Shoots deep in a layer make less, in proportion to the light there: assimilation takes the mean transmission of the
  * layer (1 - e^-tau)/tau. Moss lies under the taller plants of its zone: its light is cut by exp(-k leaves). Dry moss rests, neither growing nor

@@ -44,3 +44,6 @@ export const LAND_PLANT_CAUSES = [
   'dry air and ground',
   'too little nitrogen or phosphorus',
 ] as const;
+
+/** Entries of a stand's book: the causes, then the growth that good light alone would have given [mol C]. */
+export const LAND_PLANT_ENTRIES = LAND_PLANT_CAUSES.length + 1;

@@ -1,4 +1,4 @@
-import { LAND_PLANT_CAUSES } from '../cycle/land-stand.ts';
+import { LAND_PLANT_ENTRIES } from '../cycle/land-stand.ts';
 import { FOOD_COUNT } from '../life/foods.ts';
 import { DEATH_CAUSES } from '../life/living-population.ts';
 import { CARE_TERMS, WATER_TERMS } from './terms.ts';
@@ -11,7 +11,7 @@ export const BLOCK_DAYS = 10;
  * extents of the reactions, changes of each state by each kind of care, the states at the block's end,
  * water moved by each water term [m3], the water volume at the block's end [m3], per population its births
  * and its deaths by cause, per population what it ate of each food and of each population [mol C], and per planting on
- * land what kept it back, by cause [mol C].
+ * land what kept it back, by cause, and what it could have grown [mol C].
  */
 export interface BookShape {
   readonly reactions: number;
@@ -35,8 +35,8 @@ export function mealEntries(populations: number): number {
   return FOOD_COUNT + populations;
 }
 
-/** Entries a planting on land takes: causes. */
-export const PLANTING_ENTRIES = LAND_PLANT_CAUSES.length;
+/** Entries a planting on land takes: causes, and what it could have grown. */
+export const PLANTING_ENTRIES = LAND_PLANT_ENTRIES;
 
 /** The layout of a row [counts]. `derived`: plain concatenation in the order of the interface. */
 export function bookShape(reactions: number, states: number, populations: number, plantings = 0): BookShape {
