@@ -1,0 +1,56 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+
+const SLOW = 120_000;
+const ANIMALS = join(import.meta.dirname, '../../library/data/organisms');
+const folder = mkdtempSync(join(tmpdir(), 'shoreglass-entry-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function check(...args: string[]): { status: number | null; stdout: string; stderr: string } {
+  const main = join(import.meta.dirname, 'main.ts');
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', main, 'check', ...args],
+    { encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } },
+  );
+  return { status, stdout, stderr };
+}
+
+describe('check on a file of the library', () => {
+  it(
+    'tells how well the animal is known, which traits are ruled, and what its trial shows',
+    () => {
+      const { status, stdout } = check(join(ANIMALS, 'folsomia-candida.yaml'));
+      expect(status).toBe(0);
+      expect(stdout).toMatch(/Known well:/);
+      expect(stdout).toMatch(/traits from a rule/);
+      expect(stdout).toMatch(/2 traits from the file/);
+      expect(stdout).toMatch(/first young on day/);
+    },
+    SLOW,
+  );
+  it(
+    'names line and key of what is missing, and gives exit code 2',
+    () => {
+      const path = join(folder, 'folsomia-candida.yaml');
+      const text = readFileSync(join(ANIMALS, 'folsomia-candida.yaml'), 'utf8');
+      writeFileSync(path, text.replace(/ {2}lifespan: .*\n/, ''));
+      const { status, stderr } = check(path);
+      expect(status).toBe(2);
+      expect(stderr).toMatch(/folsomia-candida\.yaml:\d+:\d+ lifeHistory\.lifespan is missing/);
+    },
+    SLOW,
+  );
+  it(
+    '--json prints one document for a plant',
+    () => {
+      const { status, stdout } = check(join(ANIMALS, '../plants/lemna-minor.yaml'), '--json');
+      expect(status).toBe(0);
+      expect(JSON.parse(stdout)).toMatchObject({ kind: 'plants', page: { id: 'lemna-minor' } });
+    },
+    SLOW,
+  );
+});
