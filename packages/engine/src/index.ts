@@ -86,6 +86,8 @@ export * from './run/series.ts';
 export { climateYear } from './shape/climate-year.ts';
 export * from './shape/climate-year-result.ts';
 export { coverFor } from './shape/cover-for.ts';
+export { escapeFigures } from './shape/escapes.ts';
+export { gapFigures } from './shape/gaps.ts';
 export * from './shape/shape-remarks.ts';
 export * from './shape/shape-sheet.ts';
 export * from './shape/shape-sheet-of.ts';

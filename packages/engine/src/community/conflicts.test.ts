@@ -34,6 +34,7 @@ const PLACE: PlaceFacts = {
   water: 20,
   height: 50,
   openCover: 0.03,
+  gaps: [],
   hasWayOut: true,
   feedsWater: true,
   feedsLand: false,
@@ -57,6 +58,18 @@ describe('conflicts', () => {
     const eaten = found.find(({ kind, who }) => kind === 'eaten' && who[0] === 'woodlouse')!;
     expect(eaten.sentence).toMatch(/Land crabs eat woodlice up to 8 mm, its young/);
     expect(kinds(found)).not.toContain('eaten crab+woodlouse');
+  });
+
+  it('name each opening through which a grown animal passes, and none that is finer', () => {
+    const long = CRAB.traits.priors.lengthAtEnd?.median ?? 0;
+    const gaps = [
+      { name: 'Front slot', width: long / 2 },
+      { name: 'the mesh of the cover', width: long / 20 },
+    ];
+    const out = conflictsOf([CRAB], { ...PLACE, openCover: 0, gaps }).find(({ kind }) => kind === 'way out');
+    expect(out?.sentence).toContain('Front slot');
+    expect(out?.sentence).not.toContain('mesh of the cover');
+    expect(out?.sentence).not.toContain('%');
   });
 
   it('tell of too few, of ways out, of too small a place, of leftovers and of law', () => {

@@ -57,7 +57,9 @@ export interface PlaceFacts {
   readonly height: number;
   /** Part of the cover that is open and not meshed [0..1]. */
   readonly openCover: number;
-  /** Whether a slope or margin leads out of the water. */
+  /** Vents, mesh, slits and the overflow: what it is called, and the width of a body that passes [mm]. */
+  readonly gaps: readonly { readonly name: string; readonly width: number }[];
+  /** Whether a slope, a ledge or a piece leads out of the water. */
   readonly hasWayOut: boolean;
   readonly feedsWater: boolean;
   readonly feedsLand: boolean;

@@ -64,9 +64,23 @@ function tooSmall(one: Inhabitant, place: PlaceFacts): Conflict[] {
   });
 }
 
+/** An animal passes where a third of its length does. @source assumed */
+const WIDTH_OF_LENGTH = 1 / 3;
+
+/** Openings the grown animal passes, the bare part of the cover first. */
+function openingsFor(one: Inhabitant, { openCover, gaps }: PlaceFacts): string[] {
+  const body = median(one, 'lengthAtEnd') * WIDTH_OF_LENGTH;
+  const passed = gaps.filter(({ width }) => width >= body);
+  return [
+    ...(openCover > 0 ? [`the cover, open over ${shown(100 * openCover)} % without mesh`] : []),
+    ...passed.map(({ name, width }) => `${name}, ${shown(width)} mm wide`),
+  ];
+}
+
 function wayOut(one: Inhabitant, place: PlaceFacts): Conflict[] {
   const { climbsGlass, jumps, flies, needsTightLid } = one.ways;
-  if (needsTightLid === false || place.openCover <= 0) return [];
+  const openings = openingsFor(one, place);
+  if (needsTightLid === false || openings.length === 0) return [];
   const how = [climbsGlass && 'climb glass', jumps && 'jump', flies && 'fly'].filter(Boolean).join(', ');
   if (!how && !needsTightLid) return [];
   return [
@@ -74,7 +88,7 @@ function wayOut(one: Inhabitant, place: PlaceFacts): Conflict[] {
       kind: 'way out',
       who: [one.id],
       severity: 'warning',
-      sentence: `${capital(one.name)} ${how || 'leave through gaps'} and the cover is open over ${shown(100 * place.openCover)} % without mesh; they will get out, and dry up in the room.`,
+      sentence: `${capital(one.name)} ${how || 'leave through gaps'} and find a way through ${openings.join('; ')}; they will get out, and dry up in the room.`,
       source: 'common practice, no source',
       mend: 'Close the gaps, or cover them with fine mesh; seal around cables and hoses.',
     },

@@ -2,6 +2,7 @@ import type { Plan, Zone } from '../plan/plan.ts';
 import { bandsIn, geometryOf } from './geometry.ts';
 import { centimetres, type GeometryProblem, TOLERANCE } from './geometry-problem.ts';
 import { lowestOpening } from './lowest-opening.ts';
+import { openingProblems, pieceProblems, roofProblems } from './opening-problems.ts';
 import { coverageProblems } from './outline-problems.ts';
 import { highestGround, lowestGround } from './plan-zones.ts';
 import { isStraightAcross, profileOf } from './profile.ts';
@@ -100,5 +101,13 @@ export function checkGeometry(plan: GeometryPlan): GeometryProblem[] {
   const overfull = hardscapeProblems(bandsIn(profileOf(plan), plan.hardscape), plan.box.height);
   const gaps = isStraightAcross(plan) ? gapProblems(plan) : coverageProblems(plan);
   const ground = plan.zones.flatMap((zone) => groundProblems(zone, plan.box.height));
-  return [...gaps, ...ground, ...overfull, ...(overfull.length === 0 ? levelProblems(plan) : [])];
+  return [
+    ...gaps,
+    ...ground,
+    ...openingProblems(plan.box),
+    ...roofProblems(plan.zones, plan.box.height),
+    ...pieceProblems(plan),
+    ...overfull,
+    ...(overfull.length === 0 ? levelProblems(plan) : []),
+  ];
 }

@@ -62,6 +62,32 @@ describe('a file drawn in plan', () => {
       'not a slab above its ground',
     ],
     [
+      'roof: { bottom: 12 cm, top: 15 cm }',
+      'roof: { bottom: 48 cm, top: 52 cm }',
+      'zones[3].roof',
+      'above the glass at 50 cm',
+    ],
+    [
+      'roof: { bottom: 12 cm, top: 15 cm }',
+      'roof: { bottom: 12 cm, top: 15 cm, material: oak-wood }',
+      'zones[3].roof.material',
+      'cannot be used here',
+    ],
+    ['height: 30 cm\n', 'height: 49.5 cm\n', 'glass.vents[0].height', 'above the glass at 50 cm'],
+    ['length: 60 cm\n', 'length: 160 cm\n', 'glass.vents[0].length', '160 cm long in a pane of 120 cm'],
+    [
+      'top: rimmed',
+      'top: rimmed\n  overflow: { height: 55 cm, bore: 25 mm }',
+      'glass.overflow.height',
+      'above the glass',
+    ],
+    [
+      'z: 8 cm, thick: 5 cm, y: 30 cm',
+      'z: 8 cm, thick: 5 cm, y: 90 cm',
+      'hardscape[0].course[0]',
+      'outside the glass',
+    ],
+    [
       'curve: { head: 90 cm, flow: 420 L/h }',
       'curve: { head: 15 cm, flow: 420 L/h }',
       'devices.pump.outlet',

@@ -26,7 +26,7 @@ function pathOf(place: string, content: EnclosureContent): KeyPath {
       ...translated(rest.slice(1)).map((key) => (/^\d+$/.test(String(key)) ? Number(key) : key)),
     ];
   }
-  return translated([part, ...rest]);
+  return translated([part, ...rest]).map((key) => (/^\d+$/.test(String(key)) ? Number(key) : key));
 }
 
 /** What cannot stand as drawn. */

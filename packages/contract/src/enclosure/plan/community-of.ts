@@ -1,4 +1,7 @@
 import {
+  escapeFigures,
+  fieldGrid,
+  gapFigures,
   geometryOf,
   type Inhabitant,
   type PlaceFacts,
@@ -68,7 +71,7 @@ const SQUARE_CENTIMETRES = 1e4;
 
 /** What of a plan matters to those who live in it. */
 export function placeFactsOf(plan: Plan): PlaceFacts {
-  const { box, water, zones, routines } = plan;
+  const { box, water, routines } = plan;
   const geometry = geometryOf(plan);
   const land = geometry.landAreaAt(water.level);
   const feeds = routines.flatMap((routine) => (routine.kind === 'feed' ? [routine.onLand ?? false] : []));
@@ -78,11 +81,11 @@ export function placeFactsOf(plan: Plan): PlaceFacts {
     water: geometry.volumeAt(water.level) * 1000,
     height: box.height * 100,
     openCover: box.coverMesh ? 0 : box.coverOpenFraction,
-    hasWayOut: zones.some(({ kind, groundEnd, groundStart }) =>
-      kind === 'margin' || kind === 'stream'
-        ? true
-        : Math.abs(groundEnd - groundStart) > 0 && land > 0 && kind === 'bank',
-    ),
+    // The bare part of the cover is told apart.
+    gaps: gapFigures(plan)
+      .filter(({ place }) => place !== 'box.coverOpenFraction' || box.coverMesh !== undefined)
+      .map(({ name, width }) => ({ name, width: width * 1000 })),
+    hasWayOut: escapeFigures(plan, fieldGrid(plan)).hasWayOut,
     feedsWater: feeds.includes(false),
     feedsLand: feeds.includes(true),
   };
