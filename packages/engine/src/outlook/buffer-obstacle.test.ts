@@ -51,7 +51,7 @@ describe('what stands in the way of a buffer', () => {
     expect(most).toBe(0.256);
   });
 
-  it('is too slow a grain when most is left and four times as much still helps', () => {
+  it('is too slow a grain when four times as much dissolves in proportion, though most is left', () => {
     const { kind, lowest } = told([
       { kg: 0.064, least: 0.8, left: 0.99 },
       { kg: 0.256, least: 2.2, left: 0.98 },
@@ -60,12 +60,17 @@ describe('what stands in the way of a buffer', () => {
     expect(lowest).toBe(2.2);
   });
 
-  it('is saturated water when most is left and four times as much brings next to nothing', () => {
+  it('is saturated water when of four times as much hardly more dissolves, near the limit or far from it', () => {
     const { kind } = told([
       { kg: 0.064, least: 2.1, left: 0.95 },
       { kg: 0.256, least: 2.15, left: 0.98 },
     ]);
     expect(kind).toBe('saturated');
+    const near = told([
+      { kg: 0.064, least: 2.9, left: 1 },
+      { kg: 0.256, least: 2.99, left: 1 },
+    ]);
+    expect(near.kind).toBe('saturated');
   });
 
   it('is the fill when the limit is left before carbonate can be felt', () => {

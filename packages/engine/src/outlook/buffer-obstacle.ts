@@ -21,8 +21,8 @@ export interface Obstacle {
 const TOO_EARLY = 14;
 /** Below this share left over the buffer counts as used up. @source assumed */
 const USED_UP = 0.2;
-/** Four times the mass that brings less than this part of what is missing no longer helps. @source assumed */
-const NO_GAIN = 0.25;
+/** More mass of which, gram for gram, less than this dissolves than of the mass before finds the water saturated. @source assumed */
+const NO_MORE = 0.25;
 
 function median(values: readonly number[]): number {
   return quantileOfSorted(Float64Array.from(values).sort(), 0.5);
@@ -77,19 +77,27 @@ export function obstacleOf({ tried, holds }: Search, { probability, without }: S
     most: top.mass,
     left: leftOf(failing, without),
   };
-  return { kind: kindOf(below, figures.left, tried), ...figures };
+  return { kind: kindOf(below, figures.left, furtherDissolved(tried, without)), ...figures };
 }
 
-function kindOf(below: Leaving, left: number, tried: readonly Tried[]): BufferObstacle {
+function kindOf(below: Leaving, left: number, further: number): BufferObstacle {
   if (below.day <= TOO_EARLY) return 'too late';
   if (left < USED_UP) return 'acid too strong';
-  return partGained(below, tried) < NO_GAIN ? 'saturated' : 'dissolves too slowly';
+  return further < NO_MORE ? 'saturated' : 'dissolves too slowly';
 }
 
-/** Of what the expected run misses, the part that the last four times of the mass brought. */
-function partGained({ series, limit }: Leaving, tried: readonly Tried[]): number {
-  const expected = tried.flatMap(({ runs }) => runs.filter(({ member }) => member === 'expected'));
-  const [before, last] = expected.slice(-2).map(({ leastHeld }) => leastHeld[series]);
-  if (before === undefined || last === undefined || last >= limit.value) return Number.POSITIVE_INFINITY;
-  return (last - before) / (limit.value - before);
+/**
+ * Of the last mass added, what dissolved of a gram over what dissolved of a gram of the mass before, in the expected run:
+ * 1 where grains set the pace, 0 where the water takes up no more however much lies in it.
+ */
+function furtherDissolved(tried: readonly Tried[], without: readonly Judged[]): number {
+  const idle = median(without.map(({ solidAtStart, solidAtEnd }) => solidAtStart - solidAtEnd));
+  const expected = tried.flatMap(({ mass, runs }) => {
+    const run = runs.find(({ member }) => member === 'expected');
+    return run ? [{ mass, dissolved: run.solidAtStart - run.solidAtEnd - idle }] : [];
+  });
+  const [before, last] = expected.slice(-2);
+  if (!before || !last) return Number.POSITIVE_INFINITY;
+  if (before.dissolved <= 0) return last.dissolved > 0 ? Number.POSITIVE_INFINITY : 0;
+  return (last.dissolved / before.dissolved - 1) / (last.mass / before.mass - 1);
 }
