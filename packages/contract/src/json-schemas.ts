@@ -1,3 +1,4 @@
+import { ENTRY_SCHEMAS } from '@shoreglass/library';
 import { z } from 'zod';
 import { enclosureSchema } from './enclosure/schema/enclosure.ts';
 import { aheadDocumentSchema } from './outlook/ahead-document.ts';
@@ -6,8 +7,14 @@ import { waterDocumentSchema } from './outlook/water-document.ts';
 import { shapeDocumentSchema } from './shape/shape-document.ts';
 import { recipesDocumentSchema } from './water/recipe-document-schema.ts';
 
-function schemaText(schema: z.ZodType, title: string, io: 'input' | 'output'): string {
-  const { $schema, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12', io });
+/** @param reused parts that stand in many places are written out each time, or once and referred to */
+function schemaText(
+  schema: z.ZodType,
+  title: string,
+  io: 'input' | 'output',
+  reused: 'inline' | 'ref' = 'inline',
+): string {
+  const { $schema, ...rest } = z.toJSONSchema(schema, { target: 'draft-2020-12', io, reused });
   return `${JSON.stringify({ $schema, title, ...rest }, null, 2)}\n`;
 }
 
@@ -15,6 +22,8 @@ function schemaText(schema: z.ZodType, title: string, io: 'input' | 'output'): s
 export function jsonSchemas(): Readonly<Record<string, string>> {
   return {
     'enclosure.schema.json': schemaText(enclosureSchema, 'Enclosure file', 'input'),
+    'animal.schema.json': schemaText(ENTRY_SCHEMAS.organisms, 'Animal of the library', 'input', 'ref'),
+    'plant.schema.json': schemaText(ENTRY_SCHEMAS.plants, 'Plant of the library', 'input', 'ref'),
     'ahead.schema.json': schemaText(aheadDocumentSchema, 'Outlook document', 'output'),
     'life.schema.json': schemaText(lifeDocumentSchema, 'Life document', 'output'),
     'water.schema.json': schemaText(waterDocumentSchema, 'Water document', 'output'),
