@@ -1,4 +1,4 @@
-import { exp, exp10 } from '../../numerics/elementary.ts';
+import { expEach } from '../../numerics/elementary.ts';
 import { DAVIES_LIMIT } from '../activity.ts';
 import { oliverExponent, oliverSlope } from '../organic-acids.ts';
 import { CARBON_CLOSED, CARBON_OPEN, K, PASS, SPECIES, STATE, STEER, TOTAL } from './layout.ts';
@@ -37,9 +37,15 @@ export function sweep(w: Workspace, alkalinity: number): void {
   // Activity coefficients (Davies) and the ions of water.
   const I = Math.min(s[STATE.ionicStrength]!, DAVIES_LIMIT);
   const root = Math.sqrt(I);
-  const h = exp10(-pH);
-  const g = exp(-k[K.davies]! * (root / (1 + root) - 0.3 * I));
-  const n = exp(NEUTRAL * I);
+  const { exponentials } = w;
+  exponentials[0] = -Math.LN10 * pH;
+  exponentials[1] = -k[K.davies]! * (root / (1 + root) - 0.3 * I);
+  exponentials[2] = NEUTRAL * I;
+  exponentials[3] = Math.LN10 * oliverExponent(pH);
+  expEach(exponentials);
+  const h = exponentials[0]!;
+  const g = exponentials[1]!;
+  const n = exponentials[2]!;
   const g2 = g * g * (g * g);
   const perH = 1 / h;
   const perG = 1 / g;
@@ -96,7 +102,7 @@ export function sweep(w: Workspace, alkalinity: number): void {
   const sites = t[TOTAL.organic]!;
   let organic = 0;
   if (w.organicRule === 1) {
-    const dissociated = 1 / (1 + exp10(oliverExponent(pH)));
+    const dissociated = 1 / (1 + exponentials[3]!);
     organic = sites * dissociated;
     slope -= organic * (1 - dissociated) * oliverSlope(pH);
   } else if (w.organicRule === 2 && sites > 0) {

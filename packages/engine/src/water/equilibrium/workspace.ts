@@ -21,6 +21,8 @@ export class Workspace {
   readonly state = new Float64Array(STATE_COUNT);
   readonly species = new Float64Array(SPECIES_COUNT);
   readonly pass = new Float64Array(PASS_COUNT);
+  /** Exponentials of a pass: activity of H+, coefficients of charge 1 and 0, organic sites undissociated over dissociated. */
+  readonly exponentials = new Float64Array(4);
   readonly steer = new Float64Array(STEER_COUNT);
   /** Cumulative dissociation constants of the three-site acid: K1, K1 K2, K1 K2 K3. */
   readonly triprotic = new Float64Array(3);
