@@ -1,4 +1,4 @@
-import { FOODS } from '@shoreglass/engine';
+import { FOODS, type Food } from '@shoreglass/engine';
 import type { TermLook } from '../budget/term-look.ts';
 import type { Ink } from '../palette/palette.ts';
 
@@ -24,7 +24,7 @@ const PREY_LOOK: TermLook = { letter: '', wash: 'vermilion', pattern: 6 };
 
 /** How a food is drawn everywhere: the same wash and pattern in every week; animals as food share one look. */
 export function foodLook(food: string): TermLook {
-  const at = FOODS.findIndex((each) => each === food);
+  const at = FOODS.indexOf(food as Food);
   const wash = WASHES[food];
   if (at < 0 || wash === undefined) return PREY_LOOK;
   return { letter: '', wash, pattern: at % PATTERN_COUNT };

@@ -58,7 +58,7 @@ const BAR_ROOM = 300;
 const LEAST_SLOT = 42;
 const GAP = 12;
 const TOP = 14;
-const FOOT = 34;
+const FOOT = 48;
 const LEAST_BAND = 1.4;
 export const BAR = 9;
 

@@ -34,7 +34,7 @@ const LOOKS: readonly TermLook[] = [
   { letter: '', wash: 'water', pattern: 2 },
 ];
 const TITLE = 'By stage, medians';
-const [LEFT, TOP, FOOT] = [44, 44, 48];
+const [TOP, FOOT] = [44, 48];
 
 /** Animals by stage, one layer upon the other, over the run. */
 export function stageScene(options: StageOptions): Scene {
@@ -42,10 +42,13 @@ export function stageScene(options: StageOptions): Scene {
   const days = Math.max(1, (stages[0]?.values.length ?? 1) - 1);
   const tops = layersOf(stages);
   const most = Math.max(1, ...(tops[tops.length - 1] ?? [1]));
-  const [right, bottom] = [Math.max(LEFT + 60, width - 8), Math.max(TOP + 40, height - FOOT)];
-  const x = linearScale([0, days], [LEFT, right]);
+  const digits = most < 4 ? 1 : 0;
+  const ticks = roundTicks([0, most * 1.06], 4);
+  const left = 12 + Math.max(...ticks.map((tick) => textWidth(numberText(tick, digits), 12)));
+  const [right, bottom] = [Math.max(left + 60, width - 8), Math.max(TOP + 40, height - FOOT)];
+  const x = linearScale([0, days], [left, right]);
   const y = linearScale([0, most * 1.06], [bottom, TOP]);
-  const time: TimeAxis = { startDate, days, left: LEFT, right, toX: x.toPixel, palette };
+  const time: TimeAxis = { startDate, days, left, right, toX: x.toPixel, palette };
   const course = (values: readonly number[]): Point[] =>
     values.map((value, at) => [x.toPixel(at), y.toPixel(value)]);
   const prefix = `stages-${id.replaceAll(/[^A-Za-z0-9_-]/g, '_')}`;
@@ -53,14 +56,14 @@ export function stageScene(options: StageOptions): Scene {
   return sceneOf({ width, height }, sentence(options, days), [
     lookPatterns(looks, prefix, palette),
     heading(stages, looks, { prefix, palette, right }),
-    ...roundTicks(y.domain, 4).map((tick) =>
+    ...ticks.map((tick) =>
       group({}, [
         element('path', {
-          d: `M${LEFT} ${y.toPixel(tick).toFixed(1)}H${right}`,
+          d: `M${left} ${y.toPixel(tick).toFixed(1)}H${right}`,
           stroke: palette.rule,
           'stroke-width': 0.7,
         }),
-        textAt(LEFT - 6, y.toPixel(tick) + 4, numberText(tick, most < 4 ? 1 : 0), {
+        textAt(left - 6, y.toPixel(tick) + 4, numberText(tick, digits), {
           size: 12,
           fill: palette.softInk,
           anchor: 'end',

@@ -39,7 +39,7 @@ function Capacity({ life, document }: Community) {
           <tr>
             <th scope="col">Food</th>
             <th scope="col">Arises a day</th>
-            <th scope="col">Carries so many adults alone</th>
+            <th scope="col">Carries so many full-grown adults alone</th>
           </tr>
         </thead>
         <tbody>
@@ -87,8 +87,11 @@ function carriedWords(
     second && second.adults >= 0.2 * first.adults
       ? `, then ${second.foodName} (${adultsText(second.adults)})`
       : '';
-  const reach = most === undefined ? '' : ` The outlook has at most ${adultsText(most)} adults at a time.`;
-  return `${capital(name)} live of ${first.foodName} first: it carries about ${adultsText(first.adults)} adults, ${adultsText(first.withYoung)} beside their young${also}.${reach}`;
+  const reach =
+    most === undefined
+      ? ''
+      : ` The outlook has at most ${adultsText(most)} adults at a time, small ones among them.`;
+  return `${capital(name)} live of ${first.foodName} first: it carries about ${adultsText(first.adults)} full-grown adults, ${adultsText(first.withYoung)} beside their young${also}.${reach}`;
 }
 
 function mostOf(document: Community['document'], id: string): number | undefined {

@@ -64,7 +64,8 @@ function milestones(document: AheadDocument, id: string): string {
       Math.round(early) === Math.round(late)
         ? ''
         : `, four times in five from ${date(early)} to ${date(late)}`;
-    return `${what} about ${date(median)}${between}, in ${percent(point.probability)} of the runs.`;
+    const share = document.run.members > 1 ? `, in ${percent(point.probability)} of the runs` : '';
+    return `${what} about ${date(median)}${between}${share}.`;
   };
   const young = sentence('first young', 'First young', 'No young within this outlook.');
   const end = sentence('dies out', 'They die out', 'They do not die out within it.');

@@ -12,7 +12,7 @@ interface FlowListProps {
   readonly unit: FlowUnit;
 }
 
-/** What each eats, the largest first, with a bar as long as its share: for screens too narrow for the drawing. */
+/** What each eats, the largest first, with a bar as long as its share: beside the drawing, and in its place on a phone. */
 export function FlowList({ life, week, unit }: FlowListProps) {
   const view = useView((state) => state.view);
   const eaters = eaterRows(life, week);

@@ -38,8 +38,10 @@ function Web({ life }: { readonly life: LifeDocument }) {
         <WeekChoice weeks={weeks} week={week} startDate={startDate} onChoose={setWeek} />
         <UnitChoice unit={unit} onChoose={setUnit} />
       </div>
-      <FoodWebView life={life} week={week} unit={unit} when={when} />
-      <FlowList life={life} week={week} unit={unit} />
+      <div className={styles.flows}>
+        <FoodWebView life={life} week={week} unit={unit} when={when} />
+        <FlowList life={life} week={week} unit={unit} />
+      </div>
       <FlowTable life={life} week={week} unit={unit} when={when} />
     </section>
   );

@@ -1,6 +1,9 @@
 import type { Conflict } from '@shoreglass/engine';
 import styles from './conflict-list.module.css';
 
+/** So many notes are shown without being asked for. */
+const FEW = 6;
+
 interface ConflictListProps {
   readonly conflicts: readonly Conflict[];
   /** As the file stands, without what is on the sheet. */
@@ -29,7 +32,7 @@ export function ConflictList({ conflicts, before, changed, stale }: ConflictList
       <Sentences conflicts={warnings} isNew={isNew} />
       <Sentences conflicts={fresh} isNew={isNew} />
       {others.length > 0 && (
-        <details className={styles.notes}>
+        <details className={styles.notes} open={!changed && others.length <= FEW}>
           <summary>
             {others.length} {fresh.length > 0 ? 'more ' : ''}worth knowing
           </summary>

@@ -24,7 +24,7 @@ export function DraftBar({ file, base, draft, edits, problem, warnings, onLeave 
     await make(edits, words);
   };
   return (
-    <div className={styles.bar} role="group" aria-label="Changes not in the file yet">
+    <section className={styles.bar} aria-label="Changes not in the file yet">
       <p role="status">
         {problem ?? trouble ?? words}
         {problem === undefined && warnings > 0 && (
@@ -52,7 +52,7 @@ export function DraftBar({ file, base, draft, edits, problem, warnings, onLeave 
       {file.origin === 'example' && (
         <p className={styles.copy}>The example stays as it is; the change goes into a copy of your own.</p>
       )}
-    </div>
+    </section>
   );
 }
 

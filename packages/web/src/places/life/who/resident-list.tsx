@@ -1,4 +1,5 @@
 import type { LibraryListed, LibraryListing } from '@shoreglass/contract';
+import { type ReactNode, useState } from 'react';
 import { Link } from 'wouter';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import desk from '../../water/desk.module.css';
@@ -55,60 +56,121 @@ interface RowProps<Row> {
 
 function Animal({ row, zones, entry, onChange }: RowProps<AnimalRow>) {
   return (
-    <li className={styles.resident} data-new={row.at === undefined}>
-      <Title kind="organisms" id={row.species} name={row.name} entry={entry} fresh={row.at === undefined} />
-      <div className={styles.fields}>
-        <Zone name={row.name} zones={zones} value={row.zone} choose={(zone) => onChange({ ...row, zone })} />
-        <NumberField
-          label="Adults"
-          of={row.name}
-          value={row.adults}
-          write={(adults) => onChange({ ...row, adults })}
-        />
-        <NumberField
-          label="Young"
-          of={row.name}
-          value={row.juveniles}
-          write={(juveniles) => onChange({ ...row, juveniles })}
-        />
-        <NumberField
-          label="After, days"
-          of={row.name}
-          value={row.after}
-          write={(after) => onChange({ ...row, after })}
-        />
-        <TakeOut name={row.name} onPress={() => onChange(undefined)} />
-      </div>
-    </li>
+    <Resident
+      kind="organisms"
+      id={row.species}
+      row={row}
+      entry={entry}
+      words={animalWords(row, zones)}
+      onTakeOut={() => onChange(undefined)}
+    >
+      <Zone name={row.name} zones={zones} value={row.zone} choose={(zone) => onChange({ ...row, zone })} />
+      <NumberField
+        label="Adults"
+        of={row.name}
+        value={row.adults}
+        write={(adults) => onChange({ ...row, adults })}
+      />
+      <NumberField
+        label="Young"
+        of={row.name}
+        value={row.juveniles}
+        write={(juveniles) => onChange({ ...row, juveniles })}
+      />
+      <NumberField
+        label="After, days"
+        of={row.name}
+        value={row.after}
+        write={(after) => onChange({ ...row, after })}
+      />
+    </Resident>
   );
 }
 
 function Plant({ row, zones, entry, onChange }: RowProps<PlantRow>) {
   return (
-    <li className={styles.resident} data-new={row.at === undefined}>
-      <Title kind="plants" id={row.plant} name={row.name} entry={entry} fresh={row.at === undefined} />
-      <div className={styles.fields}>
-        <Zone name={row.name} zones={zones} value={row.zone} choose={(zone) => onChange({ ...row, zone })} />
-        <NumberField
-          label="Cover, %"
-          of={row.name}
-          value={row.cover}
-          write={(cover) => onChange({ ...row, cover })}
-        />
-        <label className={styles.wide}>
-          <span>Set as</span>
-          <select
-            className={desk.select}
-            aria-label={`Set as, ${row.name}`}
-            value={row.fragments ? 'fragments' : 'plants'}
-            onChange={({ target }) => onChange({ ...row, fragments: target.value === 'fragments' })}
-          >
-            <option value="plants">plants or mats</option>
-            <option value="fragments">fragments sprinkled on</option>
-          </select>
-        </label>
-        <TakeOut name={row.name} onPress={() => onChange(undefined)} />
+    <Resident
+      kind="plants"
+      id={row.plant}
+      row={row}
+      entry={entry}
+      words={`${row.cover || '…'} % of ${zoneName(zones, row.zone)}${row.fragments ? ', sprinkled on as fragments' : ''}`}
+      onTakeOut={() => onChange(undefined)}
+    >
+      <Zone name={row.name} zones={zones} value={row.zone} choose={(zone) => onChange({ ...row, zone })} />
+      <NumberField
+        label="Cover, %"
+        of={row.name}
+        value={row.cover}
+        write={(cover) => onChange({ ...row, cover })}
+      />
+      <label className={styles.wide}>
+        <span>Set as</span>
+        <select
+          className={desk.select}
+          aria-label={`Set as, ${row.name}`}
+          value={row.fragments ? 'fragments' : 'plants'}
+          onChange={({ target }) => onChange({ ...row, fragments: target.value === 'fragments' })}
+        >
+          <option value="plants">plants or mats</option>
+          <option value="fragments">fragments sprinkled on</option>
+        </select>
+      </label>
+    </Resident>
+  );
+}
+
+function zoneName(zones: SoundLife['zones'], id: string): string {
+  const zone = zones.find((each) => each.id === id);
+  return (zone?.name ?? id).toLowerCase();
+}
+
+/** "16 adults and 20 young in pool, from day 28". */
+function animalWords({ adults, juveniles, zone, after }: AnimalRow, zones: SoundLife['zones']): string {
+  const counts = [
+    Number(adults) === 0 ? '' : `${adults} ${Number(adults) === 1 ? 'adult' : 'adults'}`,
+    Number(juveniles) === 0 ? '' : `${juveniles} young`,
+  ].filter((part) => part !== '');
+  const day = Number(after) === 0 ? '' : `, from day ${after}`;
+  return `${counts.join(' and ') || 'none yet'} in ${zoneName(zones, zone)}${day}`;
+}
+
+interface ResidentProps {
+  readonly kind: 'organisms' | 'plants';
+  readonly id: string;
+  readonly row: AnimalRow | PlantRow;
+  readonly entry: LibraryListed | undefined;
+  /** Number, place and day as a phrase. */
+  readonly words: string;
+  readonly onTakeOut: () => void;
+  readonly children: ReactNode;
+}
+
+/** One of the residents: its name and a phrase; the fields unfold to change it. Newcomers come unfolded. */
+function Resident({ kind, id, row, entry, words, onTakeOut, children }: ResidentProps) {
+  const fresh = row.at === undefined;
+  const [open, setOpen] = useState(fresh);
+  return (
+    <li className={styles.resident} data-new={fresh}>
+      <div className={styles.line}>
+        <div>
+          <Title kind={kind} id={id} name={row.name} entry={entry} fresh={fresh} />
+          <p className={styles.words}>{words}</p>
+        </div>
+        <button
+          type="button"
+          className={desk.quiet}
+          aria-expanded={open}
+          aria-label={`Change ${row.name}`}
+          onClick={() => setOpen(!open)}
+        >
+          {open ? 'Fold' : 'Change'}
+        </button>
+        <button type="button" className={desk.quiet} aria-label={`Take out ${row.name}`} onClick={onTakeOut}>
+          Take out
+        </button>
       </div>
+      {open && <div className={styles.fields}>{children}</div>}
     </li>
   );
 }
@@ -179,13 +241,5 @@ function NumberField({ label, of, value, write }: NumberFieldProps) {
         onChange={({ target }) => write(target.value)}
       />
     </label>
-  );
-}
-
-function TakeOut({ name, onPress }: { readonly name: string; readonly onPress: () => void }) {
-  return (
-    <button type="button" className={desk.quiet} onClick={onPress} aria-label={`Take out ${name}`}>
-      Take out
-    </button>
   );
 }

@@ -12,8 +12,14 @@ interface Group {
   readonly bands: readonly Band[];
 }
 
+interface SharedRangesProps {
+  readonly plan: Plan;
+  /** Name that people use for who sets a limit. */
+  readonly nameOf: (owner: string) => string;
+}
+
 /** Where the ranges of all who live here meet, quantity by quantity, and who narrows them. */
-export function SharedRanges({ plan }: { readonly plan: Plan }) {
+export function SharedRanges({ plan, nameOf }: SharedRangesProps) {
   const groups = useMemo(() => groupsOf(plan.bands), [plan]);
   if (groups.length === 0) return null;
   return (
@@ -26,7 +32,7 @@ export function SharedRanges({ plan }: { readonly plan: Plan }) {
       <ul className={styles.list}>
         {groups.map((group) => (
           <li key={group.series}>
-            <OneRange {...group} />
+            <OneRange {...group} nameOf={nameOf} />
           </li>
         ))}
       </ul>
@@ -43,13 +49,13 @@ function groupsOf(bands: readonly Band[]): Group[] {
   return [...groups].map(([series, own]) => ({ series, bands: own }));
 }
 
-function OneRange({ series, bands }: Group) {
+function OneRange({ series, bands, nameOf }: Group & Pick<SharedRangesProps, 'nameOf'>) {
   const [host, width] = useWidth<HTMLDivElement>();
   const view = useView((state) => state.view);
   const { name, unit } = seriesSpec(series);
   const ranges = useMemo(
-    () => bands.map(({ owner, low, high }) => ({ owner: owner === 'keeper' ? 'you' : owner, low, high })),
-    [bands],
+    () => bands.map(({ owner, low, high }) => ({ owner: nameOf(owner), low, high })),
+    [bands, nameOf],
   );
   const scene = useMemo(
     () =>
@@ -61,7 +67,7 @@ function OneRange({ series, bands }: Group) {
   return (
     <>
       <h3>{capital(name)}</h3>
-      <p>{narrowedWords(ranges, unit)}</p>
+      <p>{capital(narrowedWords(ranges, unit))}</p>
       <div ref={host}>{scene && <SceneView scene={scene} />}</div>
     </>
   );
