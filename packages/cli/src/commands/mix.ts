@@ -4,6 +4,7 @@ import type { Command } from 'commander';
 import colours from 'picocolors';
 import { BadInput } from '../exit-codes.ts';
 import { comparisonText, ownersText, recipeText } from '../print/mix.ts';
+import { pouringLines } from '../print/pouring.ts';
 import { type MixOptions, mixRequest } from '../run/mix-request.ts';
 
 const WIDEST = 100;
@@ -54,7 +55,7 @@ export function addMix(program: Command): void {
 }
 
 function showMix(options: MixOptions): void {
-  const { request, owners } = mixRequest(options);
+  const { request, owners, plan } = mixRequest(options);
   const choices = compareRecipes(request);
   const shown = options.only === undefined ? choices[0] : choices.find(({ id }) => id === options.only);
   if (!shown)
@@ -80,7 +81,8 @@ function showMix(options: MixOptions): void {
           comparisonText(choices),
         ]
       : [];
+  const poured = plan ? pouringLines(plan, request, shown.recipe, width) : [];
   process.stdout.write(
-    `${[...asked, recipeText(shown, request.temperature, width), ...compared].join('\n')}\n`,
+    `${[...asked, recipeText(shown, request.temperature, width), ...poured, ...compared].join('\n')}\n`,
   );
 }

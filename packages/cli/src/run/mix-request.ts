@@ -32,6 +32,8 @@ export interface MixRequest {
   readonly request: RecipeRequest;
   /** What those who live there ask for, with `--for`. */
   readonly owners: readonly BandTarget[];
+  /** Of the enclosure, where one is named. */
+  readonly plan?: Plan;
 }
 
 /** Name of the water an enclosure is filled with, for `--from` and `--keep`. */
@@ -182,5 +184,5 @@ export function mixRequest(options: MixOptions): MixRequest {
     targets: (enclosure?.owners ?? []).map(({ target }) => target),
   });
   if (!request) throw new BadInput(faults.map(faultLine).join('\n'));
-  return { request, owners: enclosure?.owners ?? [] };
+  return { request, owners: enclosure?.owners ?? [], ...(enclosure && { plan: enclosure.plan }) };
 }
