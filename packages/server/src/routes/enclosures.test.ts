@@ -192,6 +192,7 @@ describe('the description', () => {
       '/api/enclosures',
       '/api/enclosures/{id}',
       '/api/library',
+      '/api/library/{kind}/{id}',
     ]);
     const { get: read, put: keep } = description.paths['/api/enclosures/{id}'];
     expect(Object.keys(read.responses)).toEqual(['200', '400', '404']);
