@@ -85,7 +85,7 @@ const masses = z.strictObject({
   drained: number('Without water [kg].'),
   floorPressure: number('On the outer footprint [Pa].'),
   standLineLoad: number('On each long side of a stand [N/m].'),
-  uplift: z.array(z.strictObject({ name: z.string(), force: number('[N]') })).readonly(),
+  uplift: z.array(z.strictObject({ name: z.string(), force: number('[N]'), place: z.string() })).readonly(),
   assumption: z.string(),
 });
 

@@ -48,7 +48,7 @@ interface GroundMasses {
 function groundMasses({ plan, patches }: ShapeGround): GroundMasses {
   const { level } = plan.water;
   const byKind = new Map<LayerKind, number>();
-  const uplift: { name: string; force: number }[] = [];
+  const uplift: { name: string; force: number; place: string }[] = [];
   for (const [i, zone] of plan.zones.entries()) {
     let above = 0;
     for (const { layer, volume, underWater } of layerVolumes(zone, patches[i]!, level).reverse()) {
@@ -60,7 +60,12 @@ function groundMasses({ plan, patches }: ShapeGround): GroundMasses {
       // Solid matter and closed pores push up; the layer itself and all that lies on it holds down.
       const push = underWater * (1 - layer.porosity) * WATER_DENSITY;
       const force = (push - mass - above) * GRAVITY;
-      if (force > 0) uplift.push({ name: `${layer.name} in ${zone.name}`, force });
+      if (force > 0)
+        uplift.push({
+          name: `${layer.name} in ${zone.name}`,
+          force,
+          place: `zones.${zone.id}.layers.${zone.layers.indexOf(layer)}`,
+        });
       above += mass - push;
     }
   }
@@ -101,7 +106,11 @@ export function massFigures(ground: ShapeGround): MassFigures {
   const outerWidth = box.width + 2 * box.glassThickness;
   const wood = plan.hardscape
     .filter(({ kind, course, volume }) => kind === 'wood' && course.length > 0 && volume > 0)
-    .map(({ name, mass, volume }) => ({ name, force: netUplift(volume, mass / volume, WATER_DENSITY) }))
+    .map(({ id, name, mass, volume }) => ({
+      name,
+      force: netUplift(volume, mass / volume, WATER_DENSITY),
+      place: `hardscape.${id}`,
+    }))
     .filter(({ force }) => force > 0);
   return {
     parts,

@@ -151,11 +151,11 @@ function loadRemarks({ masses, structure }: Figures): ShapeRemark[] {
         'Never fill it deeper, not even to look for leaks; or take thicker glass, a rim or braces.',
       ),
     );
-  for (const { name, force } of masses.uplift)
+  for (const { name, force, place } of masses.uplift)
     if (force > 5)
       found.push(
         note(
-          'hardscape',
+          place,
           `${name} pushes upwards with ${force.toFixed(0)} N once under water`,
           'Tie, glue or weigh it down before filling.',
         ),

@@ -148,8 +148,8 @@ export interface MassFigures {
   /** Mean pressure on the outer footprint [Pa] and line load on each of the two long sides of a stand [N/m]. */
   readonly floorPressure: number;
   readonly standLineLoad: number;
-  /** Bodies that float up when the water reaches them: net uplift [N], positive when it has to be held down. */
-  readonly uplift: readonly { readonly name: string; readonly force: number }[];
+  /** Bodies that float up when the water reaches them: net uplift [N], positive when it has to be held down, and its place in the plan. */
+  readonly uplift: readonly { readonly name: string; readonly force: number; readonly place: string }[];
   readonly assumption: string;
 }
 

@@ -90,6 +90,8 @@ export function outlinePoints(frame: PlanFrame, zone: Zone): Point[] {
 }
 
 const NAME_SIZE = 12.5;
+/** The name stands below the middle, where a mark may be that moves the zone. */
+const BELOW_MIDDLE = 20;
 
 /** Names of the zones along the back, or in the middle of those with an outline. */
 export function zoneNames(frame: PlanFrame): SceneNode {
@@ -97,7 +99,9 @@ export function zoneNames(frame: PlanFrame): SceneNode {
     const points = outlinePoints(frame, zone);
     const [left, right] = [Math.min(...points.map(([x]) => x)), Math.max(...points.map(([x]) => x))];
     const [top, bottom] = [Math.min(...points.map(([, y]) => y)), Math.max(...points.map(([, y]) => y))];
-    const y = zone.outline ? (top + bottom) / 2 + 4 : Math.max(top, frame.layout.inside.top) + 17;
+    const y = zone.outline
+      ? Math.min((top + bottom) / 2 + BELOW_MIDDLE, Math.max((top + bottom) / 2 + 4, bottom - 5))
+      : Math.max(top, frame.layout.inside.top) + 17;
     return textAt((left + right) / 2, y, fitText(zone.name, right - left - 8, NAME_SIZE, 'italic'), {
       size: NAME_SIZE,
       face: 'italic',

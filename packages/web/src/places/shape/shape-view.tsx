@@ -134,7 +134,8 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
           onSelect={(id) => {
             const handle = handleNamed(handles, id);
             if (handle) select(handle);
-            else setSelectedId(undefined);
+            // A part that has just been added is in the hand as soon as it is there.
+            else setSelectedId(id === '' ? undefined : id);
           }}
           onCommand={(command: Command) => desk.run(command)}
         />

@@ -35,3 +35,13 @@ test('thin glass is told beside the thickness of the glass, and each sentence on
   const messages = concerns.map(({ message }) => message);
   expect(new Set(messages).size).toBe(messages.length);
 });
+
+test('what concerns the whole box stands with the glass, and what floats up with itself', () => {
+  const fern = library.data.enclosures['fern-island'] ?? '';
+  const { shape, findings } = shapeOf(fern);
+  const concerns = concernsOf(shape, findings, handlesOf(shape));
+  const about = (words: string) => concerns.find(({ message }) => message.includes(words))?.handle?.id;
+  expect(about('press on the floor')).toBe('glass');
+  expect(about('Root from the pool')).toBe('piece:root');
+  expect(about('expanding foam')).toBe('zone:backdrop');
+});

@@ -59,13 +59,14 @@ export function filePath(place: string, { zones, hardscape = [] }: ShapeContent)
   return index < 0 ? part : `${part}[${index}]${keys.join('')}`;
 }
 
-/** The measure that stands at a path or inside it, else the one whose path shares the longest beginning. */
+/** The measure that stands at a path or inside it, else the one whose path shares the longest beginning; of several the one with the shortest path. */
 function nearestTo(path: string, handles: readonly Handle[]): Pick<Concern, 'handle' | 'measure'> {
   let best: { handle: Handle; measure: Measure; shared: number } | undefined;
   for (const handle of handles)
     for (const measure of handle.measures) {
       const shared = sharedKeys(pathText(measure.path), path);
-      if (shared > (best?.shared ?? 0)) best = { handle, measure, shared };
+      const isNearer = shared === best?.shared && measure.path.length < best.measure.path.length;
+      if (shared > (best?.shared ?? 0) || isNearer) best = { handle, measure, shared };
     }
   const needed = keysOf(path)[0] === 'devices' || /\[/.test(path) ? 2 : 1;
   return best && best.shared >= needed
