@@ -24,6 +24,8 @@ export function useRestedDay(): number {
   const [rested, setRested] = useState(() => Math.round(useChosenDay.getState().day));
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout>;
+    // A neighbour may have chosen the day between the drawing of this one and now.
+    setRested(Math.round(useChosenDay.getState().day));
     const stop = useChosenDay.subscribe(({ day }) => {
       clearTimeout(timer);
       timer = setTimeout(() => setRested(Math.round(day)), PAUSE_MILLISECONDS);
