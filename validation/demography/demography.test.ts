@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { arrheniusFactor } from '../../packages/engine/src/life/arrhenius.ts';
-import { addBrood } from '../../packages/engine/src/life/brood-train.ts';
 import { developBroods } from '../../packages/engine/src/life/breeding.ts';
+import { addBrood } from '../../packages/engine/src/life/brood-train.ts';
 import { EXPECTED } from '../../packages/engine/src/life/demography.ts';
 import { satiation } from '../../packages/engine/src/life/foraging.ts';
 import { GRAZER } from '../../packages/engine/src/life/life-test-kit.ts';

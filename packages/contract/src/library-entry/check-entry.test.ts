@@ -12,7 +12,13 @@ describe('a file of one entry', () => {
     expect(isLibraryEntry(CRAB, 'geosesarma-dennerle.yaml')).toBe(true);
     expect(isLibraryEntry(text('enclosures/beck-bank.yaml'), 'beck-bank.yaml')).toBe(false);
     expect(isLibraryEntry('a: [', 'x.yaml')).toBe(false);
-    for (const path of ['plants/lemna-minor', 'feeds/flake', 'materials/slate', 'salts/gypsum', 'waters/rain'])
+    for (const path of [
+      'plants/lemna-minor',
+      'feeds/flake',
+      'materials/slate',
+      'salts/gypsum',
+      'waters/rain',
+    ])
       expect(isLibraryEntry(text(`${path}.yaml`), `${path}.yaml`)).toBe(true);
   });
   it('tells which traits come from rules and what becomes of the animal', () => {

@@ -3,8 +3,8 @@ import {
   capital,
   type Inhabitant,
   median,
-  PREY_WORDS,
   type PlaceFacts,
+  PREY_WORDS,
   shown,
 } from './inhabitant.ts';
 

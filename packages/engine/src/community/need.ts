@@ -1,5 +1,5 @@
 import { type Energetics, energeticsOf } from '../life/energetics.ts';
-import { type Food, FOOD_SPECS, FOODS } from '../life/foods.ts';
+import { FOOD_SPECS, FOODS, type Food } from '../life/foods.ts';
 import { checkTraits, type TraitValues } from '../life/traits.ts';
 import type { Population } from '../plan/plan.ts';
 

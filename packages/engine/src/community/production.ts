@@ -1,7 +1,7 @@
-import { type Food, FIRST_LAND_FOOD, FOOD_SPECS, FOODS } from '../life/foods.ts';
+import { FIRST_LAND_FOOD, FOOD_SPECS, FOODS, type Food } from '../life/foods.ts';
 import { STAGES } from '../life/traits.ts';
-import type { Plan } from '../plan/plan.ts';
 import { expectedDraw } from '../outlook/prepare.ts';
+import type { Plan } from '../plan/plan.ts';
 import { bookShape } from '../run/block-book.ts';
 import { type RunRecord, run } from '../run/run.ts';
 import { settingOf } from '../run/setting.ts';

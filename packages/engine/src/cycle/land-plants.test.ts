@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
 import { totalOf } from '../run/closure.ts';
+import { VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
 import type { LandPlantParameters, MossParameters } from './land-plant-parameters.ts';
 import { createLandPlants, type LandDay, type LandPlants } from './land-plants.ts';
 import { LAND_PLANT_CAUSES, LAND_PLANT_ENTRIES, type LandStand } from './land-stand.ts';

@@ -1,7 +1,7 @@
+import type { Founders, Population } from '../plan/plan.ts';
 import { type LifeHistory, traitsOfLifeHistory } from './life-history.ts';
 import { populationOf } from './life-test-kit.ts';
 import { type AnimalTraits, TRAIT_IDS, type TraitValues } from './traits.ts';
-import type { Founders, Population } from '../plan/plan.ts';
 
 /** An invented land crab of direct development, sized and aged as keepers tell of such crabs. */
 export const LAND_CRAB: LifeHistory = {

@@ -9,10 +9,10 @@ import {
   type VariableId,
   variableSpec,
 } from '../variables/variables.ts';
+import type { DayConditions } from './day-conditions.ts';
 import { type EatenByFood, FIRST_LAND_FOOD, FOOD_SPECS, nothingEaten } from './foods.ts';
 import { createLife, type Life } from './life.ts';
 import { type AnimalTraits, TRAIT_DEFAULTS, TRAIT_IDS, type TraitId, type TraitValues } from './traits.ts';
-import type { DayConditions } from './day-conditions.ts';
 import type { WaterConditions } from './water-stress.ts';
 
 /** An invented small grazer of round numbers, a little like a small amphipod. */

@@ -1,5 +1,5 @@
-import type { LandStand } from '../cycle/land-stand.ts';
 import { type RoomDrivers, roomDrivers } from '../climate/room-drivers.ts';
+import type { LandStand } from '../cycle/land-stand.ts';
 import { type Geometry, geometryOf } from '../geometry/geometry.ts';
 import { type LampSegment, lampSegments } from '../light/surface-light.ts';
 import type { SingleCare } from '../plan/care.ts';

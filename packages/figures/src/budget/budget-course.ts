@@ -1,5 +1,5 @@
-import { type TimeAxis, timeAxis } from '../ribbon/time-axis.ts';
 import type { Palette } from '../palette/palette.ts';
+import { type TimeAxis, timeAxis } from '../ribbon/time-axis.ts';
 import { roundStep, roundTicks, stepDigits } from '../scale/ticks.ts';
 import { element, group, type Scene, type SceneNode, sceneOf } from '../scene/scene.ts';
 import { dateLabel } from '../time/calendar.ts';

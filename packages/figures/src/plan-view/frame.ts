@@ -1,8 +1,8 @@
 import type { Palette } from '../palette/palette.ts';
 import type { LengthUnit } from '../scale/length-unit.ts';
 import type { Point } from '../scene/path.ts';
-import type { GroundField, PlanViewOptions, ShapePlan } from './plan-view-options.ts';
 import { type PlanViewLayout, planViewLayout } from './plan-view-layout.ts';
+import type { GroundField, PlanViewOptions, ShapePlan } from './plan-view-options.ts';
 
 /** Everything a part of the plan view needs, and the map from metres to pixels. */
 export interface PlanFrame {

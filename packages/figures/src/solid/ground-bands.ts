@@ -1,7 +1,7 @@
+import { zoneLook } from '../plan-view/parts/zones.ts';
 import { polyline } from '../scene/path.ts';
 import { element, type SceneNode } from '../scene/scene.ts';
 import { materialLook } from '../section/materials.ts';
-import { zoneLook } from '../plan-view/parts/zones.ts';
 import { clipped, type Spot } from './clip.ts';
 import { bandsFarFirst, type Face, facesOf } from './ground-faces.ts';
 import { pieceParts } from './pieces.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { anyQuantity, entryHead as nameAndCautions, known, quantity, quantityIn, share } from './quantity.ts';
+import { anyQuantity, known, entryHead as nameAndCautions, quantity, quantityIn, share } from './quantity.ts';
 
 const entryHead = {
   ...nameAndCautions,

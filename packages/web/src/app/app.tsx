@@ -26,9 +26,7 @@ export function App() {
         <Route path="/water/:id/:part?">
           {({ id, part }) => <WaterPlace key={id} id={id} part={part} />}
         </Route>
-        <Route path="/life/:id/:part?">
-          {({ id, part }) => <LifePlace key={id} id={id} part={part} />}
-        </Route>
+        <Route path="/life/:id/:part?">{({ id, part }) => <LifePlace key={id} id={id} part={part} />}</Route>
         <Route path="/enclosures">
           <EnclosuresPlace />
         </Route>

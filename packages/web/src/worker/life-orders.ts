@@ -1,7 +1,7 @@
 import {
-  editEnclosure,
   type EnclosureContent,
   type EnclosureEdit,
+  editEnclosure,
   type Finding,
   feedOf,
   inhabitantsOf,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { said } from './say.ts';
 import { measure } from './measured.ts';
+import { said } from './say.ts';
 import { count, id, keys, text } from './strict.ts';
 
 const chance = (meaning: string) => measure.share(meaning, '15 %').optional();

@@ -3,7 +3,7 @@ import { quantityText } from '@shoreglass/figures';
 import { capital } from '../../../outlook/turning-words.ts';
 import desk from '../../water/desk.module.css';
 import type { SheetProps } from '../../water/sheet-props.ts';
-import { CommunityGate, type Community } from '../community-gate.tsx';
+import { type Community, CommunityGate } from '../community-gate.tsx';
 import { FeedingDesk } from './feeding-desk.tsx';
 import styles from './food-part.module.css';
 

@@ -12,7 +12,7 @@ import type { SheetProps } from '../../water/sheet-props.ts';
 import { firstZone } from '../who/newcomer.ts';
 import { useLife } from '../who/use-life.ts';
 import { additionEdits } from './addition-edits.ts';
-import { AnswerView, type Answered } from './answer-view.tsx';
+import { type Answered, AnswerView } from './answer-view.tsx';
 import type { AdditionWish } from './ask-addition.ts';
 import { FreshConflicts } from './fresh-conflicts.tsx';
 import styles from './more-part.module.css';

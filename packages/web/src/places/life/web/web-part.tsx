@@ -7,8 +7,8 @@ import { CommunityGate } from '../community-gate.tsx';
 import { FlowList } from './flow-list.tsx';
 import { FlowTable } from './flow-table.tsx';
 import { FoodWebView } from './food-web-view.tsx';
-import { WeekChoice } from './week-choice.tsx';
 import styles from './web-part.module.css';
+import { WeekChoice } from './week-choice.tsx';
 
 /** Who eats what and how much of it, in any week of the run. */
 export function WebPart(props: SheetProps) {

@@ -1,6 +1,6 @@
 import type { EditValue } from '@shoreglass/contract';
-import type { Edit } from '../../../worker/messages.ts';
 import type { SoundLife } from '../../../worker/life-orders.ts';
+import type { Edit } from '../../../worker/messages.ts';
 
 /** Animals of one entry as they are written; empty words leave a key out. */
 export interface AnimalRow {

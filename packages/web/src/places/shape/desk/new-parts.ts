@@ -1,4 +1,4 @@
-import type { EnclosureEdit, EditValue, KeyPath } from '@shoreglass/contract';
+import type { EditValue, EnclosureEdit, KeyPath } from '@shoreglass/contract';
 import type { Handle, ShapeContent, Write } from '../handles/handle.ts';
 
 /** A part that can be added: where it stands in the file, and what it is at first. */

@@ -1,8 +1,8 @@
 import type { LengthUnit } from '@shoreglass/figures';
 import { useStore } from 'zustand';
-import { useUnit } from './units.ts';
 import type { Desk } from './shape-desk-store.ts';
 import styles from './tool-bar.module.css';
+import { useUnit } from './units.ts';
 
 interface ToolBarProps {
   readonly desk: Desk;

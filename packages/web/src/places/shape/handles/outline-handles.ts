@@ -2,8 +2,8 @@ import type { EnclosureEdit } from '@shoreglass/contract';
 import {
   type Axis,
   type Handle,
-  type MaterialName,
   lengthMeasure,
+  type MaterialName,
   type Measure,
   type ShapeContent,
   type Write,

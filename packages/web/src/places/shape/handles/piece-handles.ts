@@ -3,11 +3,11 @@ import {
   type Axis,
   type Handle,
   lengthMeasure,
+  type MaterialName,
   type Measure,
+  materialChoice,
   type ShapeContent,
   type Write,
-  type MaterialName,
-  materialChoice,
 } from './handle.ts';
 
 type PieceContent = NonNullable<ShapeContent['hardscape']>[number];

@@ -1,6 +1,6 @@
 import { type ReactNode, useId } from 'react';
 import styles from './amount-field.module.css';
-import { type AmountId, type AmountKind, AMOUNTS } from './amount-kind.ts';
+import { AMOUNTS, type AmountId, type AmountKind } from './amount-kind.ts';
 import { amountRepeated, isAmount, readAmount } from './read-amount.ts';
 import { useUnit, useUnits } from './remembered-units.ts';
 import { type Written, writtenIn } from './written.ts';

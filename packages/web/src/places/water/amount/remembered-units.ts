@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 import { recall, remember } from '../../../app/kept.ts';
-import { type AmountId, type AmountKind, AMOUNTS } from './amount-kind.ts';
+import { AMOUNTS, type AmountId, type AmountKind } from './amount-kind.ts';
 
 interface Units {
   readonly units: Readonly<Record<string, string>>;

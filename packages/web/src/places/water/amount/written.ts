@@ -1,4 +1,4 @@
-import { type AmountId, type AmountKind, AMOUNTS, inUnit } from './amount-kind.ts';
+import { AMOUNTS, type AmountId, type AmountKind, inUnit } from './amount-kind.ts';
 import { type ReadAmount, readAmount } from './read-amount.ts';
 
 /** What stands in a field: the text, and the unit that counts where the text has none. */

@@ -5,8 +5,8 @@ import { percent } from '../../../outlook/turning-words.ts';
 import type { Shelf } from '../../../worker/messages.ts';
 import desk from '../desk.module.css';
 import { useFileChange } from '../file/use-file-change.ts';
-import styles from './buffer-part.module.css';
 import { bufferEdits } from './buffer-edits.ts';
+import styles from './buffer-part.module.css';
 import { grainText } from './carbonate-choice.tsx';
 
 interface BufferAnswerViewProps {

@@ -6,8 +6,8 @@ import { SceneView } from '../../../drawing/scene-view.tsx';
 import { useWidth } from '../../../drawing/use-width.ts';
 import { useRestedDay } from '../../../outlook/chosen-day.ts';
 import { capital } from '../../../outlook/turning-words.ts';
-import { dayValueWords } from './day-value-words.ts';
 import styles from './course-chart.module.css';
+import { dayValueWords } from './day-value-words.ts';
 
 interface CourseChartProps {
   readonly document: AheadDocument;

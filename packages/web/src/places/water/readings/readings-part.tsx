@@ -1,7 +1,7 @@
 import { type AheadDocument, convert, type Plan, type SeriesId } from '@shoreglass/engine';
 import { type FormEvent, useState } from 'react';
-import { capital, nameOf } from '../../../outlook/turning-words.ts';
 import { dayOfRun } from '../../../outlook/today.ts';
+import { capital, nameOf } from '../../../outlook/turning-words.ts';
 import { AmountField } from '../amount/amount-field.tsx';
 import type { AmountId } from '../amount/amount-kind.ts';
 import { isAmount } from '../amount/read-amount.ts';

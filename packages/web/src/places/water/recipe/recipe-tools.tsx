@@ -8,8 +8,8 @@ import { useFileChange } from '../file/use-file-change.ts';
 import { isoDate } from '../readings/readings-store.ts';
 import type { Stays } from './pool-now.tsx';
 import { type RecipeUse, recipeEdits } from './recipe-edits.ts';
-import styles from './recipe-tools.module.css';
 import { recipeText } from './recipe-text.ts';
+import styles from './recipe-tools.module.css';
 
 interface RecipeToolsProps {
   readonly file: EnclosureFile;

@@ -1,6 +1,6 @@
 import { convert, MOLAR_MASS, type Recipe, type RecipeWater, type TargetResult } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
-import { type AmountId, type AmountKind, AMOUNTS, inUnit } from '../amount/amount-kind.ts';
+import { AMOUNTS, type AmountId, type AmountKind, inUnit } from '../amount/amount-kind.ts';
 import { inWords } from '../amount/read-amount.ts';
 import { targetInUnit } from './recipe-desk.ts';
 
