@@ -1,4 +1,4 @@
-import { ELEMENTS, type ElementId } from '../variables/elements.ts';
+import type { ElementId } from '../variables/elements.ts';
 import { VARIABLE_INDEX, type VariableId, variableSpec } from '../variables/variables.ts';
 import type {
   AnyDerivation,
@@ -10,7 +10,7 @@ import type {
   RunningProcess,
   Setting,
 } from './contract.ts';
-import { netElement } from './stoichiometry.ts';
+import { netElements } from './stoichiometry.ts';
 
 export type ParameterTable = Readonly<Record<string, Readonly<Record<string, number>>>>;
 
@@ -107,9 +107,8 @@ function checkReaction(process: AnyProcess, reaction: Reaction): void {
     if (variableSpec(id).kind !== 'state')
       throw new Error(`${process.id}: ${id} is not a state and cannot be changed`);
   }
-  for (const element of ELEMENTS) {
+  for (const [element, net] of netElements(reaction.stoichiometry)) {
     if (element === 'charge' || mayCross.has(element)) continue;
-    const net = netElement(reaction.stoichiometry, element);
     if (Math.abs(net) > 1e-12)
       throw new Error(`${process.id}: ${reaction.name} does not conserve ${element} (${net} per unit)`);
   }

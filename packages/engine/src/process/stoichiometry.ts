@@ -12,6 +12,17 @@ export function netElement(stoichiometry: Stoichiometry, element: ElementId): nu
   return net;
 }
 
+/** Net amounts of all elements a reaction moves, as `netElement` gives them one by one. */
+export function netElements(stoichiometry: Stoichiometry): ReadonlyMap<ElementId, number> {
+  const net = new Map<ElementId, number>();
+  for (const [id, coefficient] of Object.entries(stoichiometry)) {
+    const content = variableSpec(id as VariableId).content ?? {};
+    for (const element of Object.keys(content) as ElementId[])
+      net.set(element, (net.get(element) ?? 0) + (coefficient ?? 0) * (content[element] ?? 0));
+  }
+  return net;
+}
+
 /**
  * Completes a stoichiometry so that carbon, phosphorus, nitrogen and oxygen equivalents balance, adding the
  * named variable for each: `balanced({ attachedAlgae: 1 }, { nitrogen: 'nitrate', phosphorus: 'phosphate',

@@ -48,12 +48,20 @@ function poolsOf({ start, index }: ReactionRows, stateCount: number): number[] {
 
 function entriesOf({ start, index, coefficient }: ReactionRows, pools: readonly number[]): Entry[] {
   const entries: Entry[] = [];
+  const place = new Map(pools.map((state, pool) => [state, pool]));
   for (let reaction = 0; reaction + 1 < start.length; reaction += 1) {
     for (let e = start[reaction]!; e < start[reaction + 1]!; e += 1) {
-      entries.push({ reaction, pool: pools.indexOf(index[e]!), coefficient: coefficient[e]! });
+      entries.push({ reaction, pool: place.get(index[e]!)!, coefficient: coefficient[e]! });
     }
   }
   return entries;
+}
+
+/** Entries by a key from 0 to below `count`, in their order. */
+function grouped(entries: readonly Entry[], count: number, key: (entry: Entry) => number): Entry[][] {
+  const groups = Array.from({ length: count }, (): Entry[] => []);
+  for (const entry of entries) groups[key(entry)]!.push(entry);
+  return groups;
 }
 
 /** Compressed rows: the entries of each key in turn. */
@@ -79,14 +87,15 @@ export function patankarNetwork(system: ReactionRows, stateCount: number): Patan
   const consuming = entries.filter((entry) => entry.coefficient < 0);
   const producing = entries.filter((entry) => entry.coefficient > 0);
   const drawn = [...new Set(consuming.map((entry) => entry.pool))].sort((a, b) => a - b);
-  const byReaction = Array.from({ length: reactionCount }, (_, reaction) =>
-    consuming.filter((entry) => entry.reaction === reaction),
+  const byPool = (some: readonly Entry[]): Entry[][] => grouped(some, pools.length, ({ pool }) => pool);
+  const reactants = rows(
+    reactionCount,
+    grouped(consuming, reactionCount, ({ reaction }) => reaction),
   );
-  const reactants = rows(reactionCount, byReaction);
-  const ofPool = (some: readonly Entry[]) => (pool: number) => some.filter((entry) => entry.pool === pool);
-  const changes = rows(pools.length, [...pools.keys()].map(ofPool(entries)));
-  const consumers = rows(drawn.length, drawn.map(ofPool(consuming)));
-  const producers = rows(drawn.length, drawn.map(ofPool(producing)));
+  const changes = rows(pools.length, byPool(entries));
+  const ofDrawn = (groups: readonly Entry[][]): Entry[][] => drawn.map((pool) => groups[pool]!);
+  const consumers = rows(drawn.length, ofDrawn(byPool(consuming)));
+  const producers = rows(drawn.length, ofDrawn(byPool(producing)));
   return {
     pools: Int32Array.from(pools),
     poolCount: pools.length,

@@ -112,20 +112,26 @@ const STIRRED_BELOW = 0.2;
 /** Sets the drivers that follow from the water's volume and temperature [degC]. `derived`. */
 export function setWaterDrivers(world: World, waterTemperature: number): void {
   const { values, setting, volume } = world;
+  const pump = setting.plan.devices.pump;
+  values[V.waterTemperature] = waterTemperature;
+  values[V.fallAeration] = pump
+    ? fallAeration({ flow: pump.flow, height: pump.fallHeight, temperature: waterTemperature })
+    : 0;
+  if (!(volume > 0 && values[V.waterVolume] === volume)) setLevelDrivers(world);
+}
+
+/** Sets the drivers that follow from the water's volume alone. */
+function setLevelDrivers({ values, setting, volume }: World): void {
   const { geometry, plan } = setting;
   const level = geometry.levelAt(volume);
   const submerged = geometry.submergedAreaAt(level);
-  const pump = plan.devices.pump;
   values[V.waterVolume] = volume;
-  values[V.waterTemperature] = waterTemperature;
   values[V.waterArea] = geometry.openAreaAt(level);
   values[V.waterDepth] = geometry.meanDepthAt(level);
   values[V.submergedArea] = submerged;
   values[V.landArea] = geometry.landAreaAt(level);
-  values[V.darkFilmSurface] = geometry.filmSurfaceAt(level) - submerged + (pump?.filmSurface ?? 0);
-  values[V.fallAeration] = pump
-    ? fallAeration({ flow: pump.flow, height: pump.fallHeight, temperature: waterTemperature })
-    : 0;
+  values[V.darkFilmSurface] =
+    geometry.filmSurfaceAt(level) - submerged + (plan.devices.pump?.filmSurface ?? 0);
 }
 
 /** Sets the drivers that stay as they are all run. `derived`. */
