@@ -133,6 +133,42 @@ describe.skipIf(leaveOut)('the Shape place in a browser', { timeout: 60_000 }, (
     await close();
   });
 
+  test('equipment is added, measured, given more and taken away, without the text', async () => {
+    const { page, complaints, close } = await openShape(underTest, LAPTOP);
+    const hand = page.getByRole('region', { name: 'In the hand' });
+    await hand
+      .getByRole('combobox', { name: 'Add equipment or an opening' })
+      .selectOption({ label: 'Fogger' });
+    await field(page, 'Water it turns to fog').waitFor();
+    expect(await hand.getByRole('list', { name: 'To mind about it' }).textContent()).toMatch(/mist|fog/i);
+    expect(await accessibilityProblems(page)).toEqual([]);
+    await field(page, 'Water it turns to fog').fill('0,3');
+    await page.keyboard.press('Enter');
+    await field(page, 'Starts at').fill('25:00');
+    await page.keyboard.press('Enter');
+    await hand.getByText('is not a time of day', { exact: false }).waitFor();
+    await field(page, 'Starts at').fill('7:30, 19:30');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(
+      () => document.querySelector<HTMLInputElement>('#saying-at')?.value === '07:30, 19:30',
+    );
+    await hand
+      .getByRole('combobox', { name: 'In the hand' })
+      .selectOption({ label: 'Pump under the false bottom' });
+    await hand.getByRole('combobox', { name: 'Give it also' }).selectOption({ label: 'Curve of its label' });
+    await field(page, 'Highest lift on its label').waitFor();
+    await hand.getByRole('combobox', { name: 'Give it also' }).selectOption({ label: 'Hose' });
+    await field(page, 'Hose, inner diameter').waitFor();
+    await hand
+      .getByRole('combobox', { name: 'Leave out' })
+      .selectOption({ label: 'Flow, at its real height' });
+    await page.locator('[aria-label*="they meet at"]').first().waitFor();
+    for (let step = 0; step < 6; step++) await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('The example, unchanged.').waitFor();
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
   test('drawn, taken away, saved under a name; the file keeps its comments, and another hand is not written over', async () => {
     const { page, complaints, close } = await openShape(underTest, LAPTOP);
     await page.getByRole('button', { name: 'Draw an island' }).click();
@@ -250,6 +286,29 @@ describe.skipIf(leaveOut)('the Shape place in a browser', { timeout: 60_000 }, (
     expect(Math.min(size?.width ?? 0, size?.height ?? 0)).toBeGreaterThanOrEqual(44);
     await more.tap();
     expect(await changedFrom(start, () => figure(page, 'water'))).toBeGreaterThan(start);
+    await close();
+  });
+
+  test('a finger drags the level, and the page stays where it is', async () => {
+    const { page, close } = await openShape(underTest, PHONE);
+    const start = await figure(page, 'water');
+    await level(page).scrollIntoViewIfNeeded();
+    const { x, y } = await middleOf(level(page));
+    const scrolled = await page.evaluate(() => scrollY);
+    const finger = await page.context().newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', by: number) =>
+      finger.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x: x + 6, y: y - by }],
+      });
+    await touch('touchStart', 0);
+    for (const by of [6, 12, 18, 24]) await touch('touchMove', by);
+    expect(await changedFrom(start, () => figure(page, 'water')), 'figures follow').toBeGreaterThan(start);
+    await touch('touchEnd', 24);
+    await page.getByText('Changed.', { exact: false }).waitFor();
+    expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+    await page.getByRole('button', { name: 'Undo' }).tap();
+    await page.getByText('The example, unchanged.').waitFor();
     await close();
   });
 });
