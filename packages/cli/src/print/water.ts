@@ -99,12 +99,17 @@ function fanLines({ series }: WaterDocument, width: number): string[] {
   });
 }
 
+/** Days in which a fresh water still finds its balance; what moves in them is no swing of the day. */
+const SETTLING = 7;
+
 /** How far pH and oxygen move between dawn and dusk, on the day on which it is most. */
 function dayLines({ series, enclosure }: WaterDocument, width: number): string[] {
   const { pHSwing, oxygenLow, oxygenHigh } = series;
   if (!pHSwing || !oxygenLow || !oxygenHigh) return [];
-  const most = Math.max(...pHSwing.q50);
-  const day = pHSwing.q50.indexOf(most);
+  const settled = pHSwing.q50.slice(SETTLING);
+  if (settled.length === 0) return [];
+  const most = Math.max(...settled);
+  const day = SETTLING + settled.indexOf(most);
   const [dawn, dusk] = [oxygenLow, oxygenHigh].map(({ q50 }) => (q50[day] ?? 0).toFixed(1));
   const text = `Within a day pH moves most about ${calendarDay(enclosure.startDate, day)}: by ${most.toFixed(2)} (median; ${(pHSwing.q95[day] ?? 0).toFixed(2)} in one run of twenty or more), while oxygen goes from ${dawn} to ${dusk} mg/L.`;
   return [wrapped(text, width, INDENT), ''];

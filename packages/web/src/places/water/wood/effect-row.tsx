@@ -35,7 +35,7 @@ export function EffectRow({ effect, startDate }: EffectRowProps) {
 
 /** The sentence begins with the name, which stands above it already. */
 function withoutName({ name, sentence }: PieceEffect): string {
-  return sentence.startsWith(`${name}: `) ? capital(sentence.slice(name.length + 2)) : sentence;
+  return sentence.startsWith(`${capital(name)}: `) ? capital(sentence.slice(name.length + 2)) : sentence;
 }
 
 const HEIGHT = 150;
