@@ -1,31 +1,25 @@
-import { FOODS, type Food } from '@shoreglass/engine';
 import type { TermLook } from '../budget/term-look.ts';
-import type { Ink } from '../palette/palette.ts';
 
-/** A wash that recalls the food; the pattern tells apart those with a like wash. */
-const WASHES: Readonly<Record<string, Ink>> = {
-  algae: 'algae',
-  detritus: 'soil',
-  litter: 'litter',
-  feed: 'wood',
-  plants: 'moss',
-  biofilm: 'waterDeep',
-  'suspended algae': 'algae',
-  'floating plants': 'moss',
-  carrion: 'stone',
-  'land litter': 'litter',
-  'land fungi': 'stone',
-  soil: 'soilDeep',
-  remains: 'wood',
+/** A wash that recalls the food, and a pattern that tells apart those with a like wash. */
+const LOOKS: Readonly<Record<string, TermLook>> = {
+  algae: { letter: '', wash: 'algae', pattern: 0 },
+  detritus: { letter: '', wash: 'soil', pattern: 1 },
+  litter: { letter: '', wash: 'litter', pattern: 2 },
+  feed: { letter: '', wash: 'wood', pattern: 3 },
+  plants: { letter: '', wash: 'moss', pattern: 4 },
+  biofilm: { letter: '', wash: 'waterDeep', pattern: 5 },
+  'suspended algae': { letter: '', wash: 'algae', pattern: 6 },
+  'floating plants': { letter: '', wash: 'moss', pattern: 7 },
+  carrion: { letter: '', wash: 'stone', pattern: 8 },
+  'land litter': { letter: '', wash: 'litter', pattern: 7 },
+  'land fungi': { letter: '', wash: 'stone', pattern: 6 },
+  soil: { letter: '', wash: 'soilDeep', pattern: 0 },
+  remains: { letter: '', wash: 'wood', pattern: 8 },
 };
 
-const PATTERN_COUNT = 8;
-const PREY_LOOK: TermLook = { letter: '', wash: 'vermilion', pattern: 6 };
+const PREY_LOOK: TermLook = { letter: '', wash: 'fanInner', pattern: 5 };
 
 /** How a food is drawn everywhere: the same wash and pattern in every week; animals as food share one look. */
 export function foodLook(food: string): TermLook {
-  const at = FOODS.indexOf(food as Food);
-  const wash = WASHES[food];
-  if (at < 0 || wash === undefined) return PREY_LOOK;
-  return { letter: '', wash, pattern: at % PATTERN_COUNT };
+  return LOOKS[food] ?? PREY_LOOK;
 }

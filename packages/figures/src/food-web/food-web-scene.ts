@@ -229,11 +229,12 @@ function scaleMark({ perMilligram, left, height }: FoodWebLayout, options: FoodW
   ]);
 }
 
-function sentence({ when, unit }: FoodWebOptions, { eaters, bands, prey }: FoodWebLayout): string {
+function sentence({ when, unit }: FoodWebOptions, { eaters, foods, bands, prey }: FoodWebLayout): string {
+  const nameOf = (id: string) => foods.find((each) => each.id === id)?.name ?? id;
   const parts = eaters.map(({ id, name, amount }) => {
     if (amount <= 0) return `${name} eat nothing`;
     const largest = bands.filter((each) => each.eater === id).sort((a, b) => b.amount - a.amount)[0];
-    const most = largest ? `, most of it ${largest.food}` : '';
+    const most = largest ? `, most of it ${nameOf(largest.food)}` : '';
     return `${name} eat ${flowAmountText(amount, unit)}${most}`;
   });
   const hunted =

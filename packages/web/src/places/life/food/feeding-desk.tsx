@@ -41,6 +41,9 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
   return (
     <section aria-labelledby="feeding" className={desk.block}>
       <h2 id="feeding">How to feed for the numbers you want</h2>
+      <p className={desk.soft}>
+        Those without a number are left out of the trial; name everybody who will eat of the feed.
+      </p>
       <form className={styles.form} onSubmit={submit} noValidate>
         <div className={styles.targets}>
           {plan.populations.map(({ id, name }) => (
@@ -50,7 +53,7 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
                 className={desk.input}
                 inputMode="numeric"
                 autoComplete="off"
-                placeholder="as they come"
+                placeholder="left out"
                 value={targets[id] ?? ''}
                 onChange={({ target }) => setTargets({ ...targets, [id]: target.value })}
               />
@@ -157,7 +160,7 @@ function Answer({ file, answer }: { readonly file: EnclosureFile; readonly answe
       ? `${doseText(answer.mass)} of ${answer.feedName} ${answer.everyDays === 1 ? 'every day' : `every ${answer.everyDays} days`} in the routine.`
       : 'No feed in the routine.';
   return (
-    <div role="status">
+    <div role="status" className={styles.found}>
       <ul className={styles.answer}>
         {answer.sentences.map((sentence) => (
           <li key={sentence}>{sentence}</li>

@@ -11,18 +11,23 @@ export function moves({ series, course, without }: AdditionEffect): boolean {
   return most >= 0.5 * 10 ** -digits && most >= WORTH_TELLING * Math.abs(without.q50);
 }
 
-/** "34 with them, 81 without: 47 fewer; in four runs of five 60 to 20 fewer." */
+/** "On the last day 34 with them, 81 without, medians; run by run 47 fewer, in four of five between 60 fewer and 20 fewer." */
 export function effectSentence({ series, without, with: included, difference }: AdditionEffect): string {
   const { unit, digits } = seriesSpec(series as SeriesId);
   const counted = unit === 'animals';
   const shown = counted ? '' : unit;
-  const text = (value: number) => quantityText(value, shown, digits);
+  const text = (value: number) => quantityText(counted ? wholeAnimals(value) : value, shown, digits);
   const change = (value: number) => {
     if (Number(Math.abs(value).toFixed(digits)) === 0) return 'no change';
     if (!counted) return `${value > 0 ? '+' : ''}${quantityText(value, unit, digits)}`;
-    return `${quantityText(Math.abs(value), '', digits)} ${value > 0 ? 'more' : 'fewer'}`;
+    return `${quantityText(wholeAnimals(Math.abs(value)), '')} ${value > 0 ? 'more' : 'fewer'}`;
   };
   const [low, high] = [change(difference.q10), change(difference.q90)];
-  const spread = low === high ? '' : `; in four runs of five between ${low} and ${high}`;
-  return `On the last day ${text(included.q50)} with them, ${text(without.q50)} without: ${change(difference.q50)}${spread}.`;
+  const spread = low === high ? '' : `, in four of five between ${low} and ${high}`;
+  return `On the last day ${text(included.q50)} with them, ${text(without.q50)} without, medians; run by run ${change(difference.q50)}${spread}.`;
+}
+
+/** Whole animals, large numbers to two figures. */
+function wholeAnimals(value: number): number {
+  return value < 100 ? Math.round(value) : Number(value.toPrecision(2));
 }

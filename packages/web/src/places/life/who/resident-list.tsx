@@ -161,7 +161,7 @@ function Resident({ kind, id, row, entry, words, onTakeOut, children }: Resident
           type="button"
           className={desk.quiet}
           aria-expanded={open}
-          aria-label={`Change ${row.name}`}
+          aria-label={`${open ? 'Fold' : 'Change'} ${row.name}`}
           onClick={() => setOpen(!open)}
         >
           {open ? 'Fold' : 'Change'}

@@ -1,0 +1,45 @@
+import type { FeedingPlan } from '@shoreglass/engine';
+import { expect, test } from 'vitest';
+import { feedingEdits } from './feeding-edits.ts';
+
+// Invented answers.
+const found: FeedingPlan = {
+  feed: 'shrimp-pellet',
+  feedName: 'sinking shrimp pellet',
+  mass: 0.000_214,
+  everyDays: 3,
+  onLand: false,
+  holds: true,
+  clean: true,
+  populations: [],
+  ammonia: 0.01,
+  oxygen: 7,
+  trials: 4,
+  sentences: [],
+};
+const pellet = { do: 'feed', feed: 'flake', amount: 0.0001, every: 2 } as const;
+const topOff = { do: 'top-off', every: 4 } as const;
+
+test('the feeding of the same place is changed where it stands, a second one goes', () => {
+  expect(feedingEdits([topOff, pellet, { ...pellet, place: 'land' }, pellet], found)).toEqual([
+    { path: ['routines', 1, 'feed'], value: 'shrimp-pellet' },
+    { path: ['routines', 1, 'amount'], value: '0.21 g' },
+    { path: ['routines', 1, 'every'], value: '3 d' },
+    { path: ['routines', 3], value: undefined },
+  ]);
+});
+
+test('on land a feeding of its own is added', () => {
+  expect(feedingEdits([topOff, pellet], { ...found, onLand: true })).toEqual([
+    {
+      path: ['routines', 2],
+      value: { do: 'feed', feed: 'shrimp-pellet', amount: '0.21 g', every: '3 d', place: 'land' },
+    },
+  ]);
+});
+
+test('where none is needed the feeding goes', () => {
+  expect(feedingEdits([pellet, topOff], { ...found, mass: 0 })).toEqual([
+    { path: ['routines', 0], value: undefined },
+  ]);
+});
