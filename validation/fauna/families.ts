@@ -13,6 +13,7 @@ import {
   medianLifespan,
   NotStated,
   type Quantity,
+  type Question,
   reproductionInHeat,
   starvedSurvival,
   survival,
@@ -23,6 +24,7 @@ import {
   eggsByFeeding,
   eggToAdult,
   gainInDays,
+  ingestion,
   lengthByFeeding,
   massFromStart,
   metamorphosis,
@@ -67,6 +69,7 @@ const FAMILIES: readonly Family[] = [
     asks: /maturity|first (egg|spawning|laying)/i,
     answer: maturityAge,
   },
+  { name: 'ingestion', asks: /^ingestion/i, answer: ingestion },
   { name: 'cumulative young', asks: /cumulative (young|eggs|offspring)/i, answer: cumulativeYoung },
   { name: 'brood size', asks: /(eggs|young) per brood|(brood|clutch) size/i, answer: broodSize },
   { name: 'oxygen use', asks: /oxygen use|respiration/i, answer: adultOxygenUse },
@@ -91,20 +94,36 @@ export function temperaturesIn(conditions: string): number[] {
   return [from, to].filter((each) => each !== undefined).map(Number);
 }
 
+/** The family's one answer with floating algae held at a concentration. */
+function atConcentration(family: Family, question: Question, food: number, unit: string | undefined): number {
+  if (unit !== 'mg C/L') throw new NotStated('food is not given as carbon per litre');
+  const answer = family.answer({
+    ...question,
+    species: { ...question.species, concentration: food },
+    x: undefined,
+    xName: '',
+  });
+  if (typeof answer !== 'number') throw new NotStated('one answer for each concentration is needed');
+  return answer;
+}
+
 function answered(inputs: Inputs, family: Family): number | readonly number[] {
   const species = speciesOf(inputs.text('taxon'));
   if (!species) throw new Error(`the library models no '${inputs.text('taxon')}'`);
   const text = `${inputs.text('quantity')}; ${inputs.textOr('conditions', '')}`;
-  if (/^food$/i.test(inputs.textOr('xName', '')) || /mg C\/L/.test(text))
-    throw new NotStated('food counts per surface, not per litre');
   const feedEvery = /alternate/i.test(text) ? 2 : 1;
-  return family.answer({
+  const question = {
     species: { ...species, feedEvery },
     x: inputs.has('x') ? inputs.numbers('x', inputs.unit('x') ?? '-') : undefined,
     xName: inputs.textOr('xName', ''),
     temperatures: temperaturesIn(inputs.textOr('conditions', '')),
     text,
-  });
+  };
+  const { x, xName } = question;
+  if (x && /^food$/i.test(xName))
+    return x.map((food) => atConcentration(family, question, food, inputs.textOr('xUnit', '')));
+  const held = /food (\d+(?:\.\d+)?) (mg C\/L)/.exec(text);
+  return held && !x ? atConcentration(family, question, Number(held[1]), held[2]) : family.answer(question);
 }
 
 /** The answer, or undefined when the case leaves out what the rearing needs. */

@@ -34,7 +34,7 @@ describe('traits of the library', () => {
         { id, traits: animalTraitsOf(speciesOf(id)!.animal).traits },
         speciesOf(id)!.traits,
       );
-      const body = energetics.carbonPerCube * energetics.puberty ** 3;
+      const body = (1 + energetics.store) * energetics.carbonPerCube * energetics.puberty ** 3;
       const most = speciesOf(id)!.animal.mating === 'division' ? 1 : 0.5;
       expect(energetics.eggCarbon).toBeLessThan(most * body);
     },

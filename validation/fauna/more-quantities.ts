@@ -51,7 +51,8 @@ export const lengthByFeeding: Quantity = ({ species, x, temperatures, text }) =>
 function lengthAtMass({ traits, dryPart }: Species, rearing: Rearing, mass: number): number {
   if (dryPart === undefined) throw new NotStated('wet mass with a shell is not modelled');
   const carbon = (mass * 1e-3 * dryPart * traits.carbonContent) / 12.011;
-  return lengthOf(rearing.population.energetics, carbon);
+  const { energetics } = rearing.population;
+  return lengthOf(energetics, carbon / (1 + energetics.store));
 }
 
 /** Wet mass after days, from the mass the conditions start at [mg]. */
@@ -156,4 +157,13 @@ export const gainInDays: Quantity = ({ species, x, text }) => {
     }
     return rearing.dryMass() / dryPart - before;
   });
+};
+
+/** Eaten by one animal of the length named, at the concentration of food held [mg C/d]. */
+export const ingestion: Quantity = ({ species, temperatures, text }) => {
+  const length = Number(/(\d+(?:\.\d+)?) mm/.exec(text)?.[1] ?? Number.NaN);
+  if (Number.isNaN(length)) throw new NotStated('no length is named');
+  const rearing = rear(species, { temperature: temperatureOf(temperatures), count: 1, length });
+  rearing.pass('ample');
+  return rearing.population.day.eatenCarbon * 12.011e3;
 };

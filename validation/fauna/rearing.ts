@@ -1,7 +1,7 @@
 import { FOOD_COUNT, FOOD_SPECS, type TraitValues } from '@shoreglass/engine';
-import { addCohort } from '../../packages/engine/src/life/cohort-train.ts';
+import { addCohort, bodyCarbonOf } from '../../packages/engine/src/life/cohort-train.ts';
 import { EXPECTED } from '../../packages/engine/src/life/demography.ts';
-import { bodyRate } from '../../packages/engine/src/life/energetics.ts';
+import { bodyRate, structureOf } from '../../packages/engine/src/life/energetics.ts';
 import { type Meal, type Pasture, setWanted } from '../../packages/engine/src/life/feeding.ts';
 import { nothingEaten } from '../../packages/engine/src/life/foods.ts';
 import { liveDay } from '../../packages/engine/src/life/live-day.ts';
@@ -70,9 +70,17 @@ function pastureFor(traits: TraitValues): Pasture {
   return { amounts, area: 1, landArea: 1 };
 }
 
+/** Water without end with floating algae held at a concentration [mg C/L]. */
+function watered(concentration: number): Pasture {
+  const amounts = new Float64Array(FOOD_COUNT);
+  amounts[FOOD_SPECS.findIndex(({ food }) => food === 'suspended algae')] =
+    (concentration / 12.011) * ENDLESS;
+  return { amounts, area: ENDLESS, landArea: 1, volume: ENDLESS };
+}
+
 /** Starts a rearing. */
 export function rear(
-  { animal, traits, feedEvery = 1 }: Species,
+  { animal, traits, feedEvery = 1, concentration }: Species,
   { temperature, count, length }: RearingSetup,
 ): Rearing {
   const population = createLivingPopulation(
@@ -84,9 +92,16 @@ export function rear(
   );
   const { energetics, train } = population;
   const size = length ?? energetics.birth;
-  addCohort(train, energetics, { count, length: size, age: 0, isAdult: size >= energetics.puberty });
-  const pasture = pastureFor(traits);
-  population.preyDensity = traits.preferenceForAlgae > 0 ? 0 : ENDLESS * traits.preferenceForPrey;
+  addCohort(train, energetics, {
+    count,
+    length: size,
+    age: 0,
+    isAdult: size >= energetics.puberty,
+    store: energetics.store * structureOf(energetics, size),
+  });
+  const pasture = concentration === undefined ? pastureFor(traits) : watered(concentration);
+  population.preyDensity =
+    traits.preferenceForAlgae > 0 || concentration !== undefined ? 0 : ENDLESS * traits.preferenceForPrey;
   const meal = nothingEaten();
   let day = 0;
   const surroundings: Surroundings = {
@@ -107,7 +122,7 @@ export function rear(
     length: () => (train.size > 0 ? train.peak[0]! : Number.NaN),
     dryMass() {
       if (train.size === 0) return Number.NaN;
-      const carbon = energetics.carbonPerCube * train.length[0]! ** 3 + train.buffer[0]!;
+      const carbon = bodyCarbonOf(train, energetics, 0);
       return ((carbon * 12.011) / traits.carbonContent) * 1000;
     },
     alive() {

@@ -18,6 +18,8 @@ export interface Species {
   readonly dryPart: number | undefined;
   /** Days from one meal to the next; every day when left out. */
   readonly feedEvery?: number;
+  /** Floating algae [mg C/L], held there; without end when left out. */
+  readonly concentration?: number;
 }
 
 /** What the life history says or the rules take; undefined where only traits are stated. */

@@ -66,7 +66,7 @@ function inputsOf(given: Raw, expected: Raw, type: string): Inputs {
     taxon: given.taxonId,
     quantity: given.quantity,
     ...(typeof given.conditions === 'string' ? { conditions: given.conditions } : {}),
-    ...(table ? { x: table.map(({ x }) => x), xName: expected.xName } : {}),
+    ...(table ? { x: table.map(({ x }) => x), xName: expected.xName, xUnit: expected.xUnit ?? '-' } : {}),
     ...(type === 'atLeast' ? { atLeast: expected.value } : {}),
   });
 }

@@ -2,6 +2,7 @@ import { exp, expm1, log } from '../numerics/elementary.ts';
 import { addBrood, dropEmptyBroods, eggCarbonAt } from './brood-train.ts';
 import { addCohort } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
+import { structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
 
 /** Loss of carried eggs in water too warm to breed [1/d]: nearly all within a week (assumed). */
@@ -63,6 +64,7 @@ export function developBroods(population: LivingPopulation, day: BroodDay, demog
     length: energetics.birth,
     age: 0,
     isAdult: false,
+    store: energetics.store * structureOf(energetics, energetics.birth),
   });
 }
 

@@ -5,7 +5,7 @@ export const COHORT_LIMIT = 24;
 
 /**
  * The free-living cohorts of one population, oldest first, as one array per property. Each cohort stands for
- * `count` animals alike; total carbon is sum count (c length^3 + buffer).
+ * `count` animals alike; total carbon is sum count (c length^3 + buffer + store).
  * @source de-roos-1988 (escalator boxcar train); merging in place of fixed boxes is derived
  */
 export interface CohortTrain {
@@ -19,6 +19,8 @@ export interface CohortTrain {
   readonly middle: Float64Array;
   /** Egg buffer [mol C per animal]. */
   readonly buffer: Float64Array;
+  /** Reserve laid up at good meals [mol C per animal]. */
+  readonly store: Float64Array;
   /** Age since release in days at the reference temperature [d]. */
   readonly age: Float64Array;
   /** 1 once puberty is reached. */
@@ -30,6 +32,8 @@ export interface NewCohort {
   readonly length: number;
   readonly age: number;
   readonly isAdult: boolean;
+  /** Reserve [mol C per animal]; none when left out. */
+  readonly store?: number;
 }
 
 /** A train without animals, with room for COHORT_LIMIT cohorts and one more. `derived`. */
@@ -42,6 +46,7 @@ export function emptyTrain(): CohortTrain {
     peak: property(),
     middle: property(),
     buffer: property(),
+    store: property(),
     age: property(),
     adult: new Uint8Array(COHORT_LIMIT + 1),
   };
@@ -53,17 +58,23 @@ function move(train: CohortTrain, from: number, to: number): void {
   train.peak[to] = train.peak[from]!;
   train.middle[to] = train.middle[from]!;
   train.buffer[to] = train.buffer[from]!;
+  train.store[to] = train.store[from]!;
   train.age[to] = train.age[from]!;
   train.adult[to] = train.adult[from]!;
 }
 
-/** Carbon in the living bodies of the train [mol], >= 0. @source derived: sum count (c length^3 + buffer). */
+/** Carbon in the living bodies of the train [mol], >= 0. @source derived: sum count (c length^3 + buffer + store). */
 export function trainCarbon(train: CohortTrain, energetics: Energetics): number {
   let carbon = 0;
   for (let i = 0; i < train.size; i += 1) {
-    carbon += train.count[i]! * (structureOf(energetics, train.length[i]!) + train.buffer[i]!);
+    carbon += train.count[i]! * bodyCarbonOf(train, energetics, i);
   }
   return carbon;
+}
+
+/** Carbon in one animal of cohort i [mol], > 0: structure, egg buffer and store. @source derived. */
+export function bodyCarbonOf(train: CohortTrain, energetics: Energetics, i: number): number {
+  return structureOf(energetics, train.length[i]!) + train.buffer[i]! + train.store[i]!;
 }
 
 /** Takes out cohorts of fewer than `least` animals, which must be booked before; order is kept. */
@@ -89,6 +100,7 @@ export function addCohort(train: CohortTrain, energetics: Energetics, cohort: Ne
   train.peak[place] = cohort.length;
   train.middle[place] = cohort.length;
   train.buffer[place] = 0;
+  train.store[place] = cohort.store ?? 0;
   train.age[place] = cohort.age;
   train.adult[place] = cohort.isAdult ? 1 : 0;
   train.size += 1;
@@ -97,7 +109,7 @@ export function addCohort(train: CohortTrain, energetics: Energetics, cohort: Ne
 
 /**
  * Merges the two neighbours of one stage whose merging loses least: n1 n2/(n1 + n2) times the squared distance in
- * length and age, both relative. Count, structure, best structure and buffer are conserved, age is averaged.
+ * length and age, both relative. Count, structure, best structure, buffer and store are conserved, age is averaged.
  * @source derived: the increase of the sum of squares when two groups are joined
  */
 function mergeNearest(train: CohortTrain, energetics: Energetics): void {
@@ -137,6 +149,7 @@ function mergeIntoOlder(train: CohortTrain, energetics: Energetics, younger: num
   train.peak[older] = mixedLength(train.peak);
   train.middle[older] = mixedLength(train.middle);
   train.buffer[older] = mixed(train.buffer);
+  train.store[older] = mixed(train.store);
   train.age[older] = mixed(train.age);
   train.count[older] = a + b;
   for (let i = younger + 1; i < train.size; i += 1) move(train, i, i - 1);

@@ -38,7 +38,8 @@ interface Rule {
 /**
  * Usual amounts and worth of each food.
  * @source assumed: 5 g dry algae, 5 g detritus, 80 g leaves, 0.1 g feed a square metre and the like; efficiencies of
- * small detritivores and grazers as recalled in the species files
+ * small detritivores and grazers as recalled in the species files; of soil organic matter worms of cool soils assimilate
+ * 1 to 3 % (lavelle-1988, memory)
  */
 const RULES: readonly Rule[] = [
   {
@@ -126,7 +127,7 @@ const RULES: readonly Rule[] = [
     preference: 'preferenceForSoil',
     efficiency: 'efficiencyOnSoil',
     usual: 60,
-    worth: 0.1,
+    worth: 0.03,
     place: 'land',
   },
   {

@@ -1,11 +1,11 @@
 import { expm1, log1p } from '../numerics/elementary.ts';
 import { airHazard } from './air-stress.ts';
-import { dropEmpty } from './cohort-train.ts';
+import { bodyCarbonOf, dropEmpty } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
-import { structureOf } from './energetics.ts';
 import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
 import { deathPerMoult, moultsPerDay } from './moulting.ts';
 import { cohortInWater } from './place.ts';
+import { conditionOf } from './store.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
 import { meanBurden, nextBurden, toleranceHazard, type WaterConditions } from './water-stress.ts';
 
@@ -27,7 +27,7 @@ const blame = new Float64Array(DEATH_CAUSES.length);
 
 /**
  * Hazard of starving [1/d], >= 0: b (limit / condition - 1) below the limit, endless as the body is used up.
- * @param condition structure over the best it has been [0..1]
+ * @param condition body over the best and well-fed one [0..1]
  * @param limit below which starvation may kill [0..1]
  * @param b at half the limit [1/d]
  * @source assumed: form chosen to meet the survival of starved Hyalella azteca (soucek-2013)
@@ -58,16 +58,18 @@ export function fullGrownEquivalents({ train, energetics }: LivingPopulation): n
   return sum;
 }
 
-/** Hazard of crowding [1/d]: by animals per litre for their time in water, by the ground each claims on land. */
-function crowding(population: LivingPopulation, { volume, landArea = 0 }: Surroundings): number {
-  const { crowdingDensity, crowdingHazard, groundPerAdult, shareInWater } = population.traits;
-  if (crowdingHazard === 0) return 0;
+/**
+ * Full-grown equivalents over those at which crowding begins to kill [1], >= 0: by animals per litre for their time in
+ * water, by the ground each claims on land.
+ * @source derived
+ */
+export function crowdingTimes(population: LivingPopulation, { volume, landArea = 0 }: Surroundings): number {
+  const { crowdingDensity, groundPerAdult, shareInWater } = population.traits;
   const animals = fullGrownEquivalents(population);
   const litres = volume * LITRES_PER_CUBIC_METRE;
   const inWater = litres > 0 ? (shareInWater * animals) / (litres * crowdingDensity) : 0;
   const onLand = landArea > 0 ? (animals * groundPerAdult) / (landArea * SQUARE_CENTIMETRES) : 0;
-  const times = Math.max(inWater, (1 - shareInWater) * onLand);
-  return times > 1 ? crowdingHazard * (times - 1) : 0;
+  return Math.max(inWater, (1 - shareInWater) * onLand);
 }
 
 const SQUARE_CENTIMETRES = 1e4;
@@ -118,7 +120,7 @@ export function ageAndDie(
 ): number {
   const { train, traits, energetics } = population;
   hazard.fill(0);
-  hazard[CROWDING] = crowding(population, around);
+  hazard[CROWDING] = population.crowded > 1 ? traits.crowdingHazard * (population.crowded - 1) : 0;
   const perMoult =
     traits.moultInterval > 0 ? deathPerMoult(traits, traits.shareInWater > 0 ? around.water : undefined) : 0;
   const { openCover = 0 } = around;
@@ -128,9 +130,11 @@ export function ageAndDie(
   let adultsLeft = 0;
   for (let i = 0; i < train.size; i += 1) {
     const isAdult = train.adult[i] === 1;
-    const shrunk = train.length[i]! / train.peak[i]!;
-    const condition = shrunk * shrunk * shrunk;
-    hazard[STARVATION] = starvationHazard(condition, traits.starvationCondition, traits.starvationHazard);
+    hazard[STARVATION] = starvationHazard(
+      conditionOf(population, i),
+      traits.starvationCondition,
+      traits.starvationHazard,
+    );
     hazard[AGE] = agingHazard(train.age[i]!, rate, traits.lifespan);
     hazard[BACKGROUND] = rate * (isAdult ? traits.adultLoss : traits.juvenileLoss);
     const inWater = cohortInWater(population, i);
@@ -160,7 +164,7 @@ function takeDeaths(population: LivingPopulation, i: number, demography: Demogra
   if (count - dead < demography.least) dead = count;
   if (dead <= 0) return 0;
   train.count[i] = count - dead;
-  const carbon = dead * (structureOf(energetics, train.length[i]!) + train.buffer[i]!);
+  const carbon = dead * bodyCarbonOf(train, energetics, i);
   const left = total > 0 ? hazard[LEFT]! / total : 0;
   day.leftCarbon += carbon * left;
   day.deadCarbon += carbon * (1 - left);

@@ -20,7 +20,7 @@ function animal(length: number, given: Partial<AnimalState>): AnimalState {
   return { length, buffer: 0, isAdult: false, carbon: 0, nitrogen: 1, phosphorus: 1, ...given };
 }
 function lived(state: AnimalState): AnimalDay {
-  const result = { structure: 0, buffer: 0 };
+  const result = { structure: 0, store: 0, buffer: 0 };
   animalDay(grazer, state, day, result);
   return result;
 }
@@ -35,7 +35,8 @@ describe('energeticsOf', () => {
       for (let t = 1; t <= 150; t += 1) {
         const middle = midDayLength(grazer, length, fullness, 1);
         const carbon = fullness * grazer.assimilation * middle * middle;
-        const { structure } = lived(animal(middle, { carbon }));
+        const { structure, store } = lived(animal(middle, { carbon }));
+        expect(store).toBeCloseTo(GRAZER.store * structure, 18);
         length = lengthOf(grazer, structureOf(grazer, length) + structure);
         const exact = target - (target - GRAZER.lengthAtBirth) * Math.exp(-GRAZER.growthRate * t);
         expect(Math.abs(length / exact - 1)).toBeLessThan(0.002);
@@ -48,8 +49,8 @@ describe('energeticsOf', () => {
     expect(grazer.kappa * carbon).toBeCloseTo(grazer.upkeep * GRAZER.lengthAtEnd ** 3, 15);
   });
 
-  it('holds the stated dry mass: 0.005 mg/mm3, 40 % carbon of 12.011 g/mol', () => {
-    expect(structureOf(grazer, 2)).toBeCloseTo((0.005e-3 * 8 * 0.4) / 12.011, 15);
+  it('holds the stated dry mass, store included: 0.005 mg/mm3, 40 % carbon of 12.011 g/mol', () => {
+    expect((1 + GRAZER.store) * structureOf(grazer, 2)).toBeCloseTo((0.005e-3 * 8 * 0.4) / 12.011, 15);
   });
 
   it('holds nitrogen and phosphorus in the ratio of their mass parts', () => {
@@ -65,8 +66,8 @@ describe('animalDay', () => {
 
   it('splits ample food by kappa: growth, and eggs of the female part after the upkeep of maturity', () => {
     const carbon = grazer.assimilation * length ** 2;
-    const { structure, buffer } = lived(animal(length, { isAdult: true, carbon }));
-    expect(structure).toBeCloseTo(GRAZER.growthYield * (0.9 * carbon - upkeep), 18);
+    const { structure, store, buffer } = lived(animal(length, { isAdult: true, carbon }));
+    expect(structure + store).toBeCloseTo(GRAZER.growthYield * (0.9 * carbon - upkeep), 18);
     expect(buffer).toBeCloseTo(EGG_YIELD * 0.5 * (0.1 * carbon - maturity), 18);
   });
 
@@ -91,11 +92,11 @@ describe('animalDay', () => {
   it('keeps growth within the nitrogen and the phosphorus it got', () => {
     const carbon = grazer.assimilation * length ** 2;
     const ample = lived(animal(length, { isAdult: true, carbon }));
-    const need = ample.structure + ample.buffer;
+    const need = ample.structure + ample.store + ample.buffer;
     const poor = animal(length, { isAdult: true, carbon, nitrogen: 0.5 * need * grazer.nitrogenPerCarbon });
     expect(lived(poor).structure).toBeCloseTo(0.5 * ample.structure, 15);
     const none = animal(length, { isAdult: true, carbon, phosphorus: 0 });
-    expect(lived(none)).toEqual({ structure: 0, buffer: 0 });
+    expect(lived(none)).toEqual({ structure: 0, store: 0, buffer: 0 });
   });
 });
 

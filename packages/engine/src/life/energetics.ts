@@ -13,7 +13,7 @@ export const EGG_YIELD = 0.95;
  * reference temperature.
  */
 export interface Energetics {
-  /** Structure of body length L holds carbonPerCube L^3 [mol/mm3]. */
+  /** Structure of body length L holds carbonPerCube L^3 [mol/mm3], a well-fed body (1 + store) times that. */
   readonly carbonPerCube: number;
   readonly birth: number;
   readonly puberty: number;
@@ -33,6 +33,8 @@ export interface Energetics {
   /** Carbon of an egg when laid and of a newborn [mol]. */
   readonly eggCarbon: number;
   readonly newbornCarbon: number;
+  /** Reserve of a well-fed animal over its structure [1]; the newborn's is full. */
+  readonly store: number;
   /** Structure made per carbon put into growth, y [1]. */
   readonly growthYield: number;
   /** Part of the egg share spent on ripening at puberty, q [1]. */
@@ -43,32 +45,34 @@ export interface Energetics {
 }
 
 /**
- * DEBkiss parameters from measured traits. With structure c L^3, growth dW/dt = y (kappa A - M), A = a f L^2 and
+ * DEBkiss parameters from measured traits. With a well-fed body c L^3, growth dW/dt = y (kappa A - M), A = a f L^2 and
  * M = m L^3 is von Bertalanffy growth dL/dt = r (f Lend - L) when
  *   m = 3 c r / y,   a = m Lend / kappa.
  * Maturity upkeep per volume is (1 - kappa)/kappa m, so that young stop paying for maturity where growth stops.
+ * Structure is 1/(1 + store) of the body, the store the rest, and the two grow together.
  * @param traits in the units of TRAIT_SPECS
  * @source jager-2013 eq. 1-9 and Table 1; the inversion is derived by comparing coefficients
  */
 export function energeticsOf(traits: TraitValues): Energetics {
-  const carbonPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / MOLAR_MASS.carbon;
+  const bodyPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / MOLAR_MASS.carbon;
   const kappa = traits.shareToSoma;
-  const upkeep = (3 * carbonPerCube * traits.growthRate) / traits.growthYield;
-  const newbornCarbon = carbonPerCube * traits.lengthAtBirth * traits.lengthAtBirth * traits.lengthAtBirth;
+  const upkeep = (3 * bodyPerCube * traits.growthRate) / traits.growthYield;
+  const newbornCarbon = bodyPerCube * traits.lengthAtBirth * traits.lengthAtBirth * traits.lengthAtBirth;
   const perCarbon = MOLAR_MASS.carbon / traits.carbonContent;
   return {
-    carbonPerCube,
+    carbonPerCube: bodyPerCube / (1 + traits.store),
     birth: traits.lengthAtBirth,
     puberty: traits.lengthAtPuberty,
     end: traits.lengthAtEnd,
     growthRate: traits.growthRate,
     kappa,
     assimilation: (upkeep * traits.lengthAtEnd) / kappa,
-    ingestion: traits.maxIngestion * carbonPerCube * traits.lengthAtPuberty,
+    ingestion: traits.maxIngestion * bodyPerCube * traits.lengthAtPuberty,
     upkeep,
     maturityUpkeep: (upkeep * (1 - kappa)) / kappa,
     eggCarbon: newbornCarbon * traits.eggPerNewborn,
     newbornCarbon,
+    store: traits.store,
     growthYield: traits.growthYield,
     lateMaturing: traits.lateMaturing,
     nitrogenPerCarbon: (traits.nitrogenContent / MOLAR_MASS.nitrogen) * perCarbon,
@@ -121,8 +125,9 @@ export function midDayLength(energetics: Energetics, length: number, fullness: n
 
 /** What one animal's day comes to; filled in place so that a run allocates nothing. */
 export interface AnimalDay {
-  /** Change of structure and of the egg buffer [mol C]. */
+  /** Change of structure, of the store by growth, and of the egg buffer [mol C]. */
   structure: number;
+  store: number;
   buffer: number;
 }
 
@@ -150,7 +155,7 @@ export interface DayRates {
 
 /**
  * Writes what one animal's day comes to into `into` [mol C].
- * Fed: growth y (kappa A - M); adults put EGG_YIELD ((1 - kappa) A - J) of females into the buffer, the young and
+ * Fed: growth y (kappa A - M), shared by structure and store; adults put EGG_YIELD ((1 - kappa) A - J) of females into the buffer, the young and
  * males respire it. Hungry: no growth, upkeep paid from all assimilated carbon, then from the buffer; then upkeep
  * falls to its starved level and structure is given up for it. Growth and eggs are cut to what assimilated
  * nitrogen and phosphorus allow at the body's fixed composition.
@@ -162,6 +167,7 @@ export function animalDay(
   rates: DayRates,
   into: AnimalDay,
 ): void {
+  into.store = 0;
   const { length, carbon } = state;
   const upkeep = rates.rate * energetics.upkeep * length * length * length;
   const mature = Math.min(length, energetics.puberty);
@@ -176,7 +182,8 @@ export function animalDay(
   const eggs =
     state.isAdult && spare > 0 ? EGG_YIELD * rates.femaleShare * spare * eggShare(energetics, length) : 0;
   const allowed = nutrientLimit(energetics, state, growth + eggs);
-  into.structure = growth * allowed;
+  into.structure = (growth * allowed) / (1 + energetics.store);
+  into.store = growth * allowed - into.structure;
   into.buffer = eggs * allowed;
 }
 

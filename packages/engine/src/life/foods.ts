@@ -94,6 +94,7 @@ export const GRAZING_INDEX: readonly number[] = FOOD_SPECS.map(({ grazing }) =>
   grazing ? VARIABLE_INDEX[grazing] : NONE,
 );
 export const ALGAE = FOODS.indexOf('algae');
+export const SUSPENDED = FOODS.indexOf('suspended algae');
 export const PREY = FOODS.indexOf('prey');
 /** Foods on land lie at these positions. */
 export const FIRST_LAND_FOOD = FOODS.indexOf('land litter');

@@ -1,5 +1,5 @@
 import type { Energetics } from './energetics.ts';
-import { ALGAE, FIRST_LAND_FOOD, FOOD_COUNT, FOOD_SPECS, PREY } from './foods.ts';
+import { ALGAE, FIRST_LAND_FOOD, FOOD_COUNT, FOOD_SPECS, PREY, SUSPENDED } from './foods.ts';
 import type { TraitValues } from './traits.ts';
 
 /** Diet of one species, arrays over FOODS. */
@@ -43,11 +43,17 @@ export interface Table {
   readonly landArea?: number;
   /** Part of its life the species spends in the water [0..1]; 1 when left out. */
   readonly inWater?: number;
+  /** Of the water [m3]; when left out, what floats counts per surface like the rest. */
+  readonly volume?: number;
   /** Prey within its reach per surface [mol/m2]; none when left out. */
   readonly prey?: number;
 }
 
-function reachOf({ area, landArea = 0, inWater = 1 }: Table, k: number): number {
+/** Water whose floating food counts as if it lay on the ground [m]: what filters feeds by concentration. @source assumed */
+const FILTERED_DEPTH = 0.1;
+
+function reachOf({ area, landArea = 0, inWater = 1, volume = 0 }: Table, k: number): number {
+  if (k === SUSPENDED && volume > 0) return (inWater * FILTERED_DEPTH) / volume;
   if (k < FIRST_LAND_FOOD) return area > 0 ? inWater / area : 0;
   return landArea > 0 ? (1 - inWater) / landArea : 0;
 }
@@ -57,7 +63,7 @@ function reachOf({ area, landArea = 0, inWater = 1 }: Table, k: number): number 
  * reference temperature; returns the sum of the weighted foods [mol/m2].
  * Intake of food k: s_k min(i, a / sum s_k e_k) X/(X + H), s_k = p_k X_k / X: animals raise their intake of poor
  * food up to the limit i of their gut, and eat no more of rich food than they can use. Amounts count per surface of
- * their place, times the part of its life the species spends there.
+ * their place, algae afloat by their concentration in a layer of 10 cm, times the part of its life the species spends there.
  * @source derived from `satiation` and the energy budget
  */
 export function wantedFood(diet: Diet, energetics: Energetics, table: Table, into: Float64Array): number {

@@ -1,6 +1,6 @@
 import { log } from '../numerics/elementary.ts';
 import { addCohort } from './cohort-train.ts';
-import type { Energetics } from './energetics.ts';
+import { type Energetics, structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
 
 /** Sizes of bought or caught animals, as parts of the way through their stage's lengths (assumed). */
@@ -23,7 +23,7 @@ export function ageAtLength(energetics: Energetics, length: number): number {
 }
 
 /**
- * Puts animals in as three cohorts of different size, oldest first, with empty egg buffers.
+ * Puts animals in as three cohorts of different size, oldest first, well fed but with empty egg buffers.
  * @param count whole number >= 0 [1]
  */
 export function addAnimals(population: LivingPopulation, stage: 'juvenile' | 'adult', count: number): void {
@@ -39,6 +39,7 @@ export function addAnimals(population: LivingPopulation, stage: 'juvenile' | 'ad
       length,
       age: ageAtLength(population.energetics, length),
       isAdult: stage === 'adult',
+      store: population.energetics.store * structureOf(population.energetics, length),
     });
   }
 }

@@ -1,11 +1,9 @@
 import { expm1 } from '../numerics/elementary.ts';
-import { dropEmpty } from './cohort-train.ts';
+import { bodyCarbonOf, dropEmpty } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
-import { structureOf } from './energetics.ts';
-import { surfaceOf } from './feeding.ts';
 import { type EatenByFood, PREY } from './foods.ts';
 import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
-import { cohortInWater } from './place.ts';
+import { cohortInWater, surfaceOf } from './place.ts';
 import type { Cover } from './surroundings.ts';
 
 const EATEN = DEATH_CAUSES.indexOf('eaten');
@@ -72,7 +70,7 @@ function hunts({ traits, hunts: kinds, train }: LivingPopulation): boolean {
 }
 
 function bodyCarbon({ train, energetics }: LivingPopulation, j: number): number {
-  return structureOf(energetics, train.length[j]!) + train.buffer[j]!;
+  return bodyCarbonOf(train, energetics, j);
 }
 
 /** Sets each population's weighted prey within reach [mol/m2]; feeding lengths must be set before. `derived`. */

@@ -174,14 +174,15 @@ describe('conservation on land', () => {
   );
 
   it('doubles when land, water, food and founders double', () => {
-    const single = landTank({ founders: 60 });
-    const double = landTank({ founders: 120, size: 2 });
+    // Many enough that no sex is missing by chance, which does depend on numbers.
+    const single = landTank({ founders: 600, size: 10 });
+    const double = landTank({ founders: 1200, size: 20 });
     for (let day = 0; day < 120; day += 1) {
-      single.serve('landLitterCarbon', 1.5);
-      double.serve('landLitterCarbon', 3);
+      single.serve('landLitterCarbon', 15);
+      double.serve('landLitterCarbon', 30);
       if (day % 3 === 0) {
-        single.serve('remainsCarbon', 0.02);
-        double.serve('remainsCarbon', 0.04);
+        single.serve('remainsCarbon', 0.2);
+        double.serve('remainsCarbon', 0.4);
       }
       single.pass(WARM);
       double.pass(WARM);

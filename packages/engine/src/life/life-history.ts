@@ -265,8 +265,8 @@ function deathTraits({ lifespan }: LifeHistory): Partial<Record<TraitId, Prior>>
     juvenileLoss: around('juvenileLoss', Math.min(0.02, 0.5 / lifespan + 0.002), 1.6),
     broodLoss: around('broodLoss', 0.005, 1.8),
     starvedUpkeep: between('starvedUpkeep', 0.5, 0.08, [0.3, 0.8]),
-    starvationCondition: between('starvationCondition', 0.62, 0.07, [0.42, 0.82]),
-    starvationHazard: around('starvationHazard', 0.7, 1.6),
+    starvationCondition: between('starvationCondition', 0.55, 0.07, [0.35, 0.75]),
+    starvationHazard: around('starvationHazard', 0.5, 1.6),
   };
 }
 

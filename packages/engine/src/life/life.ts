@@ -128,7 +128,7 @@ export function createLife(
   const strategy = demography === 'expected' ? EXPECTED : drawn(demography);
   const living = populations.map((each) => createLivingPopulation(each, parameters[each.id] ?? {}));
   const byId = new Map(living.map((population) => [population.id, population]));
-  const pasture: Pasture = { amounts: new Float64Array(FOOD_COUNT), area: 0, landArea: 0 };
+  const pasture: Pasture = { amounts: new Float64Array(FOOD_COUNT), area: 0, landArea: 0, volume: 0 };
   const ground: HuntingGround = { area: 0, landArea: 0, cover: { inWater: 0, onLand: 0 } };
   const wantedByAll = new Float64Array(FOOD_COUNT);
   const eatenByAll = nothingEaten();
@@ -180,6 +180,7 @@ export function createLife(
       for (let k = 0; k < PREY; k += 1) pasture.amounts[k] = Math.max(0, values[POOL_INDEX[k]!]!);
       pasture.area = values[submergedArea]!;
       pasture.landArea = values[landArea]!;
+      pasture.volume = values[waterVolume]!;
       ground.area = pasture.area;
       ground.landArea = pasture.landArea;
       ground.cover = setCover(values);

@@ -1,6 +1,6 @@
 import { type BroodDay, developBroods, layEggs } from './breeding.ts';
 import type { Demography } from './demography.ts';
-import { ageAndDie, type DayOutside, hazardOfAir, waterHazard } from './dying.ts';
+import { ageAndDie, crowdingTimes, type DayOutside, hazardOfAir, waterHazard } from './dying.ts';
 import { bodyRate, broodRate } from './energetics.ts';
 import { feedAndGrow, type Meal } from './feeding.ts';
 import type { LivingPopulation } from './living-population.ts';
@@ -35,6 +35,7 @@ export function liveDay(
         : 0,
     air: hazardOfAir(population, around),
   };
+  population.crowded = crowdingTimes(population, around);
   feedAndGrow(population, meal, outside.rate);
   const eggsInWater = traits.lengthAtChange > 0 ? 1 : traits.shareInWater;
   const broodDay: BroodDay = {

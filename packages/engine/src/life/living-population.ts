@@ -72,6 +72,10 @@ export interface LivingPopulation {
   preyDensity: number;
   /** How much more than ample it eats today to make up for hunger [0..2]. */
   appetite: number;
+  /** The same to fill its stores, at meals that sate [0..2]. */
+  greed: number;
+  /** Full-grown equivalents over those at which crowding begins to kill [1]. */
+  crowded: number;
   /** Assimilation over that at ample food on the last day, at most 1 [0..1]. */
   fullness: number;
   /** Ammonia in the body, as the concentration it is in balance with [mg N/L]. */
@@ -154,6 +158,8 @@ export function createLivingPopulation(
     adultsHunted: 0,
     preyDensity: 0,
     appetite: 0,
+    greed: 0,
+    crowded: 0,
     fullness: 1,
     burden: 0,
     wanted: new Float64Array(FOOD_COUNT),

@@ -24,3 +24,13 @@ export function populationInWater(population: LivingPopulation): number {
   }
   return all > 0 ? wet / all : traits.shareInWater;
 }
+
+/**
+ * Part of the food that falls to an animal of cohort i, as mm2 of feeding surface: the square of its length in the
+ * middle of the day.
+ * @source jager-2013 eq. 1: assimilation in proportion to surface
+ */
+export function surfaceOf({ train }: LivingPopulation, i: number): number {
+  const middle = train.middle[i]!;
+  return middle * middle;
+}

@@ -89,6 +89,13 @@ export const TRAIT_SPECS = {
     1,
     'part of the egg share still spent on ripening at puberty, falling with length',
   ),
+  crowdedEggs: trait(
+    '1',
+    0,
+    10,
+    'how crowding cuts eggs: at the crowding density their number is 1/(1 + this)',
+  ),
+  store: trait('1', 0, 3, 'reserve of a well-fed animal, a part of its mass, over the mass without it'),
 
   // More foods
   preferenceForSuspended: trait('1', 0, 1000, 'weight of algae afloat among foods of equal amount'),
@@ -158,11 +165,14 @@ export const TRAIT_IDS = Object.keys(TRAIT_SPECS) as TraitId[];
 /**
  * Values of the traits a species file may leave out: they switch the behaviour off. What a land or amphibious
  * animal needs of them comes from its life history (`life-history.ts`).
- * @source assumed: growthYield from jager-2013 Table 1; the rest means 'none'
+ * @source assumed: growthYield from jager-2013 Table 1; store: fat, glycogen and a full gut of small invertebrates make
+ * up 10 to 40 % of dry mass (memory); the rest means 'none'
  */
 export const TRAIT_DEFAULTS = {
   growthYield: 0.8,
   lateMaturing: 0,
+  crowdedEggs: 0,
+  store: 0.3,
   preferenceForSuspended: 0,
   preferenceForBiofilm: 0,
   preferenceForCarrion: 0,

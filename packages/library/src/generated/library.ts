@@ -4636,6 +4636,19 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "rule of thumb among keepers and shops, no primary source"
     }
    },
+   "traits": {
+    "crowdedEggs": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Springtails lay fewer eggs the less ground each has (Green 1962, 1964, for Folsomia); that half are left at the ground claimed is judgement."
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
@@ -5992,6 +6005,35 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
      "note": "As for growth."
+    },
+    "halfSaturation": {
+     "value": 0.05,
+     "unit": "mol/m²",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Belongs to the weight of floating algae above."
+    },
+    "crowdedEggs": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Crowding lowers the broods of water fleas whatever the food (Gergs et al. 2014); that half are left at the crowding density is judgement."
+    },
+    "preferenceForSuspended": {
+     "value": 30,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 12,
+     "max": 75,
+     "basis": "derived",
+     "source": "Gergs, Preuss and Palmqvist 2014, PLoS ONE 9: e91503; via the Add-my-Pet species file",
+     "note": "Food counts as in a layer of 10 cm; with the half saturation below intake is then half at 0.2 mg C/L."
     }
    },
    "tolerances": {
@@ -7663,6 +7705,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "derived",
      "source": "Arrhenius fit to egg times at 14, 15, 20 and 25 °C, see the note",
      "note": "17, 15, 9 and 7 d (Fountain and Hopkin 2005 and others)."
+    },
+    "crowdedEggs": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Springtails lay fewer eggs the less ground each has (Green 1962, 1964, for Folsomia); that half are left at the ground claimed is judgement."
     }
    },
    "tolerances": {
@@ -12814,6 +12867,19 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19"
     }
    },
+   "traits": {
+    "crowdedEggs": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four times the density cut the eggs of Biomphalaria snails by 72 to 75 % (McCreesh et al. 2014), and eggs fall with density however much food there is (Mangal et al. 2010); that half are left at the crowding density is judgement."
+    }
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -13113,6 +13179,19 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Benider, Tifnouti and Pourriot 2002, Hydrobiologia 468: 1-11; via the Add-my-Pet species file",
      "note": "Median age at death 4.5 d at 25 °C, 8 at 30, 14 at 20 and 19 at 18 °C."
+    }
+   },
+   "traits": {
+    "crowdedEggs": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Crowding lowers the broods of water fleas whatever the food (Gergs et al. 2014); that half are left at the crowding density is judgement."
     }
    },
    "tolerances": {
@@ -16397,6 +16476,17 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.04,
      "basis": "assumed",
      "source": "judgement of the author of this file"
+    },
+    "crowdedEggs": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four times the density cut the eggs of Biomphalaria snails by 72 to 75 % (McCreesh et al. 2014), and eggs fall with density however much food there is (Mangal et al. 2010); that half are left at the crowding density is judgement."
     }
    },
    "tolerances": {
@@ -17099,6 +17189,17 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.04,
      "basis": "assumed",
      "source": "judgement of the author of this file"
+    },
+    "crowdedEggs": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four times the density cut the eggs of Biomphalaria snails by 72 to 75 % (McCreesh et al. 2014), and eggs fall with density however much food there is (Mangal et al. 2010); that half are left at the crowding density is judgement."
     }
    },
    "tolerances": {
@@ -17678,6 +17779,19 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 1100,
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "traits": {
+    "crowdedEggs": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.3,
+     "max": 3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Four times the density cut the eggs of Biomphalaria snails by 72 to 75 % (McCreesh et al. 2014), and eggs fall with density however much food there is (Mangal et al. 2010); that half are left at the crowding density is judgement."
     }
    },
    "tolerances": {
