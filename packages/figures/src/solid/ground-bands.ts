@@ -1,39 +1,43 @@
 import { zoneLook } from '../plan-view/parts/zones.ts';
-import { polyline } from '../scene/path.ts';
 import { element, type SceneNode } from '../scene/scene.ts';
 import { materialLook } from '../section/materials.ts';
-import { clipped, type Spot } from './clip.ts';
+import { clipped } from './clip.ts';
 import { bandsFarFirst, type Face, facesOf } from './ground-faces.ts';
+import { pathOf } from './outline-path.ts';
 import { pieceParts } from './pieces.ts';
+import { slabParts } from './slabs.ts';
 import type { SolidFrame } from './solid-frame.ts';
 import { mixed } from './tint.ts';
 
 /** The faces of one band of blocks, far blocks first. */
 export interface BandOfFaces {
-  /** The first block of the band. */
-  readonly at: readonly [column: number, row: number];
+  readonly blocks: readonly (readonly [column: number, row: number])[];
   readonly faces: readonly Face[];
 }
 
 export function bandsOfFaces(frame: SolidFrame): BandOfFaces[] {
   return bandsFarFirst(frame).map((band) => ({
-    at: band[0] ?? [0, 0],
+    blocks: band,
     faces: band.flatMap(([column, row]) => facesOf(frame, column, row)),
   }));
 }
 
-/** Ground and pieces on one side of the water level, far bands first, each band over those behind it. */
+/** Ground, slabs over caves and pieces on one side of the water level, far bands first, each band over those behind it. */
 export function groundBands(
   frame: SolidFrame,
   bands: readonly BandOfFaces[],
   keep: 'above' | 'below',
 ): SceneNode[] {
   const { level } = frame.plan.water;
-  return bands.flatMap(({ at, faces: all }) => {
+  return bands.flatMap(({ blocks, faces: all }) => {
     const faces = all
       .map((face) => ({ ...face, spots: clipped(face.spots, level, keep) }))
       .filter(({ spots }) => spots.length >= 3);
-    return [...merged(faces).flatMap((run) => faceNodes(frame, run)), ...pieceParts(frame, at, keep)];
+    return [
+      ...merged(faces).flatMap((run) => faceNodes(frame, run)),
+      ...slabParts(frame, blocks, keep),
+      ...pieceParts(frame, blocks[0] ?? [0, 0], keep),
+    ];
   });
 }
 
@@ -68,13 +72,6 @@ function faceNodes(frame: SolidFrame, { first, faces }: Run): SceneNode[] {
     element('path', { d, fill, stroke: fill, 'stroke-width': 0.7, 'stroke-linejoin': 'round' }),
     ...(pattern ? [element('path', { d, fill: pattern })] : []),
   ];
-}
-
-export function pathOf({ projection }: SolidFrame, spots: readonly Spot[]): string {
-  return polyline(
-    spots.map(([x, y, z]) => projection.at(x, y, z)),
-    true,
-  );
 }
 
 /** Patterns of everything that shows: tops from above and all layers on the sides. */

@@ -2,7 +2,7 @@ import { element, group, type SceneNode } from '../scene/scene.ts';
 import { groundBuildUp } from '../section/layer-bodies.ts';
 import { materialLook } from '../section/materials.ts';
 import type { Spot } from './clip.ts';
-import { pathOf } from './ground-bands.ts';
+import { pathOf } from './outline-path.ts';
 import type { Side } from './projection.ts';
 import type { SolidFrame } from './solid-frame.ts';
 import { mixed } from './tint.ts';

@@ -2,7 +2,8 @@ import { element, group, type Scene, type SceneNode, sceneOf } from '../scene/sc
 import { materialTiles } from '../section/materials.ts';
 import { farBox, nearBox } from './box-lines.ts';
 import { clipped } from './clip.ts';
-import { type BandOfFaces, bandsOfFaces, groundBands, pathOf, patternsShown } from './ground-bands.ts';
+import { type BandOfFaces, bandsOfFaces, groundBands, patternsShown } from './ground-bands.ts';
+import { pathOf } from './outline-path.ts';
 import { nearSides } from './sides.ts';
 import { type SolidFrame, solidFrame } from './solid-frame.ts';
 import type { SolidOptions } from './solid-options.ts';

@@ -103,3 +103,18 @@ describe('the body', () => {
     expect(viewWords(-90, 20)).toBe('from the left, 20° from above');
   });
 });
+
+describe('slabs over caves', () => {
+  it('are drawn over the ground of the cave, on both sides of the level, and from every side', () => {
+    const [pool, ...rest] = ALDER_CORNER.zones;
+    if (!pool) throw new Error('the plan has no pool');
+    const { level } = ALDER_CORNER.water;
+    const roof = { bottom: level - 0.02, top: level + 0.02, density: 2750 };
+    const plan = { ...ALDER_CORNER, zones: [{ ...pool, roof }, ...rest] };
+    for (const turn of [20, 110, 200, 290]) {
+      const found = sceneToSvg(solidScene({ ...options(turn, 30), plan })).split(`data-slab="${pool.id}"`);
+      expect(found.length, `turned by ${turn}`).toBeGreaterThan(3);
+    }
+    expect(sceneToSvg(solidScene(options(20, 30)))).not.toContain('data-slab');
+  });
+});
