@@ -10,6 +10,7 @@ export * from './climate/panes.ts';
 export * from './climate/reference-evapotranspiration.ts';
 export * from './climate/room-drivers.ts';
 export * from './climate/saturation.ts';
+export * from './community/answers-to-pest.ts';
 export { carryingCapacity, type FedAdults, type FoodCapacity } from './community/carrying-capacity.ts';
 export * from './community/conflicts.ts';
 export * from './community/feeding-plan.ts';

@@ -1,6 +1,8 @@
 import { inhabitantOf, inhabitantsOf, lifePopulationOf, placeFactsOf } from '@shoreglass/contract';
 import {
+  answersToPest,
   conflictsOf,
+  type Hunter,
   expectedRun,
   feedingPlan,
   type LifeAnswers,
@@ -25,6 +27,7 @@ interface LifeOptions {
   readonly seed: number;
   readonly add?: Wanted;
   readonly hold?: readonly Wanted[];
+  readonly pest?: string;
   readonly json: boolean;
 }
 
@@ -48,10 +51,52 @@ function wantedOf(text: string): Wanted {
   return { species, count };
 }
 
+/** Reads the name of a species. */
+function speciesOf(text: string): string {
+  return wantedOf(`${text}:1`).species;
+}
+
+const MOST_HUNTERS = 3;
+
+/** Animals of the library that mostly hunt the kind a pest is, in the same place, the keenest first. */
+function huntersOf(plan: Plan, pest: string): Hunter[] {
+  const prey = library.organism(pest);
+  const kind = lifePopulationOf(prey, '').traits.preyKind;
+  if (kind === undefined) return [];
+  const zone = plan.zones[0]?.id ?? '';
+  return Object.values(library.data.organisms)
+    .filter(({ id, habitat }) => id !== pest && habitat === prey.habitat)
+    .map((animal) => ({ animal, population: lifePopulationOf(animal, zone) }))
+    .map(({ animal, population }) => ({ animal, population, hunts: population.traits.hunts ?? {} }))
+    .filter(({ hunts }) => (hunts[kind] ?? 0) >= 0.3)
+    .sort((a, b) => (b.hunts[kind] ?? 0) - (a.hunts[kind] ?? 0))
+    .slice(0, MOST_HUNTERS)
+    .map(({ animal, population }) => ({ population, adults: animal.leastFounders?.value ?? 2 }));
+}
+
+function pestAnswers(plan: Plan, species: string, { days, members, seed }: LifeOptions): LifeAnswers['pest'] {
+  const animal = library.organism(species);
+  if (!plan.populations.some(({ id }) => id === species))
+    throw new BadInput(
+      `${species} does not live in this enclosure; put it into the file under animals (a few that came along with plants will do)`,
+    );
+  return {
+    species,
+    name: animal.name,
+    answers: answersToPest(plan, species, {
+      days,
+      members: Math.min(members, MEMBERS_TO_COMPARE),
+      seed,
+      hunters: huntersOf(plan, species),
+    }),
+  };
+}
+
 const WIDEST = 100;
 const MEMBERS_TO_COMPARE = 16;
 
-function answersTo(plan: Plan, { add, hold, days, members, seed }: LifeOptions): LifeAnswers {
+function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
+  const { add, hold, pest, days, members, seed } = options;
   const zone = plan.zones[0]?.id ?? '';
   const addition = add
     ? {
@@ -68,7 +113,11 @@ function answersTo(plan: Plan, { add, hold, days, members, seed }: LifeOptions):
     (hold ?? []).map(({ species, count }) => [species, count]),
   );
   const feeding = hold ? feedingPlan(plan, targets) : undefined;
-  return { ...(addition ? { addition } : {}), ...(feeding ? { feeding } : {}) };
+  return {
+    ...(addition ? { addition } : {}),
+    ...(feeding ? { feeding } : {}),
+    ...(pest ? { pest: pestAnswers(plan, pest, options)! } : {}),
+  };
 }
 
 async function showLife(file: string, options: LifeOptions): Promise<void> {
@@ -105,6 +154,7 @@ export function addLife(program: Command): void {
       'find how to feed so that N adults are held; may be given several times',
       (text: string, before: readonly Wanted[] = []) => [...before, wantedOf(text)],
     )
+    .option('--pest <species>', 'compare what can be done against a species that grows too many', speciesOf)
     .option('--json', 'print one JSON document (docs/schema/life.schema.json) and nothing else', false)
     .action(showLife);
 }

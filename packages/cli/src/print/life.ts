@@ -102,9 +102,30 @@ function effectLines(effects: readonly AdditionEffect[]): string[] {
   });
 }
 
+function pestLines({ answers }: NonNullable<LifeDocument['pest']>): string[] {
+  const [nothing] = answers;
+  return answers.flatMap(({ kind, name, pest, gone, others }) => {
+    const end = `${number(pest.q50)} on the last day ${colours.dim(`(${number(pest.q10)} to ${number(pest.q90)} in 4 runs of 5)`)}`;
+    const none = gone > 0 ? `, none left in ${Math.round(100 * gone)} % of the runs` : '';
+    const changed = others.filter(({ id, end: { q50 } }) => {
+      const before = nothing?.others.find((other) => other.id === id)?.end.q50 ?? 0;
+      return kind !== 'nothing' && Math.abs(q50 - before) > 0.1 * Math.max(before, 1);
+    });
+    const told = changed.map(({ id, name: called, end: { q50 } }) => {
+      const before = nothing?.others.find((other) => other.id === id)?.end.q50 ?? 0;
+      return `${called} ${number(q50)} instead of ${number(before)}`;
+    });
+    return [
+      `  ${colours.bold(name)}: ${end}${none}`,
+      ...(told.length > 0 ? [`    others: ${told.join('; ')}`] : []),
+    ];
+  });
+}
+
 /** The community for people, as text for a terminal `width` characters wide. */
 export function lifeText(document: LifeDocument, width: number): string {
-  const { enclosure, run, conflicts, capacity, populations, plants, flows, addition, feeding } = document;
+  const { enclosure, run, conflicts, capacity, populations, plants, flows, addition, feeding, pest } =
+    document;
   const title = (text: string): string => `\n${colours.underline(text)}`;
   return [
     `\n${colours.bold(enclosure.name)}, ${run.days} days from ${calendarDay(enclosure.startDate, 0)}, ${run.members} runs, seed ${run.seed}`,
@@ -131,6 +152,7 @@ export function lifeText(document: LifeDocument, width: number): string {
     ...(feeding
       ? [title('How to feed'), ...feeding.sentences.map((sentence) => wrapped(sentence, width, '  '))]
       : []),
+    ...(pest ? [title(`What can be done against ${pest.name}`), ...pestLines(pest)] : []),
     '',
   ].join('\n');
 }

@@ -102,6 +102,22 @@ const feeding = z.strictObject({
   sentences: z.array(z.string()).readonly(),
 });
 
+const pest = z.strictObject({
+  species: z.string(),
+  name: z.string(),
+  answers: z
+    .array(
+      z.strictObject({
+        kind: z.enum(['nothing', 'less feed', 'bait', 'hunter']),
+        name: z.string(),
+        pest: spread.describe('Animals on the last day.'),
+        gone: z.number().min(0).max(1).describe('Part of the runs in which none are left.'),
+        others: z.array(z.strictObject({ id: z.string(), name: z.string(), end: spread })).readonly(),
+      }),
+    )
+    .readonly(),
+});
+
 /** The living community as one document, as `life --json` prints it. */
 export const lifeDocumentSchema = z.strictObject({
   enclosure: z.strictObject({ id: z.string(), name: z.string(), startDate: z.string() }),
@@ -118,4 +134,5 @@ export const lifeDocumentSchema = z.strictObject({
   flows: z.array(flow).readonly(),
   addition: z.exactOptional(addition),
   feeding: z.exactOptional(feeding),
+  pest: z.exactOptional(pest),
 });

@@ -6,6 +6,7 @@ import type { PreparedOutlook } from '../outlook/prepare.ts';
 import { expectedDocument, summarise } from '../outlook/summarise.ts';
 import { type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
 import type { RunRecord } from '../run/run.ts';
+import type { PestAnswer } from './answers-to-pest.ts';
 import { carryingCapacity, type FoodCapacity } from './carrying-capacity.ts';
 import type { FeedingPlan } from './feeding-plan.ts';
 import { type FoodFlow, foodFlows } from './food-flows.ts';
@@ -44,10 +45,16 @@ export interface LifeDocument {
   };
   /** How to feed for the adults wanted, when that was asked. */
   readonly feeding?: FeedingPlan;
+  /** What can be done against a species, when that was asked. */
+  readonly pest?: {
+    readonly species: string;
+    readonly name: string;
+    readonly answers: readonly PestAnswer[];
+  };
 }
 
 /** Answers to questions that need runs of their own. */
-export type LifeAnswers = Pick<LifeDocument, 'addition' | 'feeding'>;
+export type LifeAnswers = Pick<LifeDocument, 'addition' | 'feeding' | 'pest'>;
 
 function populationOutlooks(
   { plan }: PreparedOutlook,
