@@ -1,11 +1,14 @@
 import { loadBundledEnclosure, planOf } from '@shoreglass/contract';
 import {
+  additionInquiry,
+  answerWith,
   carryingCapacity,
   expectedRun,
   feedingPlan,
   foodFlows,
   type Plan,
   prepareOutlook,
+  runTrial,
   whatIfAdded,
 } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
@@ -69,6 +72,11 @@ describe('the community of the demo', () => {
       const own = effects.find(({ series }) => series === 'population:hyalella-azteca:adult')!;
       expect(own.difference.q50).toBeGreaterThan(15);
       expect(own.course).toHaveLength(40);
+      for (const { course, courseLow, courseHigh } of effects)
+        for (const [day, middle] of course.entries()) {
+          expect(courseLow[day]!).toBeLessThanOrEqual(middle);
+          expect(courseHigh[day]!).toBeGreaterThanOrEqual(middle);
+        }
       expect(() =>
         whatIfAdded(
           plan,
@@ -76,6 +84,27 @@ describe('the community of the demo', () => {
           { days: 5, members: 2, seed: 1 },
         ),
       ).toThrow(/at least 1/);
+    },
+    SLOW,
+  );
+
+  it(
+    'is asked the same in portions elsewhere as at once here, with how far it is',
+    async () => {
+      const { founders: _, ...snail } = plan.populations[1]!;
+      const addition = { population: { ...snail, founders: [] }, adults: 5, day: 3 };
+      const options = { days: 12, members: 6, seed: 7 };
+      const told: number[] = [];
+      const elsewhere = await answerWith(
+        additionInquiry(plan, addition, options),
+        async (order) => runTrial(plan, order),
+        ({ done, expected }) => {
+          expect(expected).toBe(12);
+          told.push(done);
+        },
+      );
+      expect(elsewhere).toEqual(whatIfAdded(plan, addition, options));
+      expect(told[told.length - 1]).toBe(12);
     },
     SLOW,
   );

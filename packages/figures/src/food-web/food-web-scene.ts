@@ -41,7 +41,7 @@ export function foodWebScene(options: FoodWebOptions): Scene {
     ),
     group(
       { 'data-part': 'prey' },
-      layout.prey.map((each) => preyArc(each, layout, options)),
+      layout.prey.map((_, at) => preyArc(at, layout, options)),
     ),
     group(
       { 'data-part': 'foods' },
@@ -175,17 +175,26 @@ function named({ name, middle }: WebNode, { x, room, anchor, note }: Naming, pal
   ]);
 }
 
+/** Between the ends of arcs that meet at one bar [px]. */
+const APART = 8;
+
 /** Eaten by another animal: an arc beside the bars from the prey to the eater, with a barb where it ends. */
-function preyArc(flow: WebPrey, { eaters, right }: FoodWebLayout, options: FoodWebOptions): SceneNode {
+function preyArc(at: number, { eaters, right, prey }: FoodWebLayout, options: FoodWebOptions): SceneNode {
   const { palette, unit } = options;
-  const from = eaters.find(({ id }) => id === flow.prey)?.middle ?? 0;
-  const to = eaters.find(({ id }) => id === flow.eater)?.middle ?? 0;
+  const flow = prey[at] as WebPrey;
+  const middleOf = (id: string) => eaters.find((each) => each.id === id)?.middle ?? 0;
   const own = flow.prey === flow.eater;
+  // Arcs that end at the same eater arrive one below the other.
+  const before = prey
+    .slice(0, at)
+    .filter(({ eater, prey: other }) => eater === flow.eater && other !== eater);
+  const start = middleOf(flow.prey) + (own ? -4 : 6);
+  const end = own ? start - 2 * APART : middleOf(flow.eater) + APART * before.length;
   const x = right + BAR + 1;
-  const [start, end] = own ? [from + 7, to - 7] : [from, to];
-  const reach = own ? 26 : Math.min(70, 28 + Math.abs(to - from) * 0.16);
-  const apex = x + reach * 0.75;
-  const d = `M${x} ${start.toFixed(1)}C${x + reach} ${start.toFixed(1)} ${x + reach} ${end.toFixed(1)} ${x + 5} ${end.toFixed(1)}`;
+  const reach = own ? 26 : Math.min(70, 28 + Math.abs(end - start) * 0.16);
+  const handles = `${x + reach} ${start.toFixed(1)} ${x + reach} ${end.toFixed(1)}`;
+  const d = `M${x} ${start.toFixed(1)}C${handles} ${x + 5} ${end.toFixed(1)}`;
+  const label = start + (end - start) * (own ? 0.5 : 0.35) + 4;
   return group({ 'data-prey': flow.prey }, [
     element('path', {
       d,
@@ -194,11 +203,8 @@ function preyArc(flow: WebPrey, { eaters, right }: FoodWebLayout, options: FoodW
       'stroke-width': Math.max(3, flow.thickness),
     }),
     element('path', { d, fill: 'none', stroke: palette.ink, 'stroke-width': 1 }),
-    element('path', {
-      d: `M${x} ${end.toFixed(1)}l7 -4v8z`,
-      fill: palette.ink,
-    }),
-    textAt(apex + 4, (start + end) / 2 + (own ? -8 : 4), flowAmountText(flow.amount, unit), {
+    element('path', { d: `M${x} ${end.toFixed(1)}l7 -4v8z`, fill: palette.ink }),
+    textAt(x + reach * 0.75 + 4, label, flowAmountText(flow.amount, unit), {
       size: 12,
       fill: palette.ink,
       halo: palette.paper,

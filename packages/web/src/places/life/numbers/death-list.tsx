@@ -24,12 +24,12 @@ export function DeathList({ population: { born, deaths }, days }: DeathListProps
         <ul className={styles.causes}>
           {causes.map(([cause, count]) => (
             <li key={cause}>
-              <span>{cause}</span>
+              <span>{wordsFor(cause)}</span>
               <span>{number(count)}</span>
               <progress
                 value={count}
                 max={all}
-                aria-label={`${cause}: ${percent(count / all)} of the deaths`}
+                aria-label={`${wordsFor(cause)}: ${percent(count / all)} of the deaths`}
               />
             </li>
           ))}
@@ -41,3 +41,6 @@ export function DeathList({ population: { born, deaths }, days }: DeathListProps
 
 const number = (value: number): string =>
   quantityText(value >= 1000 ? Number(value.toPrecision(2)) : Math.round(value), '');
+
+/** What kills whoever is well otherwise has no better name in the engine. */
+const wordsFor = (cause: string): string => (cause === 'background' ? 'all other causes' : cause);

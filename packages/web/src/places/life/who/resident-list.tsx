@@ -131,7 +131,7 @@ function animalWords({ adults, juveniles, zone, after }: AnimalRow, zones: Sound
     Number(adults) === 0 ? '' : `${adults} ${Number(adults) === 1 ? 'adult' : 'adults'}`,
     Number(juveniles) === 0 ? '' : `${juveniles} young`,
   ].filter((part) => part !== '');
-  const day = Number(after) === 0 ? '' : `, from day ${after}`;
+  const day = Number(after) === 0 ? '' : `, from\u00a0day\u00a0${after}`;
   return `${counts.join(' and ') || 'none yet'} in ${zoneName(zones, zone)}${day}`;
 }
 
