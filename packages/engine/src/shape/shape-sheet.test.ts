@@ -129,6 +129,16 @@ describe('flow', () => {
       'pump cannot reach its outlet: it lifts water 80 cm at most, and the outlet lies 82 cm above the water',
     );
   });
+  it('loses in the hose what Blasius says of smooth pipes, and stands on the lip at the critical depth', () => {
+    const { clean, hoseSpeed = 0, sheet } = shapeSheet(withPump()).flow!;
+    // White, Fluid Mechanics, eq. 6.39: f = 0.316 Re^-1/4 for 4000 < Re < 1e5; water of 20 degC, 1.004e-6 m2/s.
+    const reynolds = (hoseSpeed * 0.012) / 1.004e-6;
+    expect(reynolds).toBeGreaterThan(4000);
+    const blasius = ((0.316 / reynolds ** 0.25) * (0.6 / 0.012) * hoseSpeed ** 2) / (2 * 9.80665);
+    expect(Math.abs(clean.hoseLoss / blasius - 1)).toBeLessThan(0.06);
+    // White, eq. 10.30: the depth at a free overfall of a wide channel, (q^2/g)^(1/3).
+    expect(sheet?.depth).toBeCloseTo(((clean.flow / 0.05) ** 2 / 9.80665) ** (1 / 3), 4);
+  });
   it('falls as the outlet rises, the hose narrows and the filter shrinks', () => {
     const flowOf = (change: Partial<Pump>) => circuitPoint({ ...PUMP, ...change }, 0.15, CLEAN).flow;
     for (let i = 0; i < 8; i++) {
