@@ -175,3 +175,23 @@ test('a cave has a slab over it, a wall stands along the back, a stream lies in 
   expect(stream.shape.plan.zones.at(-1)?.kind).toBe('stream');
   expect(after(stream.text, 'zone:stream', 'Take Stream away').text).toBe(TEXT);
 });
+
+test('whatever a part of the examples can be given, the file is sound with it, and the same without it again', () => {
+  for (const id of ['beck-bank', 'fern-island']) {
+    const text = library.data.enclosures[id] ?? '';
+    for (const { id: part, more = [] } of handlesOf(shapeOf(text)))
+      for (const { name, edit } of more) {
+        const given = editEnclosureAll(text, [edit]);
+        const what = `${name}, ${part} of ${id}`;
+        const option = handleNamed(handlesOf(shapeOf(given)), part)?.less?.find((each) => each.name === name);
+        expect(option, what).toBeDefined();
+        expect(
+          openEnclosure(
+            editEnclosureAll(given, [{ path: option?.edit.path ?? [], value: undefined }]),
+            'a.yaml',
+          ).plan,
+          what,
+        ).toEqual(openEnclosure(text, 'a.yaml').plan);
+      }
+  }
+}, 60_000);

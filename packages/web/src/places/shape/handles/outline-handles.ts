@@ -84,7 +84,7 @@ function wholeZone(
   const corners = zone.outline as Corners;
   const middle = (axis: 'x' | 'y') => corners.reduce((sum, corner) => sum + corner[axis], 0) / corners.length;
   const { glass } = content;
-  const roof = roofOf(zone, index, materials);
+  const roof = roofOf(zone, index, { materials, height: glass.height });
   return {
     id: `zone:${zone.id}`,
     group: 'ground',

@@ -21,11 +21,11 @@ const ROOF = { room: 0.07, thick: 0.03 } as const;
 /** What a slab is of when the file does not say. */
 const USUAL_SLAB = 'slate';
 
-/** What kind of place a zone is, and the slab above it, as over a cave: its heights and stone, or that it can be given one. */
+/** What kind of place a zone is, and the slab above it, as over a cave: its heights and stone, or that it can be given one where there is room. */
 export function roofOf(
   zone: ShapeContent['zones'][number],
   index: number,
-  materials: readonly MaterialName[],
+  { materials, height }: { readonly materials: readonly MaterialName[]; readonly height: number },
 ): Pick<Required<Handle>, 'measures' | 'choices' | 'more' | 'less'> {
   const heights = [
     ...Object.values(zone.ground ?? {}),
@@ -48,11 +48,14 @@ export function roofOf(
     );
     choices.push({ ...stone, id: 'roof-material', name: 'Roof of' });
   }
-  return { measures, choices, more, less };
+  return { measures, choices, more: bottom + ROOF.thick <= height ? more : [], less };
 }
 
 /** Zones from pane to pane as wholes: chosen from the list, since their borders are what is dragged. */
-export function stripZoneHandles({ zones }: ShapeContent, materials: readonly MaterialName[]): Handle[] {
+export function stripZoneHandles(
+  { zones, glass }: ShapeContent,
+  materials: readonly MaterialName[],
+): Handle[] {
   return zones.flatMap((zone, index): Handle[] =>
     zone.outline
       ? []
@@ -61,7 +64,7 @@ export function stripZoneHandles({ zones }: ShapeContent, materials: readonly Ma
             id: `zone:${zone.id}`,
             group: 'ground',
             name: `${zone.name ?? zone.id}, the whole zone`,
-            ...roofOf(zone, index, materials),
+            ...roofOf(zone, index, { materials, height: glass.height }),
           },
         ],
   );
