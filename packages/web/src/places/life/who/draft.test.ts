@@ -59,6 +59,15 @@ describe('a draft of who lives here', () => {
     expect(content?.plants ?? []).toEqual([]);
   });
 
+  test('a guest that may come along is written with its chance, and read back', () => {
+    const [first, second, ...others] = base.animals;
+    if (!first || !second) throw new Error('too few live in the example');
+    const guest = { ...second, after: '', chance: '15' };
+    const { text } = after({ ...base, animals: [first, guest, ...others] });
+    const again = read(text).sound;
+    expect(again && draftOf(again, nameOf).animals[1]).toEqual(guest);
+  });
+
   test('what cannot be written is told with its name', () => {
     const [first, ...others] = base.animals;
     if (!first) throw new Error('nobody lives in the example');

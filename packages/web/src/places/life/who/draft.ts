@@ -13,6 +13,8 @@ export interface AnimalRow {
   readonly juveniles: string;
   /** Days after the start. */
   readonly after: string;
+  /** That they come along with plants by accident [%]; surely there when empty. */
+  readonly chance: string;
 }
 
 export interface PlantRow {
@@ -23,6 +25,8 @@ export interface PlantRow {
   /** Of the ground of its zone, or of the pool [%]. */
   readonly cover: string;
   readonly fragments: boolean;
+  /** That it comes along by accident [%]; surely there when empty. */
+  readonly chance: string;
 }
 
 /** Who is to live here, as it stands on the sheet. */
@@ -41,7 +45,7 @@ const percentOf = (share: number): string => String(Number((share * 100).toFixed
 /** What the file says, as a draft without changes. */
 export function draftOf({ animals, plants }: SoundLife, nameOf: NameOf): Draft {
   return {
-    animals: animals.map(({ species, name, zone, adults, juveniles, after }, at) => ({
+    animals: animals.map(({ species, name, zone, adults, juveniles, after, chance }, at) => ({
       at,
       species,
       name: name ?? nameOf('animals', species),
@@ -49,14 +53,16 @@ export function draftOf({ animals, plants }: SoundLife, nameOf: NameOf): Draft {
       adults: written(adults),
       juveniles: written(juveniles),
       after: written(after),
+      chance: chance === undefined ? '' : percentOf(chance),
     })),
-    plants: plants.map(({ plant, name, zone, cover, start }, at) => ({
+    plants: plants.map(({ plant, name, zone, cover, start, chance }, at) => ({
       at,
       plant,
       name: name ?? nameOf('plants', plant),
       zone,
       cover: percentOf(cover),
       fragments: start === 'fragments',
+      chance: chance === undefined ? '' : percentOf(chance),
     })),
   };
 }
@@ -78,10 +84,15 @@ export function draftProblem({ animals, plants }: Draft): string | undefined {
   for (const { name, cover } of plants)
     if (!/^\d{1,3}(\.\d+)?$/.test(cover.trim()) || Number(cover) > 100)
       return `${name}: cover must be a number from 0 to 100 %, not "${cover}".`;
+  for (const { name, chance } of [...animals, ...plants])
+    if (chance !== '' && !(/^\d{1,3}(\.\d+)?$/.test(chance.trim()) && Number(chance) <= 100))
+      return `${name}: the chance must be a number from 0 to 100 %, not "${chance}".`;
   return undefined;
 }
 
 const counted = (text: string): number | undefined => (text.trim() === '' ? undefined : Number(text));
+const shareText = (text: string): string | undefined =>
+  text.trim() === '' ? undefined : `${Number(text)} %`;
 const daysText = (text: string): string | undefined =>
   text.trim() === '' || Number(text) === 0 ? undefined : `${Number(text)} d`;
 
@@ -89,17 +100,24 @@ function given(entries: Readonly<Record<string, EditValue | undefined>>): EditVa
   return Object.fromEntries(Object.entries(entries).filter(([, value]) => value !== undefined)) as EditValue;
 }
 
-const animalEntry = ({ species, zone, adults, juveniles, after }: AnimalRow): EditValue =>
+const animalEntry = ({ species, zone, adults, juveniles, after, chance }: AnimalRow): EditValue =>
   given({
     species,
     zone,
     adults: counted(adults),
     juveniles: counted(juveniles),
     after: daysText(after),
+    chance: shareText(chance),
   });
 
-const plantEntry = ({ plant, zone, cover, fragments }: PlantRow): EditValue =>
-  given({ plant, zone, cover: `${Number(cover)} %`, start: fragments ? 'fragments' : undefined });
+const plantEntry = ({ plant, zone, cover, fragments, chance }: PlantRow): EditValue =>
+  given({
+    plant,
+    zone,
+    cover: `${Number(cover)} %`,
+    start: fragments ? 'fragments' : undefined,
+    chance: shareText(chance),
+  });
 
 interface Listed<Row> {
   readonly list: 'animals' | 'plants';
@@ -143,6 +161,7 @@ export function draftEdits(before: Draft, draft: Draft): Edit[] {
         ...(differ(was, row, 'adults') ? [{ key: 'adults', value: counted(row.adults) }] : []),
         ...(differ(was, row, 'juveniles') ? [{ key: 'juveniles', value: counted(row.juveniles) }] : []),
         ...(differ(was, row, 'after') ? [{ key: 'after', value: daysText(row.after) }] : []),
+        ...(differ(was, row, 'chance') ? [{ key: 'chance', value: shareText(row.chance) }] : []),
       ],
     }),
     ...listEdits<PlantRow>({
@@ -156,6 +175,7 @@ export function draftEdits(before: Draft, draft: Draft): Edit[] {
         ...(differ(was, row, 'fragments')
           ? [{ key: 'start', value: row.fragments ? 'fragments' : undefined }]
           : []),
+        ...(differ(was, row, 'chance') ? [{ key: 'chance', value: shareText(row.chance) }] : []),
       ],
     }),
   ];

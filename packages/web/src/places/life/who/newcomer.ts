@@ -34,12 +34,12 @@ export function withNewcomer(
   const { id, name, habitat } = entry;
   const zone = firstZone(zones, habitat);
   if (list === 'animals') {
-    const row = { species: id, name, zone, adults: FIRST_ADULTS, juveniles: '', after: '28' };
+    const row = { species: id, name, zone, adults: FIRST_ADULTS, juveniles: '', after: '28', chance: '' };
     return { ...draft, animals: [...draft.animals, row] };
   }
   return {
     ...draft,
-    plants: [...draft.plants, { plant: id, name, zone, cover: FIRST_COVER, fragments: false }],
+    plants: [...draft.plants, { plant: id, name, zone, cover: FIRST_COVER, fragments: false, chance: '' }],
   };
 }
 

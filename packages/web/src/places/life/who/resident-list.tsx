@@ -83,6 +83,13 @@ function Animal({ row, zones, entry, onChange }: RowProps<AnimalRow>) {
         value={row.after}
         write={(after) => onChange({ ...row, after })}
       />
+      <NumberField
+        label="Chance, %"
+        of={row.name}
+        value={row.chance}
+        placeholder="surely"
+        write={(chance) => onChange({ ...row, chance })}
+      />
     </Resident>
   );
 }
@@ -94,7 +101,7 @@ function Plant({ row, zones, entry, onChange }: RowProps<PlantRow>) {
       id={row.plant}
       row={row}
       entry={entry}
-      words={`${row.cover || '…'} % of ${zoneName(zones, row.zone)}${row.fragments ? ', sprinkled on as fragments' : ''}`}
+      words={`${row.cover || '…'} % of ${zoneName(zones, row.zone)}${row.fragments ? ', sprinkled on as fragments' : ''}${chanceWords(row.chance)}`}
       onTakeOut={() => onChange(undefined)}
     >
       <Zone name={row.name} zones={zones} value={row.zone} choose={(zone) => onChange({ ...row, zone })} />
@@ -116,6 +123,13 @@ function Plant({ row, zones, entry, onChange }: RowProps<PlantRow>) {
           <option value="fragments">fragments sprinkled on</option>
         </select>
       </label>
+      <NumberField
+        label="Chance, %"
+        of={row.name}
+        value={row.chance}
+        placeholder="surely"
+        write={(chance) => onChange({ ...row, chance })}
+      />
     </Resident>
   );
 }
@@ -125,14 +139,22 @@ function zoneName(zones: SoundLife['zones'], id: string): string {
   return (zone?.name ?? id).toLowerCase();
 }
 
+/** Guests that may come along by accident. */
+function chanceWords(chance: string): string {
+  return chance === '' ? '' : `, by accident in ${chance}\u00a0% of the runs`;
+}
+
 /** "16 adults and 20 young in pool, from day 28". */
-function animalWords({ adults, juveniles, zone, after }: AnimalRow, zones: SoundLife['zones']): string {
+function animalWords(
+  { adults, juveniles, zone, after, chance }: AnimalRow,
+  zones: SoundLife['zones'],
+): string {
   const counts = [
     Number(adults) === 0 ? '' : `${adults} ${Number(adults) === 1 ? 'adult' : 'adults'}`,
     Number(juveniles) === 0 ? '' : `${juveniles} young`,
   ].filter((part) => part !== '');
   const day = Number(after) === 0 ? '' : `, from\u00a0day\u00a0${after}`;
-  return `${counts.join(' and ') || 'none yet'} in ${zoneName(zones, zone)}${day}`;
+  return `${counts.join(' and ') || 'none yet'} in ${zoneName(zones, zone)}${day}${chanceWords(chance)}`;
 }
 
 interface ResidentProps {
@@ -224,10 +246,11 @@ interface NumberFieldProps {
   readonly label: string;
   readonly of: string;
   readonly value: string;
+  readonly placeholder?: string;
   readonly write: (text: string) => void;
 }
 
-function NumberField({ label, of, value, write }: NumberFieldProps) {
+function NumberField({ label, of, value, placeholder = '0', write }: NumberFieldProps) {
   return (
     <label className={styles.number}>
       <span>{label}</span>
@@ -236,7 +259,7 @@ function NumberField({ label, of, value, write }: NumberFieldProps) {
         aria-label={`${label}, ${of}`}
         inputMode="decimal"
         autoComplete="off"
-        placeholder="0"
+        placeholder={placeholder}
         value={value}
         onChange={({ target }) => write(target.value)}
       />
