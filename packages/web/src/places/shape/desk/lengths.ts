@@ -109,7 +109,8 @@ export function fieldText(
   if (dimension === 'count') return { number: String(value), unit: '' };
   const [of, own] = shownIn(dimension, unit);
   const shown = convert(value * planFactor(dimension), PLAN_UNITS[of], own);
-  const number = dimension === 'share' ? shown.toFixed(1) : shown.toPrecision(6);
+  const digits = dimension === 'share' ? 1 : dimension === 'temperature' ? 2 : undefined;
+  const number = digits === undefined ? shown.toPrecision(6) : shown.toFixed(digits);
   return { number: String(Number(number)), unit: own };
 }
 
