@@ -46,6 +46,20 @@ describe('life', () => {
   );
 
   it(
+    '--pest compares less feed, bait and hunters, and asks for the species in the file',
+    () => {
+      const { status, stdout } = life('--pest', 'planorbella-duryi');
+      expect(status).toBe(0);
+      for (const answer of ['nothing is done', 'half the feed', 'a bait a week', 'assassin snails'])
+        expect(stdout).toContain(answer);
+      const absent = life('--pest', 'physella-acuta');
+      expect(absent.status).toBe(2);
+      expect(absent.stderr).toMatch(/does not live in this enclosure/);
+    },
+    SLOW,
+  );
+
+  it(
     'says what is wrong with a wish it cannot read',
     () => {
       const nobody = life('--add', 'unicorn:3');

@@ -142,6 +142,29 @@ describe('hunger', () => {
     }
   });
 
+  it('comes to a crowded pool without extra feed, which outgrazes its algae (common practice, no source)', () => {
+    // A film that grows by a twentieth a day towards 0.3 mol, with few and with many grazers on it.
+    const grazed = (founders: number): { algae: number; starved: number } => {
+      const tank = tankOf({ founders });
+      let starved = 0;
+      tank.serve('attachedAlgae', 0.3);
+      for (let day = 0; day < 60; day += 1) {
+        const film = tank.values[VARIABLE_INDEX.attachedAlgae]!;
+        tank.serve('attachedAlgae', film + 0.05 * film * (1 - film / 0.3));
+        tank.serve('detritusCarbon', 0);
+        tank.pass(GOOD_WATER);
+        starved += tank.life.day(0).deaths[0]!;
+      }
+      return { algae: tank.values[VARIABLE_INDEX.attachedAlgae]!, starved };
+    };
+    const few = grazed(10);
+    const crowd = grazed(3000);
+    expect(few.algae).toBeGreaterThan(0.2);
+    expect(few.starved).toBeLessThan(0.1);
+    expect(crowd.algae).toBeLessThan(0.3 * few.algae);
+    expect(crowd.starved).toBeGreaterThan(100);
+  });
+
   it('kills nobody else: with food the same animals all live', () => {
     const tank = tankOf({ traits: DEATHLESS });
     passDays(tank, 60, AMPLE);

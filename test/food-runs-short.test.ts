@@ -1,0 +1,62 @@
+import { loadBundledEnclosure, planOf } from '@shoreglass/contract';
+import {
+  answersToPest,
+  expectedRun,
+  FOOD_SPECS,
+  type Plan,
+  type Population,
+  prepareOutlook,
+} from '@shoreglass/engine';
+import { library } from '@shoreglass/library';
+import { describe, expect, it } from 'vitest';
+
+const plan: Plan = planOf(loadBundledEnclosure('beck-bank').document, library);
+const SLOW = 120_000;
+const unfed: Plan = { ...plan, routines: plan.routines.filter(({ kind }) => kind !== 'feed') };
+
+/** A population that eats nothing but feed. */
+function onlyFeed(population: Population): Population {
+  const nothing = { kind: 'fixed', median: 0, spread: 0, min: 0, max: 0 } as const;
+  const priors = { ...population.traits.priors };
+  for (const { food, preference } of FOOD_SPECS) if (food !== 'feed') priors[preference] = nothing;
+  return { ...population, traits: { ...population.traits, priors } };
+}
+
+describe('when food runs short', () => {
+  it(
+    'with no food every animal dies out, and plants, algae, films and moulds go on',
+    () => {
+      const starved: Plan = { ...unfed, populations: plan.populations.map(onlyFeed) };
+      const prepared = prepareOutlook(starved, { days: 250, members: 2, seed: 1 });
+      const { seriesIds } = prepared.setting;
+      const record = expectedRun(prepared);
+      const last = (id: string): number => {
+        const at = (seriesIds as readonly string[]).indexOf(id);
+        if (at < 0) throw new Error(`no series ${id}`);
+        return record.series[at]![249]!;
+      };
+      for (const { id } of plan.populations) expect(last(`population:${id}`), id).toBeLessThan(0.01);
+      for (const id of ['attachedAlgae', 'plantCover', 'detritus', 'nitrate'])
+        expect(last(id), id).toBeGreaterThan(0);
+      for (const [element, error] of Object.entries(record.closure))
+        expect(Math.abs(error), element).toBeLessThan(1e-9);
+    },
+    SLOW,
+  );
+
+  it(
+    'answers to a pest share their random numbers: half the feed and a bait leave fewer snails than nothing',
+    () => {
+      const few = { days: 200, members: 4, seed: 1 };
+      const answers = answersToPest(plan, 'planorbella-duryi', few);
+      const left = (kind: string): number => answers.find((each) => each.kind === kind)!.pest.q50;
+      expect(answers.map(({ kind }) => kind)).toEqual(['nothing', 'less feed', 'bait']);
+      expect(left('less feed')).toBeLessThan(left('nothing'));
+      expect(left('bait')).toBeLessThan(left('nothing'));
+      expect(answers[0]!.others.map(({ id }) => id)).toContain('porcellio-scaber');
+      expect(() => answersToPest(plan, 'unicorn', few)).toThrow(/no population 'unicorn'/);
+      expect(() => answersToPest(plan, 'planorbella-duryi', { ...few, baitTakes: 0 })).toThrow(/bait/);
+    },
+    SLOW,
+  );
+});
