@@ -44,6 +44,10 @@ describe.skipIf(leaveOut)('the Life place in a browser', { timeout: 180_000 }, (
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText('The file is as it was before.').waitFor();
     expect(await readFile(file, 'utf8')).not.toContain('anentome-helena');
+    await page.getByRole('heading', { name: 'In this enclosure' }).waitFor(PATIENCE);
+    expect(await page.getByRole('button', { name: 'Put into the file' }).count(), 'the sheet is clean').toBe(
+      0,
+    );
     expect(complaints).toEqual([]);
     await close();
   });

@@ -21,7 +21,7 @@ export function DraftBar({ file, base, draft, edits, problem, warnings, onLeave 
   const { make, busy, trouble } = useFileChange(file);
   const words = draftWords(base, draft);
   const put = async () => {
-    await make(edits, words);
+    if (await make(edits, words)) onLeave();
   };
   return (
     <section className={styles.bar} aria-label="Changes not in the file yet">

@@ -12,10 +12,10 @@ export interface FileChange {
   readonly busy: boolean;
   /** Why the last change could not be made. */
   readonly trouble: string | undefined;
-  /** Makes a change and saves it; of an example a copy under an own name. */
-  make(edits: readonly Edit[], words: string): Promise<void>;
+  /** Makes a change and saves it, of an example a copy under an own name; tells whether that was done. */
+  make(edits: readonly Edit[], words: string): Promise<boolean>;
   /** Puts the text back as it was before the last change. */
-  undo(): Promise<void>;
+  undo(): Promise<boolean>;
 }
 
 const MOST_COPIES = 9;
@@ -37,8 +37,10 @@ export function useFileChange(file: EnclosureFile): FileChange {
     setTrouble(undefined);
     try {
       await work();
+      return true;
     } catch (error) {
       setTrouble(`Nothing was changed. ${error instanceof Error ? error.message : String(error)}`);
+      return false;
     } finally {
       setBusy(false);
     }
