@@ -19,6 +19,13 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "rule of thumb among keepers and shops, no primary source",
     "note": "To have both sexes."
    },
+   "shell": {
+    "value": 2.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Shells of small pulmonates weigh two to three times the dry body."
+   },
    "known": {
     "level": "fairly",
     "note": "Egg time and size at hatching are measured; how many snails it kills in a day is told by keepers only, since the published means were not seen."
@@ -1024,6 +1031,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 0.2,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass."
+   },
    "known": {
     "level": "well",
     "note": "Incubation at seven temperatures, brood size by length and growth on litter are measured. Size at release is reported in two ways that do not agree."
@@ -1722,6 +1736,13 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "shell": {
+    "value": 0.12,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Thin cuticles hold little mineral."
    },
    "known": {
     "level": "poorly",
@@ -3464,6 +3485,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 0.35,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass."
+   },
    "known": {
     "level": "fairly",
     "note": "Size, temperature, acidity and number of eggs come from a handbook page; growth is measured on a close relative, the rest is told by keepers."
@@ -3864,6 +3892,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 0.12,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Thin cuticles hold little mineral."
+   },
    "known": {
     "level": "fairly",
     "note": "Growth, age at maturity and life span of the wild species are published; brood size, hardness and acidity are those of breeders of colour strains, and the body mass is recalled."
@@ -4212,6 +4247,13 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "shell": {
+    "value": 0.12,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Thin cuticles hold little mineral."
    },
    "known": {
     "level": "fairly",
@@ -7875,6 +7917,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 0.2,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass."
+   },
    "known": {
     "level": "well",
     "note": "Growth, incubation at four temperatures and brood output are measured; the answer to warm water is the weakest part that matters, since rooms are warmer than its streams."
@@ -9697,6 +9746,13 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "Rossi, Benassi, Belletti and Menozzi 2011, Journal of Limnology 70: 102-108, abstract",
     "note": "Five gave a dense population in a few weeks."
    },
+   "shell": {
+    "value": 0.6,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Valves and body weigh about alike."
+   },
    "known": {
     "level": "fairly",
     "note": "Adult life and crowding are published; growth, eggs and size are recalled."
@@ -10006,6 +10062,13 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "shell": {
+    "value": 0.2,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass."
    },
    "known": {
     "level": "well",
@@ -12152,6 +12215,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 0.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass; crabs have the thickest."
+   },
    "known": {
     "level": "poorly",
     "note": "Only size is published. What the larvae need is unknown, so young are taken never to grow up; everything else is what keepers tell or judged."
@@ -12764,6 +12834,13 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "shell": {
+    "value": 2.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
    "known": {
     "level": "well",
@@ -13679,6 +13756,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 0.12,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Thin cuticles hold little mineral."
+   },
    "known": {
     "level": "fairly",
     "note": "Egg time, brood size and age at maturity are measured near 27 °C, the answer to heat at 24 to 32 °C. Tolerances of pH, hardness, ammonia and oxygen are trade lore; feeding rates are estimates."
@@ -14397,6 +14481,13 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "shell": {
+    "value": 2.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
    "known": {
     "level": "fairly",
@@ -15900,6 +15991,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 2.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Shells of small pulmonates weigh two to three times the dry body."
+   },
    "known": {
     "level": "well",
     "note": "Egg time, growth, survival and egg output are measured at three temperatures. Body mass without shell and what it eats are not."
@@ -16617,6 +16715,13 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "shell": {
+    "value": 2.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
    "known": {
     "level": "fairly",
@@ -17687,6 +17792,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 2.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Shells of small pulmonates weigh two to three times the dry body."
+   },
    "known": {
     "level": "fairly",
     "note": "Numbers of young come from an encyclopaedia, age at maturity from a larger relative; size, mass and growth are recalled."
@@ -18569,6 +18681,13 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "shell": {
+    "value": 0.35,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass."
    },
    "known": {
     "level": "well",

@@ -32,6 +32,7 @@ const WORDS: Readonly<Record<string, string>> = {
   lifespan: 'life span',
   lengthAtChange: 'length at the change from larva',
   leastFounders: 'fewest to begin with',
+  shell: 'lime of shell or cuticle over dry mass without it',
   groundPerAdult: 'ground each grown animal claims',
   floor: 'floor for the smallest group',
   'space.water': 'water for the smallest group',

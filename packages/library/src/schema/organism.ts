@@ -159,6 +159,8 @@ const organism = z
     group: z.string().min(3),
     /** Fewest founders from which a population has a fair chance. */
     leastFounders: quantity('share', { min: 1, max: 1000 }),
+    /** Calcium carbonate of shell or cuticle over dry mass without it, built from the water it lives in. */
+    shell: quantity('share', { min: 0, max: 10 }).optional(),
     /** How well its numbers are known. */
     known: known.optional(),
     habitat: z.enum(HABITATS),
