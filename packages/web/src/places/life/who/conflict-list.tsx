@@ -27,7 +27,7 @@ export function ConflictList({ conflicts, before, changed, stale }: ConflictList
       <h2 id="conflicts">What does not go together</h2>
       <p role="status" className={styles.count}>
         {countWords(warnings.length, notes.length)}
-        {changed && changeWords(conflicts.filter(isNew).length, gone.length)}
+        {stale ? ' Looking again …' : changed && changeWords(conflicts.filter(isNew).length, gone.length)}
       </p>
       <Sentences conflicts={warnings} isNew={isNew} />
       <Sentences conflicts={fresh} isNew={isNew} />
