@@ -1,6 +1,18 @@
 import type { Calculation } from '../harness/check.ts';
 import type { Inputs } from '../harness/inputs.ts';
 import {
+  eggsByFeeding,
+  eggToAdult,
+  gainInDays,
+  ingestion,
+  lengthByFeeding,
+  massFromStart,
+  metamorphosis,
+  rateRatio,
+  recruitment,
+  youngFromTen,
+} from './more-quantities.ts';
+import {
   adultOxygenUse,
   broodSize,
   broodTime,
@@ -20,18 +32,6 @@ import {
   ultimateLength,
   wetMassAtAge,
 } from './quantities.ts';
-import {
-  eggsByFeeding,
-  eggToAdult,
-  gainInDays,
-  ingestion,
-  lengthByFeeding,
-  massFromStart,
-  metamorphosis,
-  rateRatio,
-  recruitment,
-  youngFromTen,
-} from './more-quantities.ts';
 import { speciesOf } from './species.ts';
 
 interface Family {

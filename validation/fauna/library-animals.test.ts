@@ -1,5 +1,5 @@
-import { TRAIT_IDS } from '@shoreglass/engine';
 import { animalTraitsOf } from '@shoreglass/contract';
+import { TRAIT_IDS } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
 import {

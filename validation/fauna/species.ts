@@ -1,5 +1,5 @@
-import { TRAIT_IDS, type TraitValues } from '@shoreglass/engine';
 import { animalTraitsOf } from '@shoreglass/contract';
+import { TRAIT_IDS, type TraitValues } from '@shoreglass/engine';
 import { library, type Organism } from '@shoreglass/library';
 
 /** Dry part of wet mass, shell left out of both, and whether reports count in length or in shell. */

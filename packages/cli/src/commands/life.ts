@@ -2,9 +2,9 @@ import { inhabitantOf, inhabitantsOf, lifePopulationOf, placeFactsOf } from '@sh
 import {
   answersToPest,
   conflictsOf,
-  type Hunter,
   expectedRun,
   feedingPlan,
+  type Hunter,
   type LifeAnswers,
   lifeDocument,
   type Plan,

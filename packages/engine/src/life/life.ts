@@ -3,6 +3,7 @@ import type { Population } from '../plan/plan.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { VARIABLE_INDEX } from '../variables/variables.ts';
 import { eggCount } from './brood-train.ts';
+import type { DayConditions } from './day-conditions.ts';
 import { drawn, EXPECTED } from './demography.ts';
 import { bodyRate } from './energetics.ts';
 import { type Pasture, setFeedingLengths, setWanted } from './feeding.ts';
@@ -31,7 +32,6 @@ import { createSettlement } from './settlement.ts';
 import { setCover } from './shelter.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
 import { STAGES, type Stage } from './traits.ts';
-import type { DayConditions } from './day-conditions.ts';
 
 /** One value of every trait, by population id and trait id, in the units of TRAIT_SPECS. */
 export type LifeParameters = Readonly<Record<string, Readonly<Record<string, number>>>>;

@@ -4,7 +4,7 @@ import { EXPECTED } from './demography.ts';
 import { bodyRate, structureOf } from './energetics.ts';
 import { setWanted } from './feeding.ts';
 import { FOOD_COUNT, nothingEaten } from './foods.ts';
-import { GRAZER, GOOD_WATER } from './life-test-kit.ts';
+import { GOOD_WATER, GRAZER } from './life-test-kit.ts';
 import { liveDay } from './live-day.ts';
 import { clearDay, createLivingPopulation, populationCarbon } from './living-population.ts';
 import { conditionOf, extraIntake } from './store.ts';
