@@ -27,7 +27,7 @@ describe('check on a file of the library', () => {
       expect(status).toBe(0);
       expect(stdout).toMatch(/Known well:/);
       expect(stdout).toMatch(/traits from a rule/);
-      expect(stdout).toMatch(/2 traits from the file/);
+      expect(stdout).toMatch(/3 traits from the file/);
       expect(stdout).toMatch(/first young on day/);
     },
     SLOW,

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { stripVTControlCharacters } from 'node:util';
 import { compareRecipes, convert } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -119,7 +120,7 @@ describe('on the terminal', () => {
     const { request } = read({ for: 'beck-bank', maxSodium: '10 mg/L' });
     const [closest] = compareRecipes(request);
     if (!closest) throw new Error('no recipe');
-    const text = recipeText(closest, request.temperature, 80);
+    const text = stripVTControlCharacters(recipeText(closest, request.temperature, 80));
     for (const part of [
       'Take',
       'What is wanted',
