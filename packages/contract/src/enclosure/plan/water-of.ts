@@ -4,7 +4,7 @@ import type { EnclosureContent } from '../schema/enclosure.ts';
 import { type Blend, concentrationOf } from '../schema/water.ts';
 import { type Analysed, analysed, ownWater } from './analysis.ts';
 
-export { type Analysed, ownWater, statedAlkalinity } from './analysis.ts';
+export type { Analysed } from './analysis.ts';
 
 const NONE = Object.fromEntries(DISSOLVED_IDS.map((id) => [id, 0])) as unknown as WaterComposition;
 

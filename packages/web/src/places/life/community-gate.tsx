@@ -2,8 +2,8 @@ import type { AheadDocument, LifeDocument, Plan } from '@shoreglass/engine';
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { Trouble } from '../../app/trouble.tsx';
-import { OutlookGate } from '../water/outlook-gate.tsx';
-import type { SheetProps } from '../water/sheet-props.ts';
+import { OutlookGate } from '../sheets/outlook-gate.tsx';
+import type { SheetProps } from '../sheets/sheet-props.ts';
 import { useCommunity } from './use-community.ts';
 
 /** What a sheet of the community is drawn from. */

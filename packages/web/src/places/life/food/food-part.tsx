@@ -1,8 +1,8 @@
 import type { FoodCapacity } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
 import { capital } from '../../../outlook/turning-words.ts';
-import desk from '../../water/desk.module.css';
-import type { SheetProps } from '../../water/sheet-props.ts';
+import desk from '../../sheets/desk.module.css';
+import type { SheetProps } from '../../sheets/sheet-props.ts';
 import { type Community, CommunityGate } from '../community-gate.tsx';
 import { FeedingDesk } from './feeding-desk.tsx';
 import styles from './food-part.module.css';

@@ -1,7 +1,7 @@
 import type { LibraryListing } from '@shoreglass/contract';
 import type { Plan } from '@shoreglass/engine';
 import { useMemo } from 'react';
-import desk from '../../water/desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import styles from './more-part.module.css';
 
 interface SpeciesChoiceProps {

@@ -1,8 +1,8 @@
 import type { LifeDocument } from '@shoreglass/engine';
 import { dateLabel, eatenIn, type FlowUnit, flowAmountText } from '@shoreglass/figures';
 import { useId, useState } from 'react';
-import desk from '../../water/desk.module.css';
-import type { SheetProps } from '../../water/sheet-props.ts';
+import desk from '../../sheets/desk.module.css';
+import type { SheetProps } from '../../sheets/sheet-props.ts';
 import { CommunityGate } from '../community-gate.tsx';
 import { FlowList } from './flow-list.tsx';
 import { FlowTable } from './flow-table.tsx';

@@ -1,6 +1,6 @@
 import { dateLabel } from '@shoreglass/figures';
 import { useId } from 'react';
-import desk from '../../water/desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import styles from './week-choice.module.css';
 
 interface WeekChoiceProps {

@@ -1,7 +1,7 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import type { Edit } from '../../../worker/messages.ts';
-import desk from '../../water/desk.module.css';
-import { useFileChange } from '../../water/file/use-file-change.ts';
+import desk from '../../sheets/desk.module.css';
+import { useFileChange } from '../../sheets/file/use-file-change.ts';
 import { type Draft, draftWords } from './draft.ts';
 import styles from './draft-bar.module.css';
 

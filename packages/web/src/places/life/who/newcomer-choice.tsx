@@ -3,7 +3,7 @@ import { useId, useState } from 'react';
 import { Link } from 'wouter';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import { found, HABITATS } from '../../library/find-entries.ts';
-import desk from '../../water/desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import type { Draft } from './draft.ts';
 import { isIn, type NewcomerList, withNewcomer } from './newcomer.ts';
 import styles from './newcomer-choice.module.css';

@@ -2,7 +2,7 @@ import type { LibraryListed, LibraryListing } from '@shoreglass/contract';
 import { type ReactNode, useState } from 'react';
 import { Link } from 'wouter';
 import type { SoundLife } from '../../../worker/life-orders.ts';
-import desk from '../../water/desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import type { AnimalRow, Draft, PlantRow } from './draft.ts';
 import styles from './resident-list.module.css';
 

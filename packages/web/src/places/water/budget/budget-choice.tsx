@@ -1,6 +1,6 @@
 import type { Budget, BudgetId } from '@shoreglass/engine';
 import { capital } from '../../../outlook/turning-words.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import styles from './budget-choice.module.css';
 
 interface BudgetChoiceProps {

@@ -1,6 +1,6 @@
 import { quantityText } from '@shoreglass/figures';
 import type { Shelf } from '../../../worker/messages.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import type { BufferDesk } from './buffer-desk.ts';
 
 interface CarbonateChoiceProps {

@@ -2,7 +2,7 @@ import { type AheadDocument, type SeriesId, seriesSpec } from '@shoreglass/engin
 import { MONTHS, quantityText } from '@shoreglass/figures';
 import { Link } from 'wouter';
 import { capital, nameOf } from '../../../outlook/turning-words.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import styles from './readings-part.module.css';
 import { localDate, type ReadingEntry } from './readings-store.ts';
 

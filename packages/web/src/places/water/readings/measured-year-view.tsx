@@ -7,7 +7,7 @@ import { SceneView } from '../../../drawing/scene-view.tsx';
 import { useWidth } from '../../../drawing/use-width.ts';
 import { horizonWords } from '../../../outlook/horizon-words.ts';
 import { capital } from '../../../outlook/turning-words.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import {
   MEASURED_RUNS,
   measuredKey,

@@ -2,13 +2,13 @@ import { type AheadDocument, convert, type Plan, type SeriesId } from '@shoregla
 import { type FormEvent, useState } from 'react';
 import { dayOfRun } from '../../../outlook/today.ts';
 import { capital, nameOf } from '../../../outlook/turning-words.ts';
+import desk from '../../sheets/desk.module.css';
+import { OutlookGate } from '../../sheets/outlook-gate.tsx';
+import type { SheetProps } from '../../sheets/sheet-props.ts';
 import { AmountField } from '../amount/amount-field.tsx';
 import type { AmountId } from '../amount/amount-kind.ts';
 import { isAmount } from '../amount/read-amount.ts';
 import { readWritten, type Written } from '../amount/written.ts';
-import desk from '../desk.module.css';
-import { OutlookGate } from '../outlook-gate.tsx';
-import type { SheetProps } from '../sheet-props.ts';
 import { standingOf } from './against-outlook.ts';
 import { KeptReadings } from './kept-readings.tsx';
 import { MeasuredYearView } from './measured-year-view.tsx';

@@ -4,7 +4,7 @@ import { useEffect, useId, useState } from 'react';
 import { splitOver } from '../../../engine-client.ts';
 import { percent } from '../../../outlook/turning-words.ts';
 import type { ChangeOver } from '../../../worker/messages.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import styles from './changing-over.module.css';
 import { type PoolNow, PoolNowChoice, type PoolSource, type Stays } from './pool-now.tsx';
 

@@ -5,7 +5,7 @@ import { useEffect, useId, useState } from 'react';
 import { analyse } from '../../../engine-client.ts';
 import { useChosenDay, useRestedDay } from '../../../outlook/chosen-day.ts';
 import { dayOfRun } from '../../../outlook/today.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import { localDate, type ReadingEntry, useReadings } from '../readings/readings-store.ts';
 
 /** Where it is known from what is in the pool now. */

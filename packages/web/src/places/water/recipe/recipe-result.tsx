@@ -2,7 +2,7 @@ import type { EnclosureFile, ShelfWater } from '@shoreglass/contract';
 import type { Plan, RecipeChoice } from '@shoreglass/engine';
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import type { Shelf } from '../../../worker/messages.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import { ChangingOver } from './changing-over.tsx';
 import type { PoolNow, Stays } from './pool-now.tsx';
 import styles from './recipe-result.module.css';

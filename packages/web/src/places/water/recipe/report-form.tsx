@@ -2,7 +2,7 @@ import type { WrittenAnalysis } from '@shoreglass/contract';
 import { useEffect, useId, useState } from 'react';
 import { analyse } from '../../../engine-client.ts';
 import { slugOf } from '../../enclosures/slug.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import styles from './report-form.module.css';
 
 interface ReportFormProps {

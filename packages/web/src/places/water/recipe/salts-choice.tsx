@@ -1,5 +1,5 @@
 import type { Shelf } from '../../../worker/messages.ts';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import type { RecipeDesk } from './recipe-desk.ts';
 import styles from './recipe-part.module.css';
 import { formulaText, shortName } from './recipe-words.ts';

@@ -1,8 +1,8 @@
 import type { Shelf } from '../../../worker/messages.ts';
+import desk from '../../sheets/desk.module.css';
 import { AmountField } from '../amount/amount-field.tsx';
 import { useUnits } from '../amount/remembered-units.ts';
 import type { Written } from '../amount/written.ts';
-import desk from '../desk.module.css';
 import { type PoolNow, PoolNowChoice } from './pool-now.tsx';
 import { type RecipeDesk, suitedTargets, TARGETS } from './recipe-desk.ts';
 import styles from './targets.module.css';

@@ -2,7 +2,7 @@ import type { ShelfWater } from '@shoreglass/contract';
 import { alkalinityOf, convert, MOLAR_MASS } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
 import { useState } from 'react';
-import desk from '../desk.module.css';
+import desk from '../../sheets/desk.module.css';
 import type { RecipeDesk } from './recipe-desk.ts';
 import styles from './recipe-part.module.css';
 import { ReportForm } from './report-form.tsx';

@@ -2,11 +2,11 @@ import type { EnclosureFile } from '@shoreglass/contract';
 import type { AheadDocument, PieceEffect, Plan } from '@shoreglass/engine';
 import { useEffect } from 'react';
 import { Trouble } from '../../../app/trouble.tsx';
-import desk from '../desk.module.css';
-import { InquiryProgress } from '../inquiry/inquiry-progress.tsx';
-import { cancelInquiry, startInquiry, useInquiry } from '../inquiry/inquiry-store.ts';
-import { OutlookGate } from '../outlook-gate.tsx';
-import type { SheetProps } from '../sheet-props.ts';
+import desk from '../../sheets/desk.module.css';
+import { InquiryProgress } from '../../sheets/inquiry/inquiry-progress.tsx';
+import { cancelInquiry, startInquiry, useInquiry } from '../../sheets/inquiry/inquiry-store.ts';
+import { OutlookGate } from '../../sheets/outlook-gate.tsx';
+import type { SheetProps } from '../../sheets/sheet-props.ts';
 import { EffectRow } from './effect-row.tsx';
 import styles from './wood-part.module.css';
 
