@@ -157,6 +157,22 @@ describe('sizing a buffer', () => {
     expect(ratio).toBeLessThan(2 * 1.35);
   });
 
+  test('goes in by portions where somebody lives, and at once where nobody does yet', () => {
+    const [scuds] = demo.populations;
+    if (!scuds) throw new Error('the demo holds scuds');
+    const livedFrom = (day: number): Plan => ({
+      ...soft,
+      water: { ...soft.water, fill: soft.water.topOff },
+      populations: [scuds],
+      actions: [{ kind: 'add animals', population: scuds.id, stage: 'adult', count: 5, day }],
+    });
+    const portions = (plan: Plan) =>
+      ask(plan, [band('KH', { low: 2 }, 6)], { days: 30, members: { search: 2, confirm: 2 } }).options[0]
+        ?.portions;
+    expect(portions(livedFrom(0))?.length).toBeGreaterThan(1);
+    expect(portions(livedFrom(45))).toHaveLength(1);
+  });
+
   test('needs more for a harder task', () => {
     const harder = ask(soft, [band('KH', { low: 2.8 })]);
     expect(harder.options[0]?.mass ?? 0).toBeGreaterThan(found.options[0]?.mass ?? Infinity);

@@ -12,15 +12,28 @@ const WATCHED = ['pH', 'KH', 'conductivity'] as const;
 const LONGEST = 40;
 const MOST_PORTIONS = 16;
 
-/** How often the fastest daily step that the buffer makes exceeds the animals' limit: above 1 it is too fast. */
-function haste(kept: TrialRun, bare: TrialRun, limits: readonly ChangeLimit[]): number {
+/** First day on which any animal lives here; infinite where none ever does. */
+function firstInhabited({ populations, actions }: Plan): number {
+  if (populations.some(({ founders }) => founders.some(({ count }) => count > 0))) return 0;
+  return Math.min(
+    Number.POSITIVE_INFINITY,
+    ...actions.map((action) => (action.kind === 'add animals' ? action.day : Number.POSITIVE_INFINITY)),
+  );
+}
+
+/** How often the fastest daily step that the buffer makes from a day on exceeds the limits: above 1 it is too fast. */
+function haste(
+  kept: TrialRun,
+  bare: TrialRun,
+  { limits, from }: { readonly limits: readonly ChangeLimit[]; readonly from: number },
+): number {
   let worst = 0;
   for (const [s, id] of WATCHED.entries()) {
     const limit = limits.find(({ quantity }) => quantity === id);
     if (!limit) continue;
     const own = kept.series[s]!;
     const other = bare.series[s]!;
-    for (let day = 0; day < own.length; day += 1) {
+    for (let day = from; day < own.length; day += 1) {
       const before = day > 0 ? own[day - 1]! - other[day - 1]! : 0;
       const step = Math.abs(own[day]! - other[day]! - before);
       const most = id === 'conductivity' ? limit.perDay * other[day]! : limit.perDay;
@@ -53,7 +66,8 @@ function inPortions(
 
 /**
  * Portions of a buffer, a day apart, such that in the expected run no day's change of pH, KH or conductivity that it
- * makes exceeds what the animals' limits allow; each number of portions tried is run.
+ * makes exceeds what the animals' limits allow; each number of portions tried is run. Days before the first animal
+ * lives here do not count.
  * @source derived
  */
 export function* portioned(
@@ -61,7 +75,7 @@ export function* portioned(
   { plan, question }: { readonly plan: Plan; readonly question: BufferQuestion },
 ): Part<Pick<BufferOption, 'portions' | 'gentle'>> {
   const offer = question.offers.find(({ material }) => material === option.material)!;
-  const limits = changeLimits(plan);
+  const felt = { limits: changeLimits(plan), from: firstInhabited(plan) };
   const days = Math.min(question.days, LONGEST);
   const order = (change: PlanChange): TrialOrder => ({
     change,
@@ -72,11 +86,11 @@ export function* portioned(
   });
   let count = 1;
   const [[bare] = [], [whole] = []] = yield [order({}), order(inPortions(option, 1, offer))];
-  let fastest = haste(whole!, bare!, limits);
+  let fastest = haste(whole!, bare!, felt);
   while (fastest > 1 && count < MOST_PORTIONS) {
     count = Math.min(MOST_PORTIONS, Math.max(count + 1, Math.ceil(count * fastest)));
     const [[kept] = []] = yield [order(inPortions(option, count, offer))];
-    fastest = haste(kept!, bare!, limits);
+    fastest = haste(kept!, bare!, felt);
   }
   const portions = Array.from({ length: count }, (_, day) => ({ day, mass: option.mass / count }));
   return { portions, gentle: fastest <= 1 };
