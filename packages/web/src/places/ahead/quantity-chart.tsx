@@ -1,9 +1,6 @@
 import type { AheadDocument, SeriesId } from '@shoreglass/engine';
-import { fanChartScene, palette } from '@shoreglass/figures';
-import { memo, useMemo } from 'react';
-import { useView } from '../../app/view.ts';
-import { SceneView } from '../../drawing/scene-view.tsx';
-import { useWidth } from '../../drawing/use-width.ts';
+import { memo } from 'react';
+import { FanChart } from '../../drawing/fan-chart.tsx';
 import { useRestedDay } from '../../outlook/chosen-day.ts';
 import { capital } from '../../outlook/turning-words.ts';
 
@@ -17,26 +14,7 @@ const HEIGHT = 270;
 
 /** One quantity over the whole run. It follows the chosen day when that comes to rest. */
 export const QuantityChart = memo(function QuantityChart({ document, id, today }: QuantityChartProps) {
-  const [host, width] = useWidth<HTMLDivElement>();
-  const view = useView((state) => state.view);
   const day = useRestedDay();
-  const series = document.series[id];
-  const scene = useMemo(
-    () =>
-      series && width > 0
-        ? fanChartScene({
-            id,
-            series,
-            name: capital(series.name),
-            startDate: document.enclosure.startDate,
-            width,
-            height: HEIGHT,
-            palette: palette(view),
-            day,
-            ...(today === undefined ? {} : { today }),
-          })
-        : undefined,
-    [id, series, document, width, view, day, today],
-  );
-  return <div ref={host}>{scene && <SceneView scene={scene} />}</div>;
+  const name = capital(document.series[id]?.name ?? '');
+  return <FanChart document={document} id={id} name={name} height={HEIGHT} day={day} today={today} />;
 });

@@ -1,10 +1,6 @@
 import type { AheadDocument, Plan, SeriesId } from '@shoreglass/engine';
-import { fanChartScene, palette } from '@shoreglass/figures';
-import { useMemo } from 'react';
 import { Trouble } from '../../../app/trouble.tsx';
-import { useView } from '../../../app/view.ts';
-import { SceneView } from '../../../drawing/scene-view.tsx';
-import { useWidth } from '../../../drawing/use-width.ts';
+import { FanChart } from '../../../drawing/fan-chart.tsx';
 import { horizonWords } from '../../../outlook/horizon-words.ts';
 import { capital } from '../../../outlook/turning-words.ts';
 import desk from '../../sheets/desk.module.css';
@@ -63,6 +59,8 @@ export function MeasuredYearView({ document, plan, entry }: MeasuredYearViewProp
   );
 }
 
+const HEIGHT = 220;
+
 function MeasuredCourses({ document }: { readonly document: AheadDocument }) {
   const { figure, after, spread } = horizonWords(document);
   return (
@@ -73,34 +71,15 @@ function MeasuredCourses({ document }: { readonly document: AheadDocument }) {
       <ul className={styles.courses}>
         {SHOWN.filter((id) => id in document.series).map((id) => (
           <li key={id}>
-            <Course document={document} id={id} />
+            <FanChart
+              document={document}
+              id={id}
+              name={`${capital(document.series[id]?.name ?? '')}, from your reading`}
+              height={HEIGHT}
+            />
           </li>
         ))}
       </ul>
     </>
   );
-}
-
-const HEIGHT = 220;
-
-function Course({ document, id }: { readonly document: AheadDocument; readonly id: SeriesId }) {
-  const [host, width] = useWidth<HTMLDivElement>();
-  const view = useView((state) => state.view);
-  const series = document.series[id];
-  const scene = useMemo(
-    () =>
-      series && width > 0
-        ? fanChartScene({
-            id,
-            series,
-            name: `${capital(series.name)}, from your reading`,
-            startDate: document.enclosure.startDate,
-            width,
-            height: HEIGHT,
-            palette: palette(view),
-          })
-        : undefined,
-    [series, id, document, width, view],
-  );
-  return <div ref={host}>{scene && <SceneView scene={scene} />}</div>;
 }
