@@ -11,6 +11,7 @@ import { seriesSpec } from '@shoreglass/engine';
 import { sparkline } from '@shoreglass/figures';
 import colours from 'picocolors';
 import { calendarDay } from './dates.ts';
+import { wrapped } from './wrapped.ts';
 
 const SPARK_WIDTH = 30;
 
@@ -19,18 +20,6 @@ function number(value: number): string {
   if (size >= 100) return value.toFixed(0);
   if (size >= 10) return value.toFixed(1);
   return size >= 0.995 || value === 0 ? String(Number(value.toFixed(1))) : value.toPrecision(1);
-}
-
-function wrapped(text: string, width: number, indent: string): string {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    if (line && line.length + 1 + word.length > width - indent.length) {
-      lines.push(line);
-      line = word;
-    } else line = line ? `${line} ${word}` : word;
-  }
-  return [...lines, line].map((part) => indent + part).join('\n');
 }
 
 function conflictLines({ severity, sentence, mend, source }: Conflict, width: number): string {

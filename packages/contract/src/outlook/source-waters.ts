@@ -1,8 +1,7 @@
 import {
   convert,
   DISSOLVED_IDS,
-  type DissolvedId,
-  MOLAR_MASS,
+  DISSOLVED_MASS,
   type Plan,
   recipeWater,
   type WaterComposition,
@@ -43,11 +42,6 @@ function usesOf({ water, routines = [], actions = [] }: EnclosureContent): Map<s
   return uses;
 }
 
-const ION_MASS: Readonly<Record<DissolvedId, number>> = {
-  ...MOLAR_MASS,
-  dissolvedOrganicCarbon: MOLAR_MASS.carbon,
-};
-
 function sourceWater(
   { id, name, composition, assumed = [] }: ShelfWater,
   use: readonly string[],
@@ -63,7 +57,7 @@ function sourceWater(
     id,
     name,
     ions: Object.fromEntries(
-      DISSOLVED_IDS.map((ion) => [ion, whole[ion] * ION_MASS[ion]]),
+      DISSOLVED_IDS.map((ion) => [ion, whole[ion] * DISSOLVED_MASS[ion]]),
     ) as SourceWater['ions'],
     dissolvedSolids: water.dissolvedSolids.sumOfIons,
     felt: {

@@ -1,3 +1,5 @@
+import type { DissolvedId } from '../plan/water-composition.ts';
+
 /**
  * Molar masses [g/mol] of what is dissolved, of oxygen and of what the oxides and salts are made of.
  * @source iupac-atomic-weights
@@ -27,3 +29,21 @@ export const MOLAR_MASS = {
   calciumCarbonate: 100.087,
   hydrogen: 1.008,
 } as const;
+
+/**
+ * By which mg/L of each dissolved substance counts [g/mol]: of the ion itself, of carbon for the organic carbon.
+ * @source iupac-atomic-weights
+ */
+export const DISSOLVED_MASS: Readonly<Record<DissolvedId, number>> = {
+  calcium: MOLAR_MASS.calcium,
+  magnesium: MOLAR_MASS.magnesium,
+  sodium: MOLAR_MASS.sodium,
+  potassium: MOLAR_MASS.potassium,
+  chloride: MOLAR_MASS.chloride,
+  sulfate: MOLAR_MASS.sulfate,
+  ammonium: MOLAR_MASS.ammonium,
+  nitrite: MOLAR_MASS.nitrite,
+  nitrate: MOLAR_MASS.nitrate,
+  phosphate: MOLAR_MASS.phosphate,
+  dissolvedOrganicCarbon: MOLAR_MASS.carbon,
+};

@@ -10,7 +10,7 @@ import {
   type TraitId,
 } from '@shoreglass/engine';
 import { z } from 'zod';
-import { anyQuantity, entryHead, known, quantity, risk, share } from './quantity.ts';
+import { anyQuantity, entryHead, known, type Quantity, quantity, risk, share } from './quantity.ts';
 import { tolerances } from './tolerance.ts';
 
 /** A trait in the unit, and within the range, the life module gives it. */
@@ -67,14 +67,12 @@ const lifeHistory = z.strictObject({
   lengthAtChange: plain('mm', 0.1, 200).optional(),
 });
 
-const diet = z
-  .strictObject(
-    Object.fromEntries(DIET_PARTS.map((part) => [part, share.optional()])) as Record<
-      (typeof DIET_PARTS)[number],
-      z.ZodOptional<typeof share>
-    >,
-  )
-  .check((context) => {
+/** A check that the shares given sum to 1, rounding aside. */
+function sumsToOne(what: string) {
+  return (context: {
+    readonly value: Readonly<Record<string, Quantity | undefined>>;
+    readonly issues: { push(issue: { code: 'custom'; message: string; input: unknown }): unknown };
+  }): void => {
     const sum = Object.values(context.value).reduce(
       (total, part) => total + (part ? part.value / (part.unit === '%' ? 100 : 1) : 0),
       0,
@@ -82,10 +80,20 @@ const diet = z
     if (Math.abs(sum - 1) > 0.011)
       context.issues.push({
         code: 'custom',
-        message: `shares of the diet sum to ${sum.toFixed(3)}, not 1`,
+        message: `shares of the ${what} sum to ${sum.toFixed(3)}, not 1`,
         input: context.value,
       });
-  });
+  };
+}
+
+const diet = z
+  .strictObject(
+    Object.fromEntries(DIET_PARTS.map((part) => [part, share.optional()])) as Record<
+      (typeof DIET_PARTS)[number],
+      z.ZodOptional<typeof share>
+    >,
+  )
+  .check(sumsToOne('diet'));
 
 const prey = z.strictObject({
   /** Taken by a full-grown animal, in the length measure of the prey's body. */
@@ -109,18 +117,7 @@ const place = z
     canopy: share.optional(),
     burrow: share.optional(),
   })
-  .check((context) => {
-    const sum = Object.values(context.value).reduce(
-      (total, part) => total + (part ? part.value / (part.unit === '%' ? 100 : 1) : 0),
-      0,
-    );
-    if (Math.abs(sum - 1) > 0.011)
-      context.issues.push({
-        code: 'custom',
-        message: `shares of the place sum to ${sum.toFixed(3)}, not 1`,
-        input: context.value,
-      });
-  });
+  .check(sumsToOne('place'));
 
 const ways = z.strictObject({
   climbsGlass: z.boolean().optional(),

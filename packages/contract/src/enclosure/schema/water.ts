@@ -1,7 +1,7 @@
 import {
   DISSOLVED_IDS,
+  DISSOLVED_MASS,
   type DissolvedId,
-  MOLAR_MASS,
   readQuantity,
   toPlanUnit,
   unitsOf,
@@ -10,21 +10,6 @@ import { z } from 'zod';
 import { measure, measured } from './measured.ts';
 import { said } from './say.ts';
 import { id, keys, list, text, word } from './strict.ts';
-
-/** Grams per mole by which mg/L of each is read: of the ion itself, of carbon for the organic carbon. */
-const ION_MASS: Readonly<Record<DissolvedId, number>> = {
-  calcium: MOLAR_MASS.calcium,
-  magnesium: MOLAR_MASS.magnesium,
-  sodium: MOLAR_MASS.sodium,
-  potassium: MOLAR_MASS.potassium,
-  chloride: MOLAR_MASS.chloride,
-  sulfate: MOLAR_MASS.sulfate,
-  ammonium: MOLAR_MASS.ammonium,
-  nitrite: MOLAR_MASS.nitrite,
-  nitrate: MOLAR_MASS.nitrate,
-  phosphate: MOLAR_MASS.phosphate,
-  dissolvedOrganicCarbon: MOLAR_MASS.carbon,
-};
 
 const NITROGEN: readonly DissolvedId[] = ['ammonium', 'nitrite', 'nitrate'];
 
@@ -36,7 +21,7 @@ export function concentrationOf(substance: DissolvedId, value: number, unit: str
     return substance === 'calcium' ? toPlanUnit(value, unit, 'amount concentration') : undefined;
   if (measures('amount concentration')) return toPlanUnit(value, unit, 'amount concentration');
   if (measures('mass concentration'))
-    return (toPlanUnit(value, unit, 'mass concentration') * 1000) / ION_MASS[substance];
+    return (toPlanUnit(value, unit, 'mass concentration') * 1000) / DISSOLVED_MASS[substance];
   if (measures('nitrogen concentration') && NITROGEN.includes(substance))
     return toPlanUnit(value, unit, 'nitrogen concentration');
   if (measures('phosphorus concentration') && substance === 'phosphate')

@@ -1,7 +1,7 @@
 import {
   DISSOLVED_IDS,
+  DISSOLVED_MASS,
   type DissolvedId,
-  MOLAR_MASS,
   type Recipe,
   type RecipeRequest,
 } from '@shoreglass/engine';
@@ -19,21 +19,6 @@ interface SavedRecipe {
   readonly on: string;
   readonly use: RecipeUse;
 }
-
-/** Grams per mole of what the file's mg/L counts: the ion itself, carbon for organic carbon. */
-const MASS: Record<DissolvedId, number> = {
-  calcium: MOLAR_MASS.calcium,
-  magnesium: MOLAR_MASS.magnesium,
-  sodium: MOLAR_MASS.sodium,
-  potassium: MOLAR_MASS.potassium,
-  chloride: MOLAR_MASS.chloride,
-  sulfate: MOLAR_MASS.sulfate,
-  ammonium: MOLAR_MASS.ammonium,
-  nitrite: MOLAR_MASS.nitrite,
-  nitrate: MOLAR_MASS.nitrate,
-  phosphate: MOLAR_MASS.phosphate,
-  dissolvedOrganicCarbon: MOLAR_MASS.carbon,
-};
 
 /** Ions that are written even when there are none, so that the file infers nothing. */
 const ALWAYS: readonly DissolvedId[] = ['calcium', 'magnesium', 'sodium', 'potassium', 'chloride', 'sulfate'];
@@ -53,7 +38,7 @@ export function recipeEdits(saved: SavedRecipe): { readonly id: string; readonly
 function waterEntry(id: string, { recipe, waters, on }: SavedRecipe): Record<string, string> {
   const composition = recipe.water.composition;
   const ions = DISSOLVED_IDS.flatMap((ion): [string, string][] => {
-    const milligrams = (composition[ion] ?? 0) * MASS[ion];
+    const milligrams = (composition[ion] ?? 0) * DISSOLVED_MASS[ion];
     if (milligrams < 5e-4 && !ALWAYS.includes(ion)) return [];
     return [
       [ion === 'dissolvedOrganicCarbon' ? 'organic-carbon' : ion, `${Number(milligrams.toFixed(3))} mg/L`],
