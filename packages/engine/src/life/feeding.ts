@@ -44,12 +44,13 @@ export function setFeedingLengths(population: LivingPopulation, rate: number): v
 
 /**
  * Writes what the population wants of each food on the coming day into `population.wanted` [mol C/d]. Feeding
- * lengths must be set before, and prey density where it matters.
+ * lengths and prey density must be set before where they matter.
  * @param rate temperature factor of the day [1]
  * @source derived: `wantedFood` per surface times the feeding surface of all cohorts
  */
 export function setWanted(population: LivingPopulation, pasture: Pasture, rate: number): void {
   const { train, energetics, diet, wanted } = population;
+  setFeedingLengths(population, rate);
   wanted.fill(0);
   if (train.size === 0) return;
   const { inWater, preyDensity } = population;

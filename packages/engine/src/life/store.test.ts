@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { addCohort } from './cohort-train.ts';
 import { EXPECTED } from './demography.ts';
 import { bodyRate, structureOf } from './energetics.ts';
-import { setFeedingLengths, setWanted } from './feeding.ts';
+import { setWanted } from './feeding.ts';
 import { FOOD_COUNT, nothingEaten } from './foods.ts';
 import { GOOD_WATER, GRAZER } from './life-test-kit.ts';
 import { liveDay } from './live-day.ts';
@@ -32,7 +32,6 @@ function reared(
   const amounts = new Float64Array(FOOD_COUNT);
   amounts[0] = 1e9;
   for (let day = 0; day < days; day += 1) {
-    setFeedingLengths(population, bodyRate(traits, 20));
     setWanted(population, { amounts, area: 1 }, bodyRate(traits, 20));
     const carbon = day % every === 0 && day < until ? population.wanted[0]! : 0;
     meal.carbon[0] = carbon;
