@@ -54,6 +54,10 @@ describe('when food runs short', () => {
       expect(left('less feed')).toBeLessThan(left('nothing'));
       expect(left('bait')).toBeLessThan(left('nothing'));
       expect(answers[0]!.others.map(({ id }) => id)).toContain('porcellio-scaber');
+      for (const { pest, course } of answers) {
+        expect(course).toHaveLength(few.days);
+        expect(course[few.days - 1]).toBe(pest.q50);
+      }
       expect(() => answersToPest(plan, 'unicorn', few)).toThrow(/no population 'unicorn'/);
       expect(() => answersToPest(plan, 'planorbella-duryi', { ...few, baitTakes: 0 })).toThrow(/bait/);
     },

@@ -11,6 +11,7 @@ export * from './enclosure/plan/analyse-water.ts';
 export { animalTraitsOf, type SpeciesTraits } from './enclosure/plan/animal-traits.ts';
 export { feedOf } from './enclosure/plan/care-of.ts';
 export * from './enclosure/plan/community-of.ts';
+export { huntersOf } from './enclosure/plan/hunters-of.ts';
 export { lifePopulationOf } from './enclosure/plan/inhabitants.ts';
 export * from './enclosure/plan/plan-of.ts';
 export type { DatedSeries } from './enclosure/plan/room-of.ts';

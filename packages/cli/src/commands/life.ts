@@ -1,10 +1,9 @@
-import { inhabitantOf, inhabitantsOf, lifePopulationOf, placeFactsOf } from '@shoreglass/contract';
+import { huntersOf, inhabitantOf, inhabitantsOf, lifePopulationOf, placeFactsOf } from '@shoreglass/contract';
 import {
   answersToPest,
   conflictsOf,
   expectedRun,
   feedingPlan,
-  type Hunter,
   type LifeAnswers,
   lifeDocument,
   type Plan,
@@ -56,27 +55,10 @@ function speciesOf(text: string): string {
   return wantedOf(`${text}:1`).species;
 }
 
-const MOST_HUNTERS = 3;
-
-/** Animals of the library that mostly hunt the kind a pest is, in the same place, the keenest first. */
-function huntersOf(plan: Plan, pest: string): Hunter[] {
-  const prey = library.organism(pest);
-  const kind = lifePopulationOf(prey, '').traits.preyKind;
-  if (kind === undefined) return [];
-  const zone = plan.zones[0]?.id ?? '';
-  return Object.values(library.data.organisms)
-    .filter(({ id, habitat }) => id !== pest && habitat === prey.habitat)
-    .map((animal) => ({ animal, population: lifePopulationOf(animal, zone) }))
-    .map(({ animal, population }) => ({ animal, population, hunts: population.traits.hunts ?? {} }))
-    .filter(({ hunts }) => (hunts[kind] ?? 0) >= 0.3)
-    .sort((a, b) => (b.hunts[kind] ?? 0) - (a.hunts[kind] ?? 0))
-    .slice(0, MOST_HUNTERS)
-    .map(({ animal, population }) => ({ population, adults: animal.leastFounders?.value ?? 2 }));
-}
-
 function pestAnswers(plan: Plan, species: string, { days, members, seed }: LifeOptions): LifeAnswers['pest'] {
   const animal = library.organism(species);
-  if (!plan.populations.some(({ id }) => id === species))
+  const pest = plan.populations.find(({ id }) => id === species);
+  if (!pest)
     throw new BadInput(
       `${species} does not live in this enclosure; put it into the file under animals (a few that came along with plants will do)`,
     );
@@ -87,7 +69,7 @@ function pestAnswers(plan: Plan, species: string, { days, members, seed }: LifeO
       days,
       members: Math.min(members, MEMBERS_TO_COMPARE),
       seed,
-      hunters: huntersOf(plan, species),
+      hunters: huntersOf(pest, library),
     }),
   };
 }

@@ -110,9 +110,24 @@ const pest = z.strictObject({
       z.strictObject({
         kind: z.enum(['nothing', 'less feed', 'bait', 'hunter']),
         name: z.string(),
+        hunter: z
+          .exactOptional(z.strictObject({ id: z.string(), adults: z.number() }))
+          .describe('The hunter that is put in, and how many of it.'),
         pest: spread.describe('Animals on the last day.'),
+        course: z.array(z.number()).readonly().describe('Median number of animals, one value a day.'),
+        courseLow: z.array(z.number()).readonly().describe('One run in ten has fewer.'),
+        courseHigh: z.array(z.number()).readonly().describe('One run in ten has more.'),
         gone: z.number().min(0).max(1).describe('Part of the runs in which none are left.'),
-        others: z.array(z.strictObject({ id: z.string(), name: z.string(), end: spread })).readonly(),
+        others: z
+          .array(
+            z.strictObject({
+              id: z.string(),
+              name: z.string(),
+              end: spread,
+              course: z.array(z.number()).readonly(),
+            }),
+          )
+          .readonly(),
       }),
     )
     .readonly(),

@@ -1,5 +1,12 @@
 import { quantiles } from '../numerics/quantiles.ts';
-import { runTrial, type TrialOrder } from '../outlook/trial.ts';
+import {
+  answerHere,
+  type Inquiry,
+  type PlanChange,
+  type TrialOrder,
+  type TrialRun,
+} from '../outlook/trial.ts';
+import type { Action } from '../plan/care.ts';
 import type { Plan, Population } from '../plan/plan.ts';
 import type { EffectSpread } from './what-if-added.ts';
 
@@ -19,11 +26,13 @@ export interface PestOptions {
   readonly baitTakes?: number;
 }
 
-/** Numbers of one population on the last day of the runs. */
+/** One of the others under an answer: how many there are on the last day, and on the way there. */
 export interface PopulationEnd {
   readonly id: string;
   readonly name: string;
   readonly end: EffectSpread;
+  /** Median of the runs, one value a day [animals]. */
+  readonly course: readonly number[];
 }
 
 /** One thing to do against a pest, and what it leaves of it and of the others. */
@@ -31,7 +40,13 @@ export interface PestAnswer {
   readonly kind: 'nothing' | 'less feed' | 'bait' | 'hunter';
   /** As a keeper would say it: 'half the feed'. */
   readonly name: string;
+  /** The hunter that is put in, and how many of it. */
+  readonly hunter?: { readonly id: string; readonly adults: number };
   readonly pest: EffectSpread;
+  /** Day by day: median, and 10 and 90 % of the runs [animals]. */
+  readonly course: readonly number[];
+  readonly courseLow: readonly number[];
+  readonly courseHigh: readonly number[];
   /** Runs in which none are left [0..1]. */
   readonly gone: number;
   /** All others, a hunter put in among them. */
@@ -43,67 +58,52 @@ const LESS = 0.5;
 const WEEK = 7;
 const BAIT_TAKES = 20;
 
-interface Remedy extends Pick<PestAnswer, 'kind' | 'name'> {
-  readonly plan: Plan;
+interface Remedy extends Pick<PestAnswer, 'kind' | 'name' | 'hunter'> {
+  readonly change: PlanChange;
 }
 
-function withLessFeed(plan: Plan): Plan {
-  const less = <T extends { readonly kind: string }>(care: T): T =>
-    care.kind === 'feed' && 'mass' in care ? { ...care, mass: LESS * Number(care.mass) } : care;
-  return { ...plan, routines: plan.routines.map(less), actions: plan.actions.map(less) };
-}
-
-function withActions(plan: Plan, actions: Plan['actions']): Plan {
-  return { ...plan, actions: [...plan.actions, ...actions].sort((a, b) => a.day - b.day) };
-}
-
-function baited(plan: Plan, population: string, days: number, count: number): Plan {
-  const weeks = Array.from(
-    { length: Math.max(0, Math.ceil(days / WEEK) - 1) },
-    (_, week) => (week + 1) * WEEK,
-  );
-  return withActions(
-    plan,
-    weeks.flatMap((day) =>
-      (['adult', 'juvenile'] as const).map((stage) => ({
-        kind: 'remove animals' as const,
-        population,
-        stage,
-        count,
-        day,
-      })),
-    ),
+function baits(population: string, days: number, count: number): Action[] {
+  const weeks = Math.max(0, Math.ceil(days / WEEK) - 1);
+  return Array.from({ length: weeks }, (_, week) => (week + 1) * WEEK).flatMap((day) =>
+    (['adult', 'juvenile'] as const).map((stage) => ({
+      kind: 'remove animals' as const,
+      population,
+      stage,
+      count,
+      day,
+    })),
   );
 }
 
 function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
   const { days, hunters = [], baitTakes = BAIT_TAKES } = options;
-  const strangers = hunters.filter(({ population }) =>
-    plan.populations.every(({ id }) => id !== population.id),
-  );
   // Every answer holds the same populations, if empty ones, so that all draw the same random numbers.
-  const base: Plan = {
-    ...plan,
-    populations: [
-      ...plan.populations,
-      ...strangers.map(({ population }) => ({ ...population, founders: [] })),
-    ],
+  const base: PlanChange = {
+    populations: hunters
+      .filter(({ population }) => plan.populations.every(({ id }) => id !== population.id))
+      .map(({ population }) => ({ ...population, founders: [] })),
   };
   const feeds = [...plan.routines, ...plan.actions].some(({ kind }) => kind === 'feed');
   return [
-    { kind: 'nothing', name: 'nothing is done', plan: base },
-    ...(feeds ? [{ kind: 'less feed' as const, name: 'half the feed', plan: withLessFeed(base) }] : []),
+    { kind: 'nothing', name: 'nothing is done', change: base },
+    ...(feeds
+      ? [{ kind: 'less feed' as const, name: 'half the feed', change: { ...base, feedShare: LESS } }]
+      : []),
     {
       kind: 'bait',
       name: `a bait a week, at most ${baitTakes} adults and ${baitTakes} young taken out`,
-      plan: baited(base, pest, days, baitTakes),
+      change: { ...base, actions: baits(pest, days, baitTakes) },
     },
-    ...hunters.map(({ population, adults }) => ({
+    ...hunters.map(({ population: { id, name }, adults }) => ({
       kind: 'hunter' as const,
-      name: `${adults} ${population.name}`,
-      plan: withActions(base, [
-        { kind: 'add animals', population: population.id, stage: 'adult', count: adults, day: 0 },
-      ]),
+      name: `${adults} ${name}`,
+      hunter: { id, adults },
+      change: {
+        ...base,
+        actions: [
+          { kind: 'add animals' as const, population: id, stage: 'adult' as const, count: adults, day: 0 },
+        ],
+      },
     })),
   ];
 }
@@ -123,37 +123,63 @@ function checkPest(plan: Plan, pest: string, { members, baitTakes = BAIT_TAKES }
 }
 
 /**
- * Compares what can be done against a population that has become a pest: nothing, half the feed, a weekly bait, each
- * hunter offered. The same members live through each answer with the same random numbers. What hunters do afterwards
- * shows in `others`: their own numbers, and those of everybody else they can catch.
+ * Asks what can be done against a population that has become a pest: nothing, half the feed, a weekly bait, each hunter
+ * offered. The same members live through each answer with the same random numbers. What hunters do afterwards shows in
+ * `others`: their own numbers, and those of everybody else they can catch.
  * @param pest id of a population of the plan
  * @throws RangeError for a population the plan has not, or options out of range
  * @source derived: paired runs over common random numbers
  */
-export function answersToPest(plan: Plan, pest: string, options: PestOptions): PestAnswer[] {
+export function* pestInquiry(plan: Plan, pest: string, options: PestOptions): Inquiry<PestAnswer[]> {
   checkPest(plan, pest, options);
   const { days, members, seed } = options;
   const remedies = remediesFor(plan, pest, options);
-  const populations = remedies[0]!.plan.populations;
-  const order: TrialOrder = {
-    change: {},
-    days,
-    seed,
-    members: Array.from({ length: members }, (_, member) => member),
-    series: populations.map(({ id }) => `population:${id}` as const),
+  const populations = [...plan.populations, ...(remedies[0]!.change.populations ?? [])];
+  const orders = remedies.map(
+    ({ change }): TrialOrder => ({
+      change,
+      days,
+      seed,
+      members: Array.from({ length: members }, (_, member) => member),
+      series: populations.map(({ id }) => `population:${id}` as const),
+    }),
+  );
+  const about = `what helps against ${populations.find(({ id }) => id === pest)!.name}`;
+  const answers = yield { orders, about, done: 0, expected: members * orders.length };
+  return remedies.map((remedy, at) => answerOf(remedy, populations, pest, answers[at]!));
+}
+
+function answerOf(
+  { change: _, ...remedy }: Remedy,
+  populations: readonly Population[],
+  pest: string,
+  runs: readonly TrialRun[],
+): PestAnswer {
+  const days = runs[0]!.series[0]!.length;
+  const courseOf = (at: number): EffectSpread[] =>
+    Array.from({ length: days }, (_, day) => spreadOf(runs.map(({ series }) => series[at]![day]!)));
+  const own = populations.findIndex(({ id }) => id === pest);
+  const course = courseOf(own);
+  const gone = runs.filter(({ series }) => series[own]![days - 1] === 0).length / runs.length;
+  return {
+    ...remedy,
+    pest: course[days - 1]!,
+    course: course.map(({ q50 }) => q50),
+    courseLow: course.map(({ q10 }) => q10),
+    courseHigh: course.map(({ q90 }) => q90),
+    gone,
+    others: populations.flatMap(({ id, name }, at) => {
+      if (id === pest) return [];
+      const other = courseOf(at);
+      return [{ id, name, end: other[days - 1]!, course: other.map(({ q50 }) => q50) }];
+    }),
   };
-  return remedies.map(({ kind, name, plan: changed }) => {
-    const runs = runTrial(changed, order);
-    const ends = (at: number): number[] => runs.map(({ series }) => series[at]![days - 1]!);
-    const own = ends(populations.findIndex(({ id }) => id === pest));
-    return {
-      kind,
-      name,
-      pest: spreadOf(own),
-      gone: own.filter((count) => count === 0).length / members,
-      others: populations.flatMap(({ id, name: called }, at) =>
-        id === pest ? [] : [{ id, name: called, end: spreadOf(ends(at)) }],
-      ),
-    };
-  });
+}
+
+/**
+ * What can be done against a pest, worked out in this thread, one answer after the other.
+ * @throws RangeError as `pestInquiry`. @source derived
+ */
+export function answersToPest(plan: Plan, pest: string, options: PestOptions): PestAnswer[] {
+  return answerHere(plan, pestInquiry(plan, pest, options));
 }

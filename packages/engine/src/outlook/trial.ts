@@ -1,13 +1,18 @@
 import { STAGES } from '../life/traits.ts';
-import type { Action } from '../plan/care.ts';
+import type { Action, Routine } from '../plan/care.ts';
 import type { HardscapePiece, Plan, Population } from '../plan/plan.ts';
 import { run } from '../run/run.ts';
 import type { SeriesId } from '../run/series.ts';
 import { settingOf } from '../run/setting.ts';
 import { expectedDraw, memberDraw } from './prepare.ts';
 
-/** A change to a plan that is tried: pieces left out, pieces or populations put in, work done on days of the run. */
+/**
+ * A change to a plan that is tried: pieces left out, pieces or populations put in, work done on days of the run, a part
+ * of the feed kept back.
+ */
 export interface PlanChange {
+  /** Part of every feeding that is still given [0..1]; all of it when left out. */
+  readonly feedShare?: number;
   readonly without?: readonly string[];
   readonly pieces?: readonly HardscapePiece[];
   readonly populations?: readonly Population[];
@@ -52,14 +57,17 @@ export type Inquiry<Answer> = Generator<TrialRequest, Answer, readonly (readonly
 /** A plan with a change made. Everything else, the random numbers of members included, stays. @source derived */
 export function changedPlan(
   plan: Plan,
-  { without = [], pieces = [], populations = [], actions = [] }: PlanChange,
+  { feedShare = 1, without = [], pieces = [], populations = [], actions = [] }: PlanChange,
 ): Plan {
   const left = plan.hardscape.filter(({ id }) => !without.includes(id));
+  const fed = <Care extends Routine | Action>(care: Care): Care =>
+    care.kind === 'feed' && feedShare !== 1 ? { ...care, mass: feedShare * care.mass } : care;
   return {
     ...plan,
     hardscape: [...left, ...pieces],
     populations: [...plan.populations, ...populations],
-    actions: [...plan.actions, ...actions].sort((a, b) => a.day - b.day),
+    routines: plan.routines.map(fed),
+    actions: [...plan.actions.map(fed), ...actions].sort((a, b) => a.day - b.day),
   };
 }
 

@@ -1,0 +1,28 @@
+import type { Hunter, Population } from '@shoreglass/engine';
+import type { Library } from '@shoreglass/library';
+import { lifePopulationOf } from './inhabitants.ts';
+
+/** Share of its hunting that must go to the pest's kind for an animal to be offered against it [1]. */
+const KEEN = 0.3;
+const MOST_HUNTERS = 3;
+/** Where an entry does not say how many make a group. */
+const USUAL_ADULTS = 2;
+
+/**
+ * Animals of the library that mostly hunt the kind a pest is and live where it lives, the keenest first; each with the
+ * least number that should be kept together.
+ * @param pest a population of the plan whose id names an animal of the library
+ */
+export function huntersOf({ id: pest, zone }: Pick<Population, 'id' | 'zone'>, library: Library): Hunter[] {
+  const prey = library.organism(pest);
+  const kind = lifePopulationOf(prey, zone).traits.preyKind;
+  if (kind === undefined) return [];
+  return Object.values(library.data.organisms)
+    .filter(({ id, habitat }) => id !== pest && habitat === prey.habitat)
+    .map((animal) => ({ animal, population: lifePopulationOf(animal, zone) }))
+    .map((each) => ({ ...each, zeal: each.population.traits.hunts?.[kind] ?? 0 }))
+    .filter(({ zeal }) => zeal >= KEEN)
+    .sort((a, b) => b.zeal - a.zeal)
+    .slice(0, MOST_HUNTERS)
+    .map(({ animal, population }) => ({ population, adults: animal.leastFounders?.value ?? USUAL_ADULTS }));
+}
