@@ -13,6 +13,8 @@ export * from './climate/saturation.ts';
 export * from './community/answers-to-pest.ts';
 export { carryingCapacity, type FedAdults, type FoodCapacity } from './community/carrying-capacity.ts';
 export * from './community/conflicts.ts';
+export * from './community/dying-out.ts';
+export * from './community/euler-lotka.ts';
 export * from './community/feeding-plan.ts';
 export * from './community/food-flows.ts';
 export {
@@ -25,7 +27,10 @@ export {
   type Sourced,
 } from './community/inhabitant.ts';
 export * from './community/life-document.ts';
+export * from './community/life-table.ts';
 export type { PlantOutlook } from './community/plant-outlook.ts';
+export * from './community/projection-matrix.ts';
+export type { RearedSpecies } from './community/rearing-alone.ts';
 export * from './community/what-if-added.ts';
 export * from './cycle/carbonate-surface.ts';
 export * from './cycle/fall-aeration.ts';

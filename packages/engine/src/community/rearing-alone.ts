@@ -1,0 +1,127 @@
+import { addCohort } from '../life/cohort-train.ts';
+import { EXPECTED } from '../life/demography.ts';
+import { bodyRate, structureOf } from '../life/energetics.ts';
+import { type Pasture, setWanted } from '../life/feeding.ts';
+import {
+  type EatenByFood,
+  FIRST_LAND_FOOD,
+  FOOD_COUNT,
+  FOOD_SPECS,
+  nothingEaten,
+  PREY,
+} from '../life/foods.ts';
+import { liveDay } from '../life/live-day.ts';
+import {
+  clearDay,
+  createLivingPopulation,
+  type LivingPopulation,
+  type NamedSpecies,
+} from '../life/living-population.ts';
+import { populationInWater } from '../life/place.ts';
+import type { Surroundings } from '../life/surroundings.ts';
+import type { TraitValues } from '../life/traits.ts';
+
+/** A species and one value of each of its traits. */
+export interface RearedSpecies extends NamedSpecies {
+  readonly values: Readonly<Record<string, number>>;
+}
+
+/** Newborns of one species in water and air that suit it, by themselves, with room and food without end. */
+export interface RearingAlone {
+  readonly population: LivingPopulation;
+  /** Lets a day pass; newborns of the day stay in when `keepYoung`. */
+  pass(keepYoung: boolean): void;
+}
+
+/** Food without end holds N and P per C as algae do. @source assumed, the ratio 106:16:1 of plankton; fungi and prey are near it */
+const NITROGEN = 16 / 106;
+const PHOSPHORUS = 1 / 106;
+const ENDLESS = 1e12;
+/** Oxygen above what the species needs [mg/L], and moist air [%]. @source assumed */
+const OXYGEN_TO_SPARE = 5;
+const MOIST = 98;
+
+function suitable(traits: TraitValues, temperature: number): Surroundings {
+  return {
+    water: {
+      temperature,
+      oxygen: traits.oxygenNeeded + OXYGEN_TO_SPARE,
+      unionisedAmmonia: 0,
+      pH: (traits.pHLow + traits.pHHigh) / 2,
+      hardness: (traits.hardnessLow + traits.hardnessHigh) / 2,
+    },
+    air: { temperature, humidity: MOIST, groundWetness: 1 },
+    volume: Number.POSITIVE_INFINITY,
+  };
+}
+
+/** The food within reach that an animal makes most of; undefined when it eats nothing there. */
+function bestFood(traits: TraitValues, inWater: number): number | undefined {
+  let best: number | undefined;
+  let most = 0;
+  for (const [k, { preference, efficiency }] of FOOD_SPECS.entries()) {
+    const isWithinReach = k === PREY || (k < FIRST_LAND_FOOD ? inWater > 0 : inWater < 1);
+    if (isWithinReach && traits[preference] > 0 && traits[efficiency] > most) {
+      most = traits[efficiency];
+      best = k;
+    }
+  }
+  return best;
+}
+
+/**
+ * A rearing: newborns [animals] of a species by themselves at a temperature, in water in the middle of what it bears,
+ * in moist air, with as much of its best food as it wants and nobody crowding it. Means in place of draws, and mates
+ * never wanting.
+ * @param temperature of water and air [degC]
+ * @param count newborns at the start [1], > 0
+ * @throws RangeError when a trait is missing, outside its range or contradicts another
+ * @source derived: the life module's own day, `liveDay`, on food without end
+ */
+export function rearAlone(
+  { id, traits, values }: RearedSpecies,
+  temperature: number,
+  count: number,
+): RearingAlone {
+  const population = createLivingPopulation({ id, traits: { ...traits, mating: 'self-fertile' } }, values);
+  const { energetics, train } = population;
+  addCohort(train, energetics, {
+    count,
+    length: energetics.birth,
+    age: 0,
+    isAdult: false,
+    store: energetics.store * structureOf(energetics, energetics.birth),
+  });
+  const amounts = new Float64Array(FOOD_COUNT);
+  const pasture: Pasture = { amounts, area: 1, landArea: 1 };
+  const around = suitable(population.traits, temperature);
+  const rate = bodyRate(population.traits, temperature);
+  const meal = nothingEaten();
+  return {
+    population,
+    pass(keepYoung) {
+      amounts.fill(0);
+      const best = bestFood(population.traits, populationInWater(population));
+      if (best !== undefined) amounts[best] = ENDLESS;
+      population.preyDensity = best === PREY ? ENDLESS : 0;
+      setWanted(population, pasture, rate);
+      fill(meal, population.wanted);
+      clearDay(population.day);
+      liveDay(population, meal, around, EXPECTED);
+      if (!keepYoung) takeNewborns(population);
+    },
+  };
+}
+
+function fill(meal: EatenByFood, wanted: Float64Array): void {
+  for (let k = 0; k < FOOD_COUNT; k += 1) {
+    meal.carbon[k] = wanted[k]!;
+    meal.nitrogen[k] = wanted[k]! * NITROGEN;
+    meal.phosphorus[k] = wanted[k]! * PHOSPHORUS;
+  }
+}
+
+/** Takes out who was released today: the last cohort, of age 0, wherever its mothers already have aged a day. */
+function takeNewborns({ train, day }: LivingPopulation): void {
+  if (day.born > 0 && train.size > 0 && train.age[train.size - 1] === 0) train.size -= 1;
+}
