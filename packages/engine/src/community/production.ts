@@ -1,13 +1,15 @@
+import type { LandLayer, LandStand } from '../cycle/land-stand.ts';
 import { FIRST_LAND_FOOD, FOOD_SPECS, FOODS, type Food } from '../life/foods.ts';
 import { STAGES } from '../life/traits.ts';
 import { expectedDraw } from '../outlook/prepare.ts';
 import type { Plan } from '../plan/plan.ts';
 import { bookShape } from '../run/block-book.ts';
 import { type RunRecord, run } from '../run/run.ts';
+import { toughPart } from '../run/plant-cover.ts';
 import { settingOf } from '../run/setting.ts';
 import { CARE_TERMS } from '../run/terms.ts';
 import { createWorld, STATE_COUNT } from '../run/world.ts';
-import { VARIABLE_INDEX } from '../variables/variables.ts';
+import { VARIABLE_INDEX, type VariableId } from '../variables/variables.ts';
 
 /** What a plan makes or is given of each food when no animal eats it. */
 export interface FoodProduction {
@@ -57,6 +59,8 @@ function broughtInto(pool: number, record: RunRecord, plan: Plan, days: number):
   return sum;
 }
 
+const GROUP = { plants: 'submerged', 'floating plants': 'floating' } as const;
+
 const meanOf = (series: Float64Array): number =>
   series.reduce((sum, value) => sum + value, 0) / series.length;
 
@@ -80,7 +84,9 @@ export function larderOf(plan: Plan, days: number): Larder {
     const pool = VARIABLE_INDEX[FOOD_SPECS[k]!.pool!];
     const start = record.start[pool]!;
     const fromStock = food === 'litter' ? start : 0;
-    return { food, perDay: Math.max(0, broughtInto(pool, record, empty, days) + fromStock) / days };
+    const edible = food === 'plants' || food === 'floating plants' ? 1 - toughPart(plan, GROUP[food]) : 1;
+    const brought = Math.max(0, broughtInto(pool, record, empty, days) + fromStock);
+    return { food, perDay: (edible * brought) / days };
   });
   return {
     productions: [...productions, ...landProductions(record, empty, days)],
@@ -117,5 +123,34 @@ function landProductions(record: RunRecord, plan: Plan, days: number): FoodProdu
     { food: 'land fungi', perDay: FUNGI_PER_ROT * (litter + remains) },
     { food: 'soil', perDay: lost('soilCarbon') },
     { food: 'remains', perDay: remains },
+    ...plantProductions(record, plan, days),
+  ];
+}
+
+/**
+ * What is edible of what plants above the water add a day [mol C/d]: on land the carbon they took from the air, shared by
+ * what stands at the end; in wet ground by the cycle's book.
+ */
+function plantProductions(record: RunRecord, plan: Plan, days: number): FoodProduction[] {
+  const setting = settingOf(plan, days, STAGES);
+  const { system } = createWorld(setting, expectedDraw(plan));
+  const shape = bookShape(system.reactions.length, STATE_COUNT, 0, setting.stands.length);
+  const last = record.bookRows.length - shape.rowLength + shape.stateOffset;
+  const atEnd = (id: VariableId): number => record.bookRows[last + VARIABLE_INDEX[id]]!;
+  const taken = atEnd('airCarbonTaken') - record.start[VARIABLE_INDEX.airCarbonTaken]!;
+  const standing = atEnd('moss') + atEnd('landPlants');
+  const edibleOf = (layer: LandLayer): number => {
+    const stands = setting.stands.filter((stand) => stand.layer === layer);
+    const weight = ({ area, fullCoverBiomass, cover }: LandStand): number => area * fullCoverBiomass * cover;
+    const all = stands.reduce((sum, stand) => sum + weight(stand), 0);
+    return all > 0 ? stands.reduce((sum, stand) => sum + weight(stand) * (stand.edible ?? 1), 0) / all : 1;
+  };
+  const onLand = (id: 'moss' | 'landPlants', layer: LandLayer): number =>
+    standing > 0 ? (edibleOf(layer) * (taken * atEnd(id))) / standing / days : 0;
+  const marsh = Math.max(0, broughtInto(VARIABLE_INDEX.emersedPlants, record, plan, days)) / days;
+  return [
+    { food: 'moss', perDay: onLand('moss', 'moss') },
+    { food: 'land plants', perDay: onLand('landPlants', 'tall') },
+    { food: 'marsh plants', perDay: (1 - toughPart(plan, 'emersed')) * marsh },
   ];
 }

@@ -1,6 +1,7 @@
 import type { Process, Reaction } from '../process/contract.ts';
 import { COMPOSITIONS, type Composition } from '../variables/compositions.ts';
 import type { VariableId } from '../variables/variables.ts';
+import { eatenWhole } from './eaten-whole.ts';
 
 export type GrazedFood =
   | 'algae'
@@ -11,10 +12,13 @@ export type GrazedFood =
   | 'biofilm'
   | 'suspended algae'
   | 'floating plants'
-  | 'carrion';
+  | 'carrion'
+  | 'dead plants';
 
 /** Names of the reactions by which a food is eaten: one for a living pool, carbon, nitrogen, phosphorus otherwise. */
 export interface EatenReactions {
+  /** Process they stand under; `grazing` when left out. A process left out of a plan eats nothing. */
+  readonly process?: string;
   readonly carbon: string;
   /** Absent where the food has a fixed composition and the reaction named under `carbon` moves all of it. */
   readonly nitrogen?: string;
@@ -24,7 +28,7 @@ export interface EatenReactions {
   readonly alongside?: { readonly carbon: string; readonly composition: Composition };
 }
 
-/** Under process `grazing`: where to read how much of each food was eaten [mol, extent of the reaction]. */
+/** Where to read how much of each food was eaten [mol, extent of the reaction]. */
 export const EATEN_BY_FOOD: Readonly<Record<GrazedFood, EatenReactions>> = {
   algae: { carbon: 'attached algae eaten', composition: COMPOSITIONS.algae },
   plants: { carbon: 'submerged plants eaten', composition: COMPOSITIONS.submergedPlants },
@@ -35,6 +39,11 @@ export const EATEN_BY_FOOD: Readonly<Record<GrazedFood, EatenReactions>> = {
     carbon: 'dead animals eaten, carbon',
     nitrogen: 'dead animals eaten, nitrogen',
     phosphorus: 'dead animals eaten, phosphorus',
+  },
+  'dead plants': {
+    process: 'plant-remains',
+    carbon: 'dead water plants eaten',
+    composition: COMPOSITIONS.submergedPlants,
   },
   detritus: {
     carbon: 'detritus carbon eaten',
@@ -56,17 +65,7 @@ interface Bite extends Reaction {
 }
 
 function living(name: string, pool: VariableId, clearance: VariableId, composition: Composition): Bite {
-  return {
-    name,
-    pool,
-    clearance,
-    stoichiometry: {
-      [pool]: -1,
-      eatenCarbon: 1,
-      eatenNitrogen: composition.nitrogenPerCarbon,
-      eatenPhosphorus: composition.phosphorusPerCarbon,
-    },
-  };
+  return { name, pool, clearance, stoichiometry: eatenWhole(pool, composition) };
 }
 
 function dead(name: string, pool: VariableId, clearance: VariableId, eaten: VariableId): Bite {

@@ -209,4 +209,28 @@ describe('moss and plants on land', () => {
   it('refuse a plant that thrives in less light than it lasts in', () => {
     expect(() => garden([stand({ least: 80, good: 20 })])).toThrow(/the first must be the larger/);
   });
+
+  it('loses what animals ate where it is edible, and says so', () => {
+    const soft = tall({ id: 'soft', edible: 0.8 });
+    const tough = tall({ id: 'tough', edible: 0.1 });
+    const { flora, values, pass } = garden([soft, tough]);
+    expect(values[V.toughLandPlants]).toBeCloseTo(1 - (0.8 + 0.1) / 2, 12);
+    const before = [...flora.carbon];
+    const bite = 0.5 * before[0]!;
+    values[V.landPlants] = values[V.landPlants]! - bite;
+    pass(1, { ...MILD, temperature: -30 });
+    const lost = before.map((carbon, k) => carbon - flora.carbon[k]!);
+    expect(lost[0]! / lost[1]!).toBeGreaterThan(7.5);
+    const eaten = LAND_PLANT_CAUSES.indexOf('eaten by animals');
+    expect(flora.heldBack[eaten]! + flora.heldBack[LAND_PLANT_ENTRIES + eaten]!).toBeCloseTo(bite, 12);
+    expect(values[V.landPlants]).toBeCloseTo(flora.carbon[0]! + flora.carbon[1]!, 12);
+  });
+
+  it('may be eaten bare, edible or not', () => {
+    const { flora, values, pass } = garden([tall({ edible: 0.2 })]);
+    values[V.landPlants] = 0;
+    pass(1);
+    expect(flora.carbon[0]).toBe(0);
+    expect(values[V.landPlants]).toBe(0);
+  });
 });

@@ -51,7 +51,9 @@ export interface LandPlantSetting {
   readonly poolArea: number;
 }
 
+const LAYERS = ['moss', 'tall'] as const;
 const POOL = { moss: V.moss, tall: V.landPlants } as const;
+const TOUGH = { moss: V.toughMoss, tall: V.toughLandPlants } as const;
 const MADE_OF: Readonly<Record<LandLayer, Composition>> = {
   moss: COMPOSITIONS.moss,
   tall: COMPOSITIONS.landPlants,
@@ -59,7 +61,7 @@ const MADE_OF: Readonly<Record<LandLayer, Composition>> = {
 /** Moisture below which a plant dries up, all the faster the drier [1]. @source assumed */
 const DRY = 0.3;
 const POSSIBLE = LAND_PLANT_CAUSES.length;
-const [LIGHT, SHADE, WARMTH, DRYNESS, NUTRIENTS] = LAND_PLANT_CAUSES.keys();
+const [LIGHT, SHADE, WARMTH, DRYNESS, NUTRIENTS, EATEN] = LAND_PLANT_CAUSES.keys();
 
 function add(values: Float64Array, pool: number, amount: number): void {
   values[pool] = values[pool]! + amount;
@@ -137,6 +139,7 @@ class Flora implements LandPlants {
       this.carbon[k] = cover * this.full[k]!;
       add(values, POOL[layer], this.carbon[k]!);
     }
+    this.setTough(values);
     this.shadeWater();
   }
 
@@ -170,15 +173,42 @@ class Flora implements LandPlants {
     this.gather(values);
   }
 
-  /** What animals or anything else took from a pool today was taken from its stands alike. */
+  /** Carbon of a layer, and what of it animals take [mol C]. */
+  private sumOf(layer: LandLayer): { readonly all: number; readonly edible: number } {
+    let all = 0;
+    let edible = 0;
+    for (const [k, stand] of this.stands.entries()) {
+      if (stand.layer !== layer) continue;
+      all += this.carbon[k]!;
+      edible += (stand.edible ?? 1) * this.carbon[k]!;
+    }
+    return { all, edible };
+  }
+
+  /** What animals took from a pool today they took from its stands by what is edible of each. */
   private follow(values: Float64Array): void {
-    for (const layer of ['moss', 'tall'] as const) {
-      let sum = 0;
-      for (const [k, stand] of this.stands.entries()) if (stand.layer === layer) sum += this.carbon[k]!;
+    for (const layer of LAYERS) {
+      const { all, edible } = this.sumOf(layer);
       const there = values[POOL[layer]]!;
-      if (!(sum > 0) || there === sum) continue;
-      for (const [k, stand] of this.stands.entries())
-        if (stand.layer === layer) this.carbon[k] = this.carbon[k]! * (there / sum);
+      if (!(all > 0) || there === all) continue;
+      // What bites took beyond the edible, as several meals a day may, they took of all alike.
+      const lost = Math.max(0, all - there);
+      const bitten = edible > 0 ? Math.min(1, lost / edible) : 0;
+      const left = all - bitten * edible;
+      const scale = left > 0 ? there / left : 0;
+      for (const [k, stand] of this.stands.entries()) {
+        if (stand.layer !== layer) continue;
+        const before = this.carbon[k]!;
+        this.carbon[k] = before * (1 - bitten * (stand.edible ?? 1)) * scale;
+        this.hold(k, EATEN!, before - this.carbon[k]!);
+      }
+    }
+  }
+
+  private setTough(values: Float64Array): void {
+    for (const layer of LAYERS) {
+      const { all, edible } = this.sumOf(layer);
+      values[TOUGH[layer]] = all > 0 ? 1 - edible / all : 0;
     }
   }
 
@@ -186,6 +216,7 @@ class Flora implements LandPlants {
     values[V.moss] = 0;
     values[V.landPlants] = 0;
     for (const [k, { layer }] of this.stands.entries()) add(values, POOL[layer], this.carbon[k]!);
+    this.setTough(values);
   }
 
   /** Light left by the taller plants of the zone. */

@@ -27,6 +27,8 @@ export interface LandStand {
   readonly offGround: boolean;
   /** Mist that falls on it [kg/(m2 d)]. */
   readonly mist: number;
+  /** Part of it that animals take as food [0..1]; all of it when left out. */
+  readonly edible?: number;
   /** Sprinkled or painted on: it settles before it grows. */
   readonly fragments: boolean;
   /** Shore of its zone along open water [m]. */
@@ -35,7 +37,7 @@ export interface LandStand {
 
 /**
  * What keeps a planting from growing at its best, in the order of a run's book: growth that did not happen, and what
- * dried up [mol C].
+ * dried up or was eaten [mol C].
  */
 export const LAND_PLANT_CAUSES = [
   'too little light',
@@ -43,6 +45,7 @@ export const LAND_PLANT_CAUSES = [
   'cold or heat',
   'dry air and ground',
   'too little nitrogen or phosphorus',
+  'eaten by animals',
 ] as const;
 
 /** Entries of a stand's book: the causes, then the growth that good light alone would have given [mol C]. */

@@ -1,6 +1,7 @@
 import type { Process } from '../process/contract.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
+import { eatenWhole } from './eaten-whole.ts';
 import { lossToDetritus } from './producer.ts';
 import { thetaResponse } from './temperature-response.ts';
 
@@ -10,9 +11,9 @@ export interface PlantRemainsParameters {
 }
 
 /**
- * Dead water plants falling to detritus, first order: k20 theta^(T - 20) pool.
- * @validity soft plants; tough leaves and reeds take five times as long, and nobody eats the remains before they are
- *   detritus
+ * Dead water plants falling to detritus, first order: k20 theta^(T - 20) pool; animals eat them at their clearance, as
+ * in `grazing`.
+ * @validity soft plants; tough leaves and reeds take five times as long
  * @source olson-1963 (first order)
  */
 export const plantRemains: Process<PlantRemainsParameters> = {
@@ -21,10 +22,19 @@ export const plantRemains: Process<PlantRemainsParameters> = {
     rate: { unit: '1/d', min: 0.001, max: 0.2, meaning: 'breakdown at 20 degC' },
     theta: { unit: '1', min: 1, max: 1.2, meaning: 'temperature factor per degree' },
   },
-  reads: ['plantRemains', 'waterTemperature'],
-  changes: ['plantRemains', 'detritusCarbon', 'detritusNitrogen', 'detritusPhosphorus'],
+  reads: ['plantRemains', 'waterTemperature', 'grazingOnDeadPlants'],
+  changes: [
+    'plantRemains',
+    'detritusCarbon',
+    'detritusNitrogen',
+    'detritusPhosphorus',
+    'eatenCarbon',
+    'eatenNitrogen',
+    'eatenPhosphorus',
+  ],
   prepare(parameters, setting) {
     const pool = setting.index('plantRemains');
+    const clearance = setting.index('grazingOnDeadPlants');
     const temperature = setting.index('waterTemperature');
     const rate = parameters.rate / SECONDS_PER_DAY;
     const warmth = thetaResponse(parameters.theta, 20);
@@ -34,9 +44,14 @@ export const plantRemains: Process<PlantRemainsParameters> = {
           name: 'detritus from dead plants',
           stoichiometry: lossToDetritus('plantRemains', COMPOSITIONS.submergedPlants),
         },
+        {
+          name: 'dead water plants eaten',
+          stoichiometry: eatenWhole('plantRemains', COMPOSITIONS.submergedPlants),
+        },
       ],
       evaluate(values, rates, offset) {
         rates[offset] = rate * warmth(values[temperature]!) * values[pool]!;
+        rates[offset + 1] = values[clearance]! * values[pool]!;
       },
     };
   },

@@ -139,6 +139,14 @@ const RULES: readonly Rule[] = [
     place: 'land',
   },
   {
+    part: 'plants',
+    preference: 'preferenceForLandPlants',
+    efficiency: 'efficiencyOnLandPlants',
+    usual: 5,
+    worth: 0.3,
+    place: 'land',
+  },
+  {
     part: 'prey',
     preference: 'preferenceForPrey',
     efficiency: 'efficiencyOnPrey',
@@ -164,7 +172,6 @@ function shareOf(rule: Rule, history: DietFacts, inWater: number): number {
   }
   if (rule.place === 'land') {
     if (inWater >= 1) return 0;
-    if (rule.part === 'litter') return part('litter') + 0.3 * part('plants');
     if (rule.part === 'fungi') return part('fungi') + part('algae') + part('biofilm');
     if (rule.part === 'soil') return part('soil') + part('detritus');
     if (rule.part === 'carrion') return part('carrion') + part('feed');
@@ -176,13 +183,14 @@ interface Growth {
   readonly kappa: number;
   readonly puberty: number;
   readonly end: number;
-  readonly rate: number;
+  /** [1/d] */
+  readonly upkeep: number;
 }
 
 /**
  * Weights and worth of foods from the shares of a diet: weight = share / usual amount, scaled so that usual amounts
  * weigh 0.2 mol/m2, four times the half saturation.
- * Most intake at puberty = 1.6 m Lend / (kappa efficiency), over the body carbon there.
+ * Most intake at puberty = 1.6 u Lend / (kappa efficiency), u the upkeep, over the body carbon there.
  * @source derived: with usual amounts an animal then eats the shares its file states
  */
 export function dietTraits(history: DietFacts, growth: Growth): Partial<Record<TraitId, Prior>> {
@@ -204,14 +212,43 @@ export function dietTraits(history: DietFacts, growth: Growth): Partial<Record<T
       max: Math.min(0.95, 1.4 * rule.worth),
     };
   }
-  const { kappa, puberty, end, rate } = growth;
-  const needed = (3 * rate * end) / (0.8 * kappa * worth * puberty);
+  const { kappa, puberty, end, upkeep } = growth;
+  const needed = (upkeep * end) / (kappa * worth * puberty);
   return {
     ...traits,
+    ...foodsBeside(traits),
     maxIngestion: wide('maxIngestion', GUT_RESERVE * needed, 1.4),
     halfSaturation: wide('halfSaturation', USUAL_WEIGHT / 4),
     algaeRefuge: wide('algaeRefuge', 0.02),
     nutrientEfficiency: { kind: 'normal', median: 0.7, spread: 0.08, min: 0.5, max: 0.9 },
+  };
+}
+
+/** Dead water plants over living ones and over leaf litter, and most of their weight [1]; moss over taller plants. @source assumed */
+const DEAD_OVER_LIVING = 10;
+const DEAD_OVER_LITTER = 3;
+const MOST_DEAD = 1;
+const MOSS_OVER_PLANTS = 0.1;
+
+/**
+ * Weights of foods that are eaten by those that eat another: floating plants as submerged ones; dead water plants, soft
+ * and half rotten, ten times as readily as living ones or three times as leaf litter, the greater; moss a tenth as
+ * readily as taller plants.
+ * @param priors of what the animal eats; those left out count as none
+ * @returns priors of the weights [1]
+ * @source assumed; directions: a caterpillar ate far less of any moss than of lettuce (haines-renwick-2009), most
+ *   invertebrates take water plants dead rather than alive (newman-1991)
+ */
+export function foodsBeside(
+  priors: Readonly<Partial<Record<TraitId, Prior>>>,
+): Pick<Record<TraitId, Prior>, 'preferenceForFloating' | 'preferenceForDeadPlants' | 'preferenceForMoss'> {
+  const weight = (id: TraitId): number => priors[id]?.median ?? 0;
+  const plants = weight('preferenceForPlants');
+  const dead = Math.max(DEAD_OVER_LITTER * weight('preferenceForLitter'), DEAD_OVER_LIVING * plants);
+  return {
+    preferenceForFloating: wide('preferenceForFloating', plants),
+    preferenceForDeadPlants: wide('preferenceForDeadPlants', Math.min(MOST_DEAD, dead)),
+    preferenceForMoss: wide('preferenceForMoss', MOSS_OVER_PLANTS * weight('preferenceForLandPlants')),
   };
 }
 

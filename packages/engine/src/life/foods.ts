@@ -13,17 +13,31 @@ export const FOODS = [
   'suspended algae',
   'floating plants',
   'carrion',
+  'dead plants',
   'land litter',
   'land fungi',
   'soil',
   'remains',
+  'moss',
+  'land plants',
+  'marsh plants',
   'prey',
 ] as const;
 export type Food = (typeof FOODS)[number];
 export const FOOD_COUNT = FOODS.length;
 
-/** Foods that the cycle clears through the day; those on land are eaten once a day by the life module. */
-export type WaterFood = Exclude<Food, 'land litter' | 'land fungi' | 'soil' | 'remains' | 'prey'>;
+/** Foods that stand or lie on land, eaten once a day by the life module. */
+export type LandFood =
+  | 'land litter'
+  | 'land fungi'
+  | 'soil'
+  | 'remains'
+  | 'moss'
+  | 'land plants'
+  | 'marsh plants';
+
+/** Foods that the cycle clears through the day. */
+export type WaterFood = Exclude<Food, LandFood | 'prey'>;
 
 /** Where each food lies, which driver clears it, and which traits speak of it. */
 export interface FoodSpec {
@@ -35,12 +49,20 @@ export interface FoodSpec {
   readonly pool?: VariableId;
   /** Driver that sets how fast animals clear it [1/s]; foods in the water only. */
   readonly grazing?: VariableId;
+  /** Driver that holds the part of the pool nobody takes, too tough or bitter [0..1]; none where all of it is food. */
+  readonly tough?: VariableId;
   readonly preference: TraitId;
   readonly efficiency: TraitId;
 }
 
-function inWater(food: WaterFood, name: string, pool: VariableId, word: string): FoodSpec {
+function inWater(
+  food: WaterFood,
+  name: string,
+  pool: VariableId,
+  { word, tough }: { word: string; tough?: VariableId },
+): FoodSpec {
   return {
+    ...(tough ? { tough } : {}),
     food,
     name,
     place: 'water',
@@ -51,8 +73,14 @@ function inWater(food: WaterFood, name: string, pool: VariableId, word: string):
   };
 }
 
-function onLand(food: Food, name: string, pool: VariableId, word: string): FoodSpec {
+function onLand(
+  food: LandFood,
+  name: string,
+  pool: VariableId,
+  { word, tough }: { word: string; tough?: VariableId },
+): FoodSpec {
   return {
+    ...(tough ? { tough } : {}),
     food,
     name,
     place: 'land',
@@ -63,19 +91,32 @@ function onLand(food: Food, name: string, pool: VariableId, word: string): FoodS
 }
 
 export const FOOD_SPECS: readonly FoodSpec[] = [
-  inWater('algae', 'attached algae', 'attachedAlgae', 'Algae'),
-  inWater('detritus', 'detritus', 'detritusCarbon', 'Detritus'),
-  inWater('litter', 'leaf litter in the water', 'litterCarbon', 'Litter'),
-  inWater('feed', 'feed', 'feedCarbon', 'Feed'),
-  inWater('plants', 'submerged plants', 'submergedPlants', 'Plants'),
-  inWater('biofilm', 'bacterial film', 'biofilm', 'Biofilm'),
-  inWater('suspended algae', 'suspended algae', 'suspendedAlgae', 'Suspended'),
-  inWater('floating plants', 'floating plants', 'floatingPlants', 'Floating'),
-  inWater('carrion', 'dead animals in the water', 'carcassCarbon', 'Carrion'),
-  onLand('land litter', 'leaf litter on land', 'landLitterCarbon', 'LandLitter'),
-  onLand('land fungi', 'fungi and mould on land', 'landFungi', 'Fungi'),
-  onLand('soil', 'soil organic matter', 'soilCarbon', 'Soil'),
-  onLand('remains', 'leftovers and carcasses on land', 'remainsCarbon', 'Remains'),
+  inWater('algae', 'attached algae', 'attachedAlgae', { word: 'Algae' }),
+  inWater('detritus', 'detritus', 'detritusCarbon', { word: 'Detritus' }),
+  inWater('litter', 'leaf litter in the water', 'litterCarbon', { word: 'Litter' }),
+  inWater('feed', 'feed', 'feedCarbon', { word: 'Feed' }),
+  inWater('plants', 'submerged plants', 'submergedPlants', { word: 'Plants', tough: 'toughSubmerged' }),
+  inWater('biofilm', 'bacterial film', 'biofilm', { word: 'Biofilm' }),
+  inWater('suspended algae', 'suspended algae', 'suspendedAlgae', { word: 'Suspended' }),
+  inWater('floating plants', 'floating plants', 'floatingPlants', {
+    word: 'Floating',
+    tough: 'toughFloating',
+  }),
+  inWater('carrion', 'dead animals in the water', 'carcassCarbon', { word: 'Carrion' }),
+  inWater('dead plants', 'dead water plants', 'plantRemains', { word: 'DeadPlants' }),
+  onLand('land litter', 'leaf litter on land', 'landLitterCarbon', { word: 'LandLitter' }),
+  onLand('land fungi', 'fungi and mould on land', 'landFungi', { word: 'Fungi' }),
+  onLand('soil', 'soil organic matter', 'soilCarbon', { word: 'Soil' }),
+  onLand('remains', 'leftovers and carcasses on land', 'remainsCarbon', { word: 'Remains' }),
+  onLand('moss', 'living moss', 'moss', { word: 'Moss', tough: 'toughMoss' }),
+  onLand('land plants', 'living plants on land', 'landPlants', {
+    word: 'LandPlants',
+    tough: 'toughLandPlants',
+  }),
+  onLand('marsh plants', 'living plants of wet ground', 'emersedPlants', {
+    word: 'LandPlants',
+    tough: 'toughEmersed',
+  }),
   {
     food: 'prey',
     name: 'prey',
@@ -93,6 +134,18 @@ export const POOL_INDEX: readonly number[] = FOOD_SPECS.map(({ pool }) =>
 export const GRAZING_INDEX: readonly number[] = FOOD_SPECS.map(({ grazing }) =>
   grazing ? VARIABLE_INDEX[grazing] : NONE,
 );
+/** Position of the driver that holds the part of a food's pool nobody takes; -1 for none. */
+export const TOUGH_INDEX: readonly number[] = FOOD_SPECS.map(({ tough }) =>
+  tough ? VARIABLE_INDEX[tough] : NONE,
+);
+
+/** Carbon of a food that animals take [mol], >= 0: its pool without what is too tough or bitter. `derived`. */
+export function edibleCarbon(values: Float64Array, food: number): number {
+  const tough = TOUGH_INDEX[food]!;
+  const pool = Math.max(0, values[POOL_INDEX[food]!]!);
+  return tough === NONE ? pool : pool * (1 - values[tough]!);
+}
+
 export const ALGAE = FOODS.indexOf('algae');
 export const SUSPENDED = FOODS.indexOf('suspended algae');
 export const PREY = FOODS.indexOf('prey');
@@ -100,7 +153,7 @@ export const PREY = FOODS.indexOf('prey');
 export const FIRST_LAND_FOOD = FOODS.indexOf('land litter');
 export const WATER_FOODS = FOODS.slice(0, FIRST_LAND_FOOD) as readonly WaterFood[];
 
-/** Pools of a food on land; fungi have a fixed composition and only one. */
+/** Pools of a food on land; what lives has a fixed composition and only one. */
 export interface LandPools {
   readonly carbon: number;
   readonly nitrogen: number;
@@ -114,12 +167,22 @@ const threeOf = (name: string): LandPools => ({
   phosphorus: VARIABLE_INDEX[`${name}Phosphorus` as VariableId],
 });
 
+const oneOf = (id: VariableId, composition: Composition): LandPools => ({
+  carbon: VARIABLE_INDEX[id],
+  nitrogen: NONE,
+  phosphorus: NONE,
+  composition,
+});
+
 /** In the order of FOODS from FIRST_LAND_FOOD on. */
 export const LAND_POOLS: readonly LandPools[] = [
   threeOf('landLitter'),
-  { carbon: VARIABLE_INDEX.landFungi, nitrogen: NONE, phosphorus: NONE, composition: COMPOSITIONS.fungi },
+  oneOf('landFungi', COMPOSITIONS.fungi),
   threeOf('soil'),
   threeOf('remains'),
+  oneOf('moss', COMPOSITIONS.moss),
+  oneOf('landPlants', COMPOSITIONS.landPlants),
+  oneOf('emersedPlants', COMPOSITIONS.emersedPlants),
 ];
 
 /** Amounts eaten by all animals in one day, by food [mol], in the order of FOODS. */

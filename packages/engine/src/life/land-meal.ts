@@ -1,18 +1,20 @@
 import { expm1 } from '../numerics/elementary.ts';
-import { type EatenByFood, FIRST_LAND_FOOD, LAND_POOLS } from './foods.ts';
+import { type EatenByFood, edibleCarbon, FIRST_LAND_FOOD, LAND_POOLS } from './foods.ts';
 
 /**
  * Takes what animals eat on land out of its pools and writes it into `eaten` by food [mol]: of each food
- * 1 - exp(-wanted / amount), so that a dwindling food is never overdrawn.
+ * 1 - exp(-wanted days / amount), so that a dwindling food is never overdrawn; of plants only what is not too tough.
  * @param wanted by all animals, by food [mol C/d]
+ * @param days over which they eat [d]
  * @source derived: clearance constant over the day, as the cycle clears foods in the water
  */
-export function eatOnLand(values: Float64Array, wanted: Float64Array, eaten: EatenByFood): void {
+export function eatOnLand(values: Float64Array, wanted: Float64Array, eaten: EatenByFood, days = 1): void {
   for (let order = 0; order < LAND_POOLS.length; order += 1) {
     const k = FIRST_LAND_FOOD + order;
     const { carbon, nitrogen, phosphorus, composition } = LAND_POOLS[order]!;
     const amount = values[carbon]!;
-    const part = amount > 0 && wanted[k]! > 0 ? -expm1(-wanted[k]! / amount) : 0;
+    const edible = edibleCarbon(values, k);
+    const part = edible > 0 && wanted[k]! > 0 ? (edible / amount) * -expm1((-wanted[k]! * days) / edible) : 0;
     const bite = amount * part;
     eaten.carbon[k] = bite;
     values[carbon] = amount - bite;

@@ -157,6 +157,7 @@ const LIVING = {
   biofilm: COMPOSITIONS.bacteria,
   suspendedAlgae: COMPOSITIONS.algae,
   floatingPlants: COMPOSITIONS.floatingPlants,
+  plantRemains: COMPOSITIONS.submergedPlants,
 } as const;
 const SECONDS_PER_DAY = 86400;
 

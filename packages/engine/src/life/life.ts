@@ -2,13 +2,15 @@ import type { Random } from '../numerics/random.ts';
 import type { Population } from '../plan/plan.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { VARIABLE_INDEX } from '../variables/variables.ts';
+import type { Activity } from './awake.ts';
 import { eggCount } from './brood-train.ts';
 import type { DayConditions } from './day-conditions.ts';
 import { drawn, EXPECTED } from './demography.ts';
 import { bodyRate } from './energetics.ts';
-import { type Pasture, setFeedingLengths, setWanted } from './feeding.ts';
+import { type Pasture, setFeedingLengths, setWantedAtLengths } from './feeding.ts';
 import {
   type EatenByFood,
+  edibleCarbon,
   FIRST_LAND_FOOD,
   FOOD_COUNT,
   GRAZING_INDEX,
@@ -45,12 +47,21 @@ export interface Life {
   add(population: string, stage: 'juvenile' | 'adult', count: number, values: Float64Array): void;
   /** Takes animals out, at most those there are, and returns how many; the caller books the change as output. */
   remove(population: string, stage: 'juvenile' | 'adult', count: number, values: Float64Array): number;
-  /** Sets the grazing drivers [1/s] for the coming day from what lies on the ground. */
-  demand(values: Float64Array): void;
+  /**
+   * Sets the grazing drivers [1/s] from what lies on the ground, for the coming day, or for a stretch of it in which
+   * animals eat at these paces over their mean of the day.
+   */
+  demand(values: Float64Array, activity?: Activity): void;
+  /**
+   * Ends a stretch of the day but the last: shares what was eaten in it, and lets animals eat on the land.
+   * @param part of the day it lasted [0..1]
+   */
+  eat(values: Float64Array, eaten: EatenByFood, part: number): void;
   /**
    * Lets a day pass: shares what was eaten, hunts, grows, ages, kills, hatches and lays. Empties the eaten pools into
    * animals, excretion, detritus and their like on land; the sum of each element over them stays the same.
-   * @throws Error when `eaten` and the eaten pools disagree
+   * @param eaten in the day, or in the stretch of it since the last `eat`
+   * @throws Error when what was eaten and the eaten pools disagree
    */
   step(values: Float64Array, eaten: EatenByFood, conditions: DayConditions): void;
   /** Animals (or eggs) of a population and stage, by their positions in `populations` [1]. */
@@ -81,15 +92,20 @@ const {
   waterVolume,
 } = VARIABLE_INDEX;
 
-function checkMeal(pool: number, byFood: Float64Array): void {
+/** Eaten in the water in a stretch of the day [mol]. */
+function sumOf(byFood: Float64Array): number {
   let sum = 0;
   for (let k = 0; k < FIRST_LAND_FOOD; k += 1) sum += byFood[k]!;
+  return sum;
+}
+
+function checkMeal(pool: number, sum: number): void {
   if (Math.abs(pool - sum) > ROUNDING * (Math.abs(pool) + Math.abs(sum)) + ABSOLUTE_ROUNDING) {
     throw new Error(`eaten pool holds ${pool} mol, but ${sum} mol were eaten by food`);
   }
 }
 
-/** Cuts the population's part of each food but prey out of what all ate, by what each wanted. */
+/** Adds the population's part of each food but prey, of what all ate in a stretch, by what each wanted. */
 function shareMeal(
   population: LivingPopulation,
   eaten: EatenByFood,
@@ -98,11 +114,29 @@ function shareMeal(
 ): void {
   for (let k = 0; k < PREY; k += 1) {
     const all = wantedByAll[k]!;
-    const part = all > 0 ? population.wanted[k]! / all : 0;
-    meal.carbon[k] = eaten.carbon[k]! * part;
-    meal.nitrogen[k] = eaten.nitrogen[k]! * part;
-    meal.phosphorus[k] = eaten.phosphorus[k]! * part;
+    if (!(all > 0)) continue;
+    const part = population.wanted[k]! / all;
+    meal.carbon[k] = meal.carbon[k]! + eaten.carbon[k]! * part;
+    meal.nitrogen[k] = meal.nitrogen[k]! + eaten.nitrogen[k]! * part;
+    meal.phosphorus[k] = meal.phosphorus[k]! + eaten.phosphorus[k]! * part;
   }
+}
+
+function clearMeal({ carbon, nitrogen, phosphorus }: EatenByFood): void {
+  carbon.fill(0);
+  nitrogen.fill(0);
+  phosphorus.fill(0);
+}
+
+/** What was eaten so far today, while the day is passed in stretches. */
+interface DaySoFar {
+  /** Part of the day that has passed [0..1]. */
+  part: number;
+  carbon: number;
+  nitrogen: number;
+  phosphorus: number;
+  /** What each population wanted of prey, over the stretches so far [mol C]. */
+  readonly prey: Float64Array;
 }
 
 function stageCount({ train, broods }: LivingPopulation, stage: number): number {
@@ -135,6 +169,14 @@ export function createLife(
   const meals = living.map(nothingEaten);
   const caught = living.map(() => new Float64Array(living.length));
   const settlement = createSettlement();
+  const rates = new Float64Array(living.length);
+  const soFar: DaySoFar = {
+    part: 0,
+    carbon: 0,
+    nitrogen: 0,
+    phosphorus: 0,
+    prey: new Float64Array(living.length),
+  };
   let last: Surroundings | undefined;
 
   const named = (id: string): LivingPopulation => {
@@ -152,6 +194,29 @@ export function createLife(
       values[animalNitrogen] = values[animalNitrogen]! + body * energetics.nitrogenPerCarbon;
       values[animalPhosphorus] = values[animalPhosphorus]! + body * energetics.phosphorusPerCarbon;
     }
+  };
+  /** Lets animals eat on the land over a part of the day and shares out what they ate there and in the water. */
+  const eatFor = (values: Float64Array, eaten: EatenByFood, part: number): void => {
+    eatenByAll.carbon.set(eaten.carbon);
+    eatenByAll.nitrogen.set(eaten.nitrogen);
+    eatenByAll.phosphorus.set(eaten.phosphorus);
+    eatOnLand(values, wantedByAll, eatenByAll, part);
+    soFar.carbon += sumOf(eaten.carbon);
+    soFar.nitrogen += sumOf(eaten.nitrogen);
+    soFar.phosphorus += sumOf(eaten.phosphorus);
+    for (let p = 0; p < living.length; p += 1) {
+      shareMeal(living[p]!, eatenByAll, wantedByAll, meals[p]!);
+      soFar.prey[p] = soFar.prey[p]! + part * living[p]!.wanted[PREY]!;
+    }
+    soFar.part += part;
+  };
+  const beginDay = (): void => {
+    soFar.part = 0;
+    soFar.carbon = 0;
+    soFar.nitrogen = 0;
+    soFar.phosphorus = 0;
+    soFar.prey.fill(0);
+    for (const meal of meals) clearMeal(meal);
   };
   const changed = (population: LivingPopulation, values: Float64Array): void => {
     population.body = populationCarbon(population);
@@ -176,8 +241,8 @@ export function createLife(
       changed(named(population), values);
       return removed;
     },
-    demand(values) {
-      for (let k = 0; k < PREY; k += 1) pasture.amounts[k] = Math.max(0, values[POOL_INDEX[k]!]!);
+    demand(values, activity) {
+      for (let k = 0; k < PREY; k += 1) pasture.amounts[k] = edibleCarbon(values, k);
       pasture.area = values[submergedArea]!;
       pasture.landArea = values[landArea]!;
       pasture.volume = values[waterVolume]!;
@@ -186,47 +251,56 @@ export function createLife(
       ground.cover = setCover(values);
       wantedByAll.fill(0);
       const around = last ?? firstDay(values[waterTemperature]!);
-      for (const population of living) {
-        setFeedingLengths(population, bodyRate(population.traits, bodyTemperature(population, around)));
+      for (let p = 0; p < living.length; p += 1) {
+        const population = living[p]!;
+        rates[p] = bodyRate(population.traits, bodyTemperature(population, around));
+        setFeedingLengths(population, rates[p]!);
       }
       setPreyDensity(living, ground);
-      for (const population of living) {
-        setWanted(population, pasture, bodyRate(population.traits, bodyTemperature(population, around)));
-        for (let k = 0; k < FOOD_COUNT; k += 1) wantedByAll[k] = wantedByAll[k]! + population.wanted[k]!;
+      for (let p = 0; p < living.length; p += 1) {
+        const { wanted, active } = living[p]!;
+        setWantedAtLengths(living[p]!, pasture, rates[p]!);
+        const pace = activity ? activity[active] : 1;
+        for (let k = 0; k < FOOD_COUNT; k += 1) {
+          wanted[k] = wanted[k]! * pace;
+          wantedByAll[k] = wantedByAll[k]! + wanted[k]!;
+        }
       }
       for (let k = 0; k < FIRST_LAND_FOOD; k += 1) {
-        const amount = pasture.amounts[k]!;
+        const amount = values[POOL_INDEX[k]!]!;
         values[GRAZING_INDEX[k]!] = amount > 0 ? wantedByAll[k]! / amount / SECONDS_PER_DAY : 0;
       }
     },
+    eat: eatFor,
     step(values, eaten, conditions) {
-      checkMeal(values[eatenCarbon]!, eaten.carbon);
-      checkMeal(values[eatenNitrogen]!, eaten.nitrogen);
-      checkMeal(values[eatenPhosphorus]!, eaten.phosphorus);
-      const { air, openCover, ...water } = conditions;
+      eatFor(values, eaten, 1 - soFar.part);
+      checkMeal(values[eatenCarbon]!, soFar.carbon);
+      checkMeal(values[eatenNitrogen]!, soFar.nitrogen);
+      checkMeal(values[eatenPhosphorus]!, soFar.phosphorus);
+      const { air, openCover, shore, ...water } = conditions;
       const around: Surroundings = {
         water,
         volume: values[waterVolume]!,
         landArea: values[landArea]!,
         ...(air ? { air } : {}),
         ...(openCover === undefined ? {} : { openCover }),
+        ...(shore ? { shore } : {}),
       };
       last = around;
-      eatenByAll.carbon.set(eaten.carbon);
-      eatenByAll.nitrogen.set(eaten.nitrogen);
-      eatenByAll.phosphorus.set(eaten.phosphorus);
-      eatOnLand(values, wantedByAll, eatenByAll);
-      for (const population of living) clearDay(population.day);
+      for (let p = 0; p < living.length; p += 1) {
+        clearDay(living[p]!.day);
+        living[p]!.wanted[PREY] = soFar.prey[p]!;
+      }
       hunt(living, ground, meals, { caught, demography: strategy });
       settlement.begin();
       for (const [p, population] of living.entries()) {
         const meal = meals[p]!;
-        shareMeal(population, eatenByAll, wantedByAll, meal);
         liveDay(population, meal, around, strategy);
         settlement.add(population, meal);
       }
       settlement.settle(values);
       setBodies(values);
+      beginDay();
     },
     count: (population, stage) => stageCount(living[population]!, stage),
     carbon: (population) => living[population]!.body * living[population]!.inWater,

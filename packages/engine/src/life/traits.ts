@@ -1,5 +1,6 @@
 import type { Prior } from '../plan/prior.ts';
 import type { ParameterSpec } from '../process/contract.ts';
+import type { ActiveTime } from './awake.ts';
 
 function trait(unit: string, min: number, max: number, meaning: string): ParameterSpec {
   return { unit, min, max, meaning };
@@ -71,7 +72,7 @@ export const TRAIT_SPECS = {
   pHHigh: trait('pH', 6, 12, 'highest pH tolerated'),
   pHMargin: trait('pH', 0.1, 5, 'distance beyond either at which half die in four days'),
   hardnessLow: trait('°dGH', 0, 20, 'lowest general hardness tolerated'),
-  hardnessHigh: trait('°dGH', 2, 200, 'highest general hardness tolerated'),
+  hardnessHigh: trait('°dGH', 2, 500, 'highest general hardness tolerated'),
   hardnessMargin: trait('°dGH', 0.1, 100, 'distance beyond either at which half die in four days'),
   oxygenNeeded: trait('mg/L', 0, 10, 'lowest oxygen tolerated'),
   oxygenMargin: trait('mg/L', 0.05, 10, 'shortfall at which half die in four days'),
@@ -81,8 +82,37 @@ export const TRAIT_SPECS = {
   crowdingDensity: trait('1/L', 0.01, 1000, 'full-grown equivalents per litre above which crowding kills'),
   crowdingHazard: trait('1/d', 0, 1, 'deaths by crowding at twice that density'),
 
-  // Growth, finer: a file may leave these and all below out
+  // Poisons and salt of the water: a file may leave these and all below out; rules give them by kind of animal
+  nitriteNoEffect: trait(
+    'mg N/L',
+    0,
+    1e4,
+    'nitrite that kills nobody however long it lasts, at 20 mg/L chloride',
+  ),
+  nitriteMedianLethal: trait(
+    'mg N/L',
+    0.01,
+    1e5,
+    'nitrite at which half die in four days, at 20 mg/L chloride',
+  ),
+  nitriteRecovery: trait('1/d', 0.05, 10, 'rate at which the body follows the nitrite around it'),
+  nitriteChloride: trait('mg/L', 0.05, 1e5, 'chloride that doubles the nitrite borne in water without any'),
+  copperNoEffect: trait(
+    'µg/L',
+    0,
+    1e5,
+    'copper that kills nobody however long it lasts, at 50 mg/L hardness',
+  ),
+  copperMedianLethal: trait('µg/L', 0.5, 1e6, 'copper at which half die in four days, at 50 mg/L hardness'),
+  copperRecovery: trait('1/d', 0.05, 10, 'rate at which the body follows the copper around it'),
+  saltLow: trait('mS/cm', 0, 60, 'lowest conductivity of the water tolerated; 0 for animals of fresh water'),
+  saltLowMargin: trait('mS/cm', 0.1, 200, 'shortfall of it at which half die in four days'),
+  saltHigh: trait('mS/cm', 0.2, 100, 'highest conductivity of the water tolerated'),
+  saltHighMargin: trait('mS/cm', 0.1, 200, 'excess of it at which half die in four days'),
+
+  // Growth, finer
   growthYield: trait('1', 0.3, 0.98, 'body carbon made per carbon put into growth'),
+  upkeep: trait('1/d', 0, 3, 'carbon an unfed animal burns over its own; 0 where it follows from growth'),
   lateMaturing: trait(
     '1',
     0,
@@ -111,6 +141,14 @@ export const TRAIT_SPECS = {
   preferenceForFungi: trait('1', 0, 1000, 'weight of fungi and mould on land among foods of equal amount'),
   preferenceForSoil: trait('1', 0, 100, 'weight of soil organic matter among foods of equal amount'),
   preferenceForRemains: trait('1', 0, 1000, 'weight of leftovers and carcasses on land among equal amounts'),
+  preferenceForDeadPlants: trait('1', 0, 100, 'weight of dead water plants among foods of equal amount'),
+  preferenceForMoss: trait('1', 0, 100, 'weight of living moss among foods of equal amount'),
+  preferenceForLandPlants: trait(
+    '1',
+    0,
+    100,
+    'weight of living plants of land and wet ground among foods of equal amount',
+  ),
   preferenceForPrey: trait('1', 0, 1000, 'weight of prey within reach among foods of equal amount'),
   efficiencyOnSuspended: trait('1', 0.01, 0.95, 'share of eaten floating algae carbon that is assimilated'),
   efficiencyOnBiofilm: trait('1', 0.01, 0.95, 'share of eaten bacterial film carbon that is assimilated'),
@@ -120,6 +158,19 @@ export const TRAIT_SPECS = {
   efficiencyOnFungi: trait('1', 0.01, 0.95, 'share of eaten fungal carbon that is assimilated'),
   efficiencyOnSoil: trait('1', 0.01, 0.95, 'share of eaten soil organic carbon that is assimilated'),
   efficiencyOnRemains: trait('1', 0.01, 0.95, 'share of eaten leftovers on land that is assimilated'),
+  efficiencyOnDeadPlants: trait(
+    '1',
+    0.01,
+    0.95,
+    'share of eaten carbon of dead water plants that is assimilated',
+  ),
+  efficiencyOnMoss: trait('1', 0.01, 0.95, 'share of eaten moss carbon that is assimilated'),
+  efficiencyOnLandPlants: trait(
+    '1',
+    0.01,
+    0.95,
+    'share of eaten carbon of plants of land and wet ground that is assimilated',
+  ),
   efficiencyOnPrey: trait('1', 0.01, 0.95, 'share of prey carbon that is assimilated'),
 
   // Eating and being eaten
@@ -138,6 +189,15 @@ export const TRAIT_SPECS = {
     'ground a full-grown animal claims, below which crowding kills; 0 for none',
   ),
   leaving: trait('1/d', 0, 1, 'adults that leave a day where the cover leaves them a way out'),
+
+  // Drowning
+  strayIntoWater: trait(
+    'm/d',
+    0,
+    1,
+    'strip along the shore from which animals of the land get into the water a day',
+  ),
+  timeAfloat: trait('d', 0.01, 100, 'time in which half drown where they cannot leave the water'),
 
   // Air
   airTemperatureLow: trait('°C', -20, 40, 'coldest air tolerated'),
@@ -169,7 +229,19 @@ export const TRAIT_IDS = Object.keys(TRAIT_SPECS) as TraitId[];
  * up 10 to 40 % of dry mass (memory); the rest means 'none'
  */
 export const TRAIT_DEFAULTS = {
+  nitriteNoEffect: 1e4,
+  nitriteMedianLethal: 1e5,
+  nitriteRecovery: 1,
+  nitriteChloride: 1e5,
+  copperNoEffect: 1e5,
+  copperMedianLethal: 1e6,
+  copperRecovery: 0.7,
+  saltLow: 0,
+  saltLowMargin: 1,
+  saltHigh: 100,
+  saltHighMargin: 10,
   growthYield: 0.8,
+  upkeep: 0,
   lateMaturing: 0,
   crowdedEggs: 0,
   store: 0.3,
@@ -181,6 +253,9 @@ export const TRAIT_DEFAULTS = {
   preferenceForFungi: 0,
   preferenceForSoil: 0,
   preferenceForRemains: 0,
+  preferenceForDeadPlants: 0,
+  preferenceForMoss: 0,
+  preferenceForLandPlants: 0,
   preferenceForPrey: 0,
   efficiencyOnSuspended: 0.6,
   efficiencyOnBiofilm: 0.6,
@@ -190,6 +265,9 @@ export const TRAIT_DEFAULTS = {
   efficiencyOnFungi: 0.5,
   efficiencyOnSoil: 0.1,
   efficiencyOnRemains: 0.7,
+  efficiencyOnDeadPlants: 0.25,
+  efficiencyOnMoss: 0.2,
+  efficiencyOnLandPlants: 0.3,
   efficiencyOnPrey: 0.75,
   preySmallest: 0,
   preyLargest: 0,
@@ -199,6 +277,8 @@ export const TRAIT_DEFAULTS = {
   lengthAtChange: 0,
   groundPerAdult: 0,
   leaving: 0,
+  strayIntoWater: 0,
+  timeAfloat: 100,
   airTemperatureLow: -20,
   airTemperatureHigh: 50,
   airTemperatureMargin: 3,
@@ -258,6 +338,8 @@ export interface AnimalTraits {
   /** Left out: direct development, water. */
   readonly development?: Development;
   readonly habitat?: Habitat;
+  /** When it is up and eats; left out: at all hours alike. */
+  readonly active?: ActiveTime;
   /** As what others hunt it; left out: nobody does. */
   readonly preyKind?: PreyKind;
   /** How it spreads its hunting over kinds of prey, any weights; left out: it hunts nobody. */
@@ -300,4 +382,7 @@ const ORDERED: readonly (readonly [TraitId, TraitId])[] = [
   ['pHLow', 'pHHigh'],
   ['hardnessLow', 'hardnessHigh'],
   ['ammoniaNoEffect', 'ammoniaMedianLethal'],
+  ['nitriteNoEffect', 'nitriteMedianLethal'],
+  ['copperNoEffect', 'copperMedianLethal'],
+  ['saltLow', 'saltHigh'],
 ];

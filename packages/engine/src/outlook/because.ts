@@ -119,6 +119,7 @@ const FOOD_NAMES: Readonly<Partial<Record<GrazedFood, string>>> = {
   algae: 'attached algae',
   plants: 'submerged plants',
   litter: 'leaf litter',
+  'dead plants': 'dead water plants',
 };
 
 /** Adds what all animals ate over the 30 days up to `day`, by food [mol C, positive]. `derived`. */
@@ -126,6 +127,7 @@ export function addFood(totals: Map<string, number>, run: BookedRun, day: number
   forWindow(run, day, (row) => {
     for (const [food, { carbon }] of Object.entries(EATEN_BY_FOOD)) {
       const reaction = run.system.reactions.findIndex(({ name }) => name === carbon);
+      if (reaction < 0) continue;
       add(totals, FOOD_NAMES[food as GrazedFood] ?? food, row[reaction] ?? 0);
     }
   });

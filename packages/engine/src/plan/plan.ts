@@ -361,6 +361,8 @@ export interface Planting {
   readonly cover: number;
   /** Biomass at full cover [mol C/m2]. */
   readonly fullCoverBiomass: number;
+  /** Part of it that uses bicarbonate beside carbon dioxide under water [0..1]; none when left out. */
+  readonly bicarbonate?: number;
   /** Light below which it does not last, and with which it thrives [umol/(m2 s)]. */
   readonly light?: { readonly least: number; readonly good: number };
   /** Relative growth in good light at 20 degC [1/s]. */
@@ -368,6 +370,8 @@ export interface Planting {
   /** Warmest [degC] and driest air [%] it is said to bear. */
   readonly warmest?: number;
   readonly driest?: number;
+  /** Part of it that animals take as food [0..1]; all of it when left out. */
+  readonly edible?: number;
   /** Sprinkled or painted on as fragments instead of set as plants. */
   readonly fragments?: boolean;
   /** Probability that it came along by accident [0..1]; surely there when left out. */

@@ -25,14 +25,17 @@ interface FoodReactions {
   };
 }
 
-function reactionsOf(reactions: readonly BookedReaction[]): FoodReactions[] {
-  const position = (name: string): number => {
-    const at = reactions.findIndex((reaction) => reaction.process === 'grazing' && reaction.name === name);
-    if (at < 0) throw new Error(`no grazing reaction is named ${name}`);
-    return at;
-  };
+function reactionsOf(reactions: readonly BookedReaction[]): (FoodReactions | undefined)[] {
   return WATER_FOODS.map((food) => {
-    const { carbon, nitrogen, phosphorus, composition, alongside } = EATEN_BY_FOOD[food];
+    const { process = 'grazing', carbon, nitrogen, phosphorus, composition, alongside } = EATEN_BY_FOOD[food];
+    // A process that the plan can never start was left out, and with it this food.
+    if (process !== 'grazing' && !reactions.some((reaction) => reaction.process === process))
+      return undefined;
+    const position = (name: string): number => {
+      const at = reactions.findIndex((reaction) => reaction.process === process && reaction.name === name);
+      if (at < 0) throw new Error(`no reaction of ${process} is named ${name}`);
+      return at;
+    };
     return {
       carbon: position(carbon),
       nitrogen: position(nitrogen ?? carbon),
@@ -64,6 +67,7 @@ export function createEatenReader(reactions: readonly BookedReaction[]): EatenRe
     read(extents) {
       const moved = (reaction: number): number => extents[reaction]! - start[reaction]!;
       for (const [f, food] of foods.entries()) {
+        if (!food) continue;
         eaten.carbon[f] = moved(food.carbon);
         eaten.nitrogen[f] = moved(food.nitrogen) * food.nitrogenShare;
         eaten.phosphorus[f] = moved(food.phosphorus) * food.phosphorusShare;

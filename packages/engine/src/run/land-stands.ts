@@ -134,6 +134,7 @@ function standOf(plan: StandPlan, planting: Planting, zone: Zone, area: number):
     driest: planting.driest ?? USUAL.driest,
     offGround: zone.kind === 'wall' || zone.kind === 'canopy',
     mist: (devices.mister?.dailyMass ?? 0) / (box.length * box.width),
+    ...(planting.edible === undefined ? {} : { edible: planting.edible }),
     fragments: planting.fragments ?? false,
     shore: shoreOf(plan, zone),
   };

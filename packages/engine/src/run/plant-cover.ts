@@ -72,13 +72,39 @@ export function wetPlantGround(plan: Plan): number {
   return groundOf(plan, 'emersed');
 }
 
+/** Biomass of a planting of a group on the first day [mol C]: full cover times cover times ground. */
+function biomassOf(plan: Plan, group: RootedInWater, { fullCoverBiomass, cover, zone: id }: Planting): number {
+  const zone = plan.zones.find((each) => each.id === id);
+  const area = group === 'emersed' && zone ? planArea(plan, zone) : poolArea(plan);
+  return fullCoverBiomass * area * cover;
+}
+
 /** Biomass of a group on the first day [mol C]: full cover times cover times ground, summed. `derived`. */
 export function plantedBiomass(plan: Plan, group: RootedInWater): number {
-  return plantingsOf(plan, group).reduce((sum, { fullCoverBiomass, cover, zone: id }) => {
-    const zone = plan.zones.find((each) => each.id === id);
-    const area = group === 'emersed' && zone ? planArea(plan, zone) : poolArea(plan);
-    return sum + fullCoverBiomass * area * cover;
-  }, 0);
+  return plantingsOf(plan, group).reduce((sum, planting) => sum + biomassOf(plan, group, planting), 0);
+}
+
+/** Share of the submerged plants that use bicarbonate, by biomass on the first day [0..1]; 0 without any. `derived`. */
+export function bicarbonateUsers(plan: Plan): number {
+  let [all, users] = [0, 0];
+  for (const planting of plantingsOf(plan, 'submerged')) {
+    const biomass = biomassOf(plan, 'submerged', planting);
+    all += biomass;
+    users += biomass * (planting.bicarbonate ?? 0);
+  }
+  return all > 0 ? users / all : 0;
+}
+
+/** Part of a group that no animal takes on the first day [0..1], kept all run: mean over its plantings. `derived`. */
+export function toughPart(plan: Plan, group: RootedInWater): number {
+  let all = 0;
+  let edible = 0;
+  for (const planting of plantingsOf(plan, group)) {
+    const biomass = planting.cover * planting.fullCoverBiomass;
+    all += biomass;
+    edible += biomass * (planting.edible ?? 1);
+  }
+  return all > 0 ? 1 - edible / all : 0;
 }
 
 /** Biomass of a group at full cover of its ground [mol C]: mean of the plantings, 0 without any. `derived`. */

@@ -16,7 +16,7 @@ import { comesAlong } from './arrivals.ts';
 import { createIntegrator, type Integrator } from './integrator.ts';
 import { createKindMix, type KindMix } from './kind-mix.ts';
 import { processesOf } from './plan-processes.ts';
-import { poolArea, wetPlantGround } from './plant-cover.ts';
+import { bicarbonateUsers, poolArea, toughPart, wetPlantGround } from './plant-cover.ts';
 import type { RunSetting } from './setting.ts';
 import { wetSubstrate } from './wet-substrate.ts';
 
@@ -138,7 +138,11 @@ function setLevelDrivers({ values, setting, volume }: World): void {
 export function setConstantDrivers({ values, setting }: World): void {
   const { room, devices } = setting.plan;
   values[V.wetPlantGround] = wetPlantGround(setting.plan);
+  values[V.bicarbonateUsers] = bicarbonateUsers(setting.plan);
   values[V.wetSubstrate] = wetSubstrate(setting.plan);
+  values[V.toughSubmerged] = toughPart(setting.plan, 'submerged');
+  values[V.toughFloating] = toughPart(setting.plan, 'floating');
+  values[V.toughEmersed] = toughPart(setting.plan, 'emersed');
   values[V.roomCarbonDioxide] = room.carbonDioxide;
   values[V.airPressure] = room.pressure;
   const stirred = devices.pump && devices.pump.fallHeight > 0 ? STIRRED_BY_FALL : STIRRED_BELOW;

@@ -185,6 +185,7 @@ export const VARIABLES = {
   darkFilmSurface: driver('surface for films inside substrate and filter', 'm2', 'water'),
   wetSubstrate: driver('wet substrate deep enough to run short of oxygen', 'm2', 'ground'),
   wetPlantGround: driver('wet ground planted above the water', 'm2', 'ground'),
+  bicarbonateUsers: driver('share of the submerged plants that use bicarbonate', '1', 'living'),
   surfaceRenewal: driver('share of the water surface stirred by pump and fall', '1', 'water'),
   fallAeration: driver('water that a fall brings to balance with the air', 'm3/s', 'water'),
   carbonateGrain: driver('grain of the calcite when placed, surface-weighted mean', 'm', 'solid'),
@@ -212,6 +213,12 @@ export const VARIABLES = {
   grazingOnFloating: driver('clearance of floating plants by animals', '1/s', 'living'),
   grazingOnCarrion: driver('clearance of dead animals by animals', '1/s', 'living'),
   landArea: driver('land surface', 'm2', 'ground'),
+  grazingOnDeadPlants: driver('clearance of dead water plants by animals', '1/s', 'living'),
+  toughSubmerged: driver('part of the submerged plants that no animal takes', '1', 'living'),
+  toughFloating: driver('part of the floating plants that no animal takes', '1', 'living'),
+  toughEmersed: driver('part of the plants rooted in wet ground that no animal takes', '1', 'living'),
+  toughMoss: driver('part of the moss that no animal takes', '1', 'ground'),
+  toughLandPlants: driver('part of the plants rooted on land that no animal takes', '1', 'ground'),
   grazingOnBiofilm: driver('clearance of bacterial film by animals', '1/s', 'living'),
 } as const satisfies Record<string, VariableSpec>;
 

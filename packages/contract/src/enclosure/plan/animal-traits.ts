@@ -1,6 +1,7 @@
 import {
   type AnimalTraits,
   type Bounds,
+  foodsBeside,
   type LifeHistory,
   TRAIT_DEFAULTS,
   type TraitId,
@@ -101,6 +102,7 @@ export function animalTraitsOf(animal: Organism): SpeciesTraits {
       mating: animal.mating,
       brood: animal.brood,
       habitat: animal.habitat,
+      ...(animal.active ? { active: animal.active.when } : {}),
       development: animal.development ?? 'direct',
       ...(animal.preyKind ? { preyKind: animal.preyKind } : {}),
       ...(animal.prey ? { hunts: parts(animal.prey.kinds) } : {}),
@@ -109,13 +111,13 @@ export function animalTraitsOf(animal: Organism): SpeciesTraits {
   };
 }
 
-/** Traits a measured species leaves out; those who scrape algae scrape bacterial film alike. */
+/** Traits a measured species leaves out; those who scrape algae scrape bacterial film alike, and so for other foods. */
 function withDefaults(given: Partial<AnimalTraits['priors']>): AnimalTraits['priors'] {
   const spared = Object.entries(TRAIT_DEFAULTS).map(
     ([id, value]) => [id, { kind: 'fixed', median: value, spread: 0, min: value, max: value }] as const,
   );
   const film = given.preferenceForAlgae ? { preferenceForBiofilm: given.preferenceForAlgae } : {};
-  return { ...Object.fromEntries(spared), ...film, ...given } as Record<
+  return { ...Object.fromEntries(spared), ...film, ...foodsBeside(given), ...given } as Record<
     TraitId,
     AnimalTraits['priors'][TraitId]
   >;

@@ -1,4 +1,4 @@
-import type { Founders, Planting, Population } from '@shoreglass/engine';
+import { ediblePart, type Founders, type Planting, type Population } from '@shoreglass/engine';
 import type { Library, Organism, Plant } from '@shoreglass/library';
 import type { AnimalsContent, PlantingContent } from '../schema/life.ts';
 import { animalTraitsOf } from './animal-traits.ts';
@@ -15,10 +15,22 @@ export function plantingOf(content: PlantingContent, index: number, library: Lib
     cover: content.cover,
     fullCoverBiomass: plain(plant.fullCoverBiomass, 'carbon per area'),
     light: { least: plant.light.least.value, good: plant.light.good.value },
+    ...(plant.bicarbonate ? { bicarbonate: plain(plant.bicarbonate, 'share') } : {}),
+    edible: edibleOf(plant),
     ...bearsOf(plant),
     ...(content.start === 'fragments' ? { fragments: true } : {}),
     ...(content.chance === undefined ? {} : { chance: content.chance }),
   };
+}
+
+/** Part of a plant that animals take: as its entry says, else by how dry and how well defended its leaves are. */
+function edibleOf({ group, edible, tissue, risks = [] }: Plant): number {
+  if (edible) return plain(edible, 'share');
+  return ediblePart({
+    group,
+    ...(tissue ? { dryPart: plain(tissue.dryMatter, 'share') } : {}),
+    isDefended: risks.some(({ kind }) => kind === 'toxin'),
+  });
 }
 
 /** How fast a plant grows and what air it bears, as far as its entry says. */
