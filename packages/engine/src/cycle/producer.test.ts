@@ -90,6 +90,8 @@ describe('submerged plants', () => {
       maximumGrowth: 0.2,
       carbonHalf: 0.04,
       respirationRate: 0.01,
+      bicarbonateAffinity: 0.1,
+      bicarbonateLight: 80,
     };
     const rate = (carbonDioxide: number): number =>
       ratesByName(process, parameters, {
@@ -102,6 +104,58 @@ describe('submerged plants', () => {
       })['growth of submerged plants on nitrate']!;
     expect(rate(0.04) / rate(1e5)).toBeCloseTo(0.5, 4);
     expect(rate(0)).toBe(0);
+  });
+});
+
+describe('submerged plants that use bicarbonate', () => {
+  const process = listed(submergedPlants);
+  const parameters = {
+    ...ALGAE,
+    fullStock: 1,
+    maximumGrowth: 0.2,
+    carbonHalf: 0.04,
+    respirationRate: 0.01,
+    bicarbonateAffinity: 0.1,
+    bicarbonateLight: 80,
+  };
+  const growth = (entries: Readonly<Record<string, number>>): number =>
+    ratesByName(process, parameters, {
+      ...PLENTY,
+      lightOnPlants: 80,
+      waterArea: 1e6,
+      submergedPlants: 1,
+      nitrate: 1e6,
+      // water of 6 °dKH open to the air: 14 µmol/L of carbon dioxide, 2.1 mmol/L of bicarbonate
+      carbonDioxide: 0.014,
+      bicarbonate: 2.1,
+      ...entries,
+    })['growth of submerged plants on nitrate']!;
+
+  it('grow in hard water where others are short of carbon dioxide, and alike in acid water', () => {
+    // 0.014 and 0.014 + 0.1 x 1/2 x 2.1 = 0.119 mmol/L, half-saturation 0.04
+    const gain = 0.119 / 0.159 / (0.014 / 0.054);
+    expect(growth({ bicarbonateUsers: 1 }) / growth({ bicarbonateUsers: 0 })).toBeCloseTo(gain, 6);
+    const acid = { carbonDioxide: 0.5, bicarbonate: 0.05 };
+    expect(growth({ ...acid, bicarbonateUsers: 1 }) / growth({ ...acid, bicarbonateUsers: 0 })).toBeLessThan(
+      1.001,
+    );
+  });
+
+  it('stand for as many as there are of them', () => {
+    const [none, half, all] = [0, 0.5, 1].map((users) => growth({ bicarbonateUsers: users }));
+    expect(half).toBeCloseTo((none! + all!) / 2, 12);
+  });
+
+  it('gain little of it in dim light, which the uptake takes', () => {
+    // Jones 2005 (abstract): little use expected below 80 µmol/m2/s
+    const gain = (lightOnPlants: number): number =>
+      growth({ lightOnPlants, bicarbonateUsers: 1 }) / growth({ lightOnPlants, bicarbonateUsers: 0 });
+    expect(gain(5)).toBeLessThan(1.7);
+    expect(gain(200)).toBeGreaterThan(2.5);
+  });
+
+  it('take no more than there is', () => {
+    expect(growth({ bicarbonateUsers: 1, dissolvedInorganicCarbon: 0 })).toBe(0);
   });
 });
 

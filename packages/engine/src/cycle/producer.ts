@@ -27,6 +27,13 @@ export interface ProducerParameters {
   readonly fullStock?: number;
 }
 
+/** Parameters of groups some of which use bicarbonate. */
+export interface BicarbonateParameters {
+  readonly bicarbonateAffinity: number;
+  readonly bicarbonateLight: number;
+}
+type AnyParameters = ProducerParameters & Partial<BicarbonateParameters>;
+
 /** One group of producers: its pool, where its light comes from, what bounds it, and which carbon it takes. */
 export interface ProducerGroup<P extends ProducerParameters> {
   readonly id: string;
@@ -43,6 +50,8 @@ export interface ProducerGroup<P extends ProducerParameters> {
    * whole when this is left out. 'air': carbon dioxide and oxygen are exchanged with the air and never short.
    */
   readonly carbon?: VariableId | 'air';
+  /** Share [1] of the group that uses bicarbonate beside that carbon; none where left out. */
+  readonly bicarbonateUsers?: VariableId;
   /** Whole plants leave remains that break down slowly; algae are detritus at once. */
   readonly leavesRemains?: true;
   readonly parameters: ParameterSpecs<P>;
@@ -81,20 +90,53 @@ function roomLeft<P extends ProducerParameters>(
   return (values) => 1 - values[share]!;
 }
 
-/** Share of the highest growth that the carbon at hand allows. */
+/** Share of the highest growth that the carbon at hand allows in a light [umol/m2/s]. */
 function carbonLimit<P extends ProducerParameters>(
-  { carbon, id }: ProducerGroup<P>,
-  { carbonHalf }: ProducerParameters,
+  group: ProducerGroup<P>,
+  parameters: AnyParameters,
   setting: Setting,
-): (values: Float64Array, water: number) => number {
+): (values: Float64Array, water: number, photons: number) => number {
+  const { carbon, id } = group;
+  const { carbonHalf } = parameters;
   if (carbon === 'air') return () => 1;
   if (carbonHalf === undefined) throw new RangeError(`${id}: carbon from the water needs a half-saturation`);
   const inorganic = setting.index('dissolvedInorganicCarbon');
   if (carbon === undefined)
     return (values, water) => monod(concentration(values[inorganic]!, water), carbonHalf);
   const usable = setting.index(carbon);
-  return (values, water) =>
-    monod(Math.min(values[usable]!, concentration(values[inorganic]!, water)), carbonHalf);
+  const bicarbonate = bicarbonateOf(group, parameters, setting);
+  return (values, water, photons) => {
+    const all = concentration(values[inorganic]!, water);
+    const own = Math.min(values[usable]!, all);
+    const alone = monod(own, carbonHalf);
+    const { users, gain } = bicarbonate(values, photons);
+    return users > 0 ? alone + users * (monod(Math.min(own + gain, all), carbonHalf) - alone) : alone;
+  };
+}
+
+/** Those that use bicarbonate [1] and what it adds to the carbon they can use [mol/m3]. */
+interface BicarbonateUse {
+  users: number;
+  gain: number;
+}
+
+/** Use of bicarbonate in a light; see `producer`. */
+function bicarbonateOf<P extends ProducerParameters>(
+  { bicarbonateUsers, id }: ProducerGroup<P>,
+  { bicarbonateAffinity, bicarbonateLight }: AnyParameters,
+  setting: Setting,
+): (values: Float64Array, photons: number) => BicarbonateUse {
+  const use: BicarbonateUse = { users: 0, gain: 0 };
+  if (bicarbonateUsers === undefined) return () => use;
+  if (bicarbonateAffinity === undefined || bicarbonateLight === undefined)
+    throw new RangeError(`${id}: use of bicarbonate needs its affinity and the light it takes`);
+  const [share, bicarbonate] = [setting.index(bicarbonateUsers), setting.index('bicarbonate')];
+  return (values, photons) => {
+    use.users = values[share]!;
+    if (use.users > 0)
+      use.gain = bicarbonateAffinity * monod(photons, bicarbonateLight) * values[bicarbonate]!;
+    return use;
+  };
 }
 
 /** Growth [mol C/s]: the least of the shares nitrogen, phosphorus and carbon allow, times light, warmth and room. */
@@ -122,7 +164,7 @@ function growthOf<P extends ProducerParameters>(
     const scarcest = Math.min(
       monod(nitrogen, nitrogenHalf),
       monod(concentration(values[phosphate]!, water), phosphorusHalf),
-      carbon(values, water),
+      carbon(values, water, photons),
     );
     return (
       rate * warmth(values[temperature]!) * monod(photons, parameters.lightHalf) * scarcest * left * stock
@@ -131,13 +173,14 @@ function growthOf<P extends ProducerParameters>(
 }
 
 function readsOf<P extends ProducerParameters>(group: ProducerGroup<P>): VariableId[] {
-  const { pool, light, ground, filled, carbon } = group;
+  const { pool, light, ground, filled, carbon, bicarbonateUsers } = group;
   return [
     pool,
     light,
     ...(ground === undefined ? [] : [ground]),
     ...(filled === undefined ? [] : [filled]),
     ...(carbon === undefined || carbon === 'air' ? [] : [carbon]),
+    ...(bicarbonateUsers === undefined ? [] : ([bicarbonateUsers, 'bicarbonate'] as const)),
     ...(carbon === 'air' ? [] : (['oxygen', 'dissolvedInorganicCarbon'] as const)),
     'ammonium',
     'nitrate',
@@ -240,12 +283,15 @@ function running<P extends ProducerParameters>(
  * The process of a group of producers: growth on ammonium and on nitrate, respiration, and loss to detritus.
  * growth = mu20 theta^(T - 20) h(T) I/(K_I + I) min(N/(K_N + N), P/(K_P + P), C/(K_C + C)) (1 - filled) B,
  * with h the fall in heat (`heatLimited`) and filled = B/(B_full A) or the share of a surface that it and its rivals fill, split between ammonium and
- * nitrate by `ammoniumShare`; respiration = r20 theta_r^(T - 20) O2/(K + O2) B; loss = l20 theta_r^(T - 20) B.
+ * nitrate by `ammoniumShare`; C is the carbon that the group can use, and for the share of it that uses bicarbonate
+ * C + a I/(K_b + I) HCO3, at most all inorganic carbon, since the uptake is driven by light; respiration = r20 theta_r^(T - 20) O2/(K + O2) B; loss = l20 theta_r^(T - 20) B.
  * Growth releases the oxygen that building from carbon dioxide and the nitrogen at hand gives; respiration returns
  * carbon, ammonium and phosphate in the composition of the pool. What is lost becomes detritus, or remains of plants. Those with leaves in the air exchange carbon dioxide
  * and oxygen with it and only nitrogen and phosphorus with the water.
  * @param group pool, composition, light, what bounds it, carbon, and parameter ranges
- * @source chapra-2008 (first order with space limit, least of the nutrients), monod-1949
+ * Taking bicarbonate is taking inorganic carbon: alkalinity follows from the ions and stays, and the pH rises.
+ * @source chapra-2008 (first order with space limit, least of the nutrients), monod-1949, jones-2005 (light that the use
+ *   of bicarbonate takes); `assumed`: bicarbonate counts as so much carbon dioxide
  */
 export function producer<P extends ProducerParameters>(group: ProducerGroup<P>): Process<P> {
   const { pool, carbon } = group;

@@ -1,13 +1,14 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { type ProducerParameters, producer } from './producer.ts';
+import { type BicarbonateParameters, type ProducerParameters, producer } from './producer.ts';
 
 /**
- * Plants under water, all kinds together. They are held to carbon dioxide; those that use bicarbonate grow
- * faster than this in hard water. See `producer` for the equations.
- * @validity nutrients from the water alone, none stored and none from the substrate
- * @source chapra-2008 (form), nielsen-1991 (ceiling of growth)
+ * Plants under water, all kinds together: carbon dioxide for all, bicarbonate beside it for the share of them that uses
+ * it. See `producer` for the equations.
+ * @validity nutrients from the water alone, none stored and none from the substrate; the share that uses bicarbonate is
+ *   the planted one all along
+ * @source chapra-2008 (form), nielsen-1991 (ceiling of growth), jones-2005 (bicarbonate)
  */
-export const submergedPlants = producer<Required<ProducerParameters>>({
+export const submergedPlants = producer<Required<ProducerParameters> & BicarbonateParameters>({
   id: 'submerged-plants',
   name: 'submerged plants',
   pool: 'submergedPlants',
@@ -15,6 +16,7 @@ export const submergedPlants = producer<Required<ProducerParameters>>({
   light: 'lightOnPlants',
   ground: 'waterArea',
   carbon: 'carbonDioxide',
+  bicarbonateUsers: 'bicarbonateUsers',
   leavesRemains: true,
   parameters: {
     maximumGrowth: { unit: '1/d', min: 0.005, max: 1, meaning: 'highest growth at 20 degC' },
@@ -33,6 +35,18 @@ export const submergedPlants = producer<Required<ProducerParameters>>({
       min: 0.002,
       max: 0.3,
       meaning: 'carbon dioxide at half the highest growth',
+    },
+    bicarbonateAffinity: {
+      unit: '1',
+      min: 0.003,
+      max: 0.5,
+      meaning: 'carbon dioxide that a unit of bicarbonate stands for, in ample light',
+    },
+    bicarbonateLight: {
+      unit: 'µmol/m²/s',
+      min: 5,
+      max: 300,
+      meaning: 'light at which half of the use of bicarbonate is reached',
     },
     preferenceHalf: {
       unit: 'mg N/L',

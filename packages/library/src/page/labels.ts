@@ -45,6 +45,7 @@ const WORDS: Readonly<Record<string, string>> = {
   good: 'grows well from',
   most: 'suffers above',
   growth: 'growth a day in good light',
+  bicarbonate: 'use of bicarbonate under water (0 none, 1 full)',
   dryMatter: 'dry matter',
   decay: 'loss of what is not eaten, at 25 °C',
   hour: 'in an hour',

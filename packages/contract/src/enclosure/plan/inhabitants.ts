@@ -15,9 +15,9 @@ export function plantingOf(content: PlantingContent, index: number, library: Lib
     cover: content.cover,
     fullCoverBiomass: plain(plant.fullCoverBiomass, 'carbon per area'),
     light: { least: plant.light.least.value, good: plant.light.good.value },
-    ...(plant.bicarbonate ? { bicarbonate: plain(plant.bicarbonate, 'share') } : {}),
     edible: edibleOf(plant),
     ...bearsOf(plant),
+    ...(plant.bicarbonate ? { bicarbonate: plain(plant.bicarbonate, 'share') } : {}),
     ...(content.start === 'fragments' ? { fragments: true } : {}),
     ...(content.chance === undefined ? {} : { chance: content.chance }),
   };
