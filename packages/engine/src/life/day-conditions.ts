@@ -1,3 +1,4 @@
+import type { Shore } from './drowning.ts';
 import type { AirConditions } from './surroundings.ts';
 import type { WaterConditions } from './water-stress.ts';
 
@@ -7,4 +8,6 @@ export interface DayConditions extends WaterConditions {
   readonly air?: AirConditions;
   /** Part of the cover of the glass that is open [0..1]; closed when left out. */
   readonly openCover?: number;
+  /** Where water and land meet; a gentle bank when left out. */
+  readonly shore?: Shore;
 }

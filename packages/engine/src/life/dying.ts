@@ -1,24 +1,47 @@
 import { expm1, log1p } from '../numerics/elementary.ts';
 import { airHazard } from './air-stress.ts';
+import { passBurden } from './burden.ts';
 import { bodyCarbonOf, dropEmpty } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
-import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
+import { drowningHazard, GENTLE_SHORE } from './drowning.ts';
+import { DEATH_CAUSES, type DeathCause, type LivingPopulation } from './living-population.ts';
 import { deathPerMoult, moultsPerDay } from './moulting.ts';
 import { cohortInWater } from './place.ts';
+import { POISONS } from './poisons.ts';
 import { conditionOf } from './store.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
-import { meanBurden, nextBurden, toleranceHazard, type WaterConditions } from './water-stress.ts';
+import { TOLERANCES, toleranceHazards, type WaterConditions } from './water-stress.ts';
 
-const STARVATION = DEATH_CAUSES.indexOf('starvation');
-const AGE = DEATH_CAUSES.indexOf('age');
-const WATER = DEATH_CAUSES.indexOf('water');
-const AIR = DEATH_CAUSES.indexOf('air');
-const MOULTING = DEATH_CAUSES.indexOf('moulting');
-const CROWDING = DEATH_CAUSES.indexOf('crowding');
-const EATEN = DEATH_CAUSES.indexOf('eaten');
-const EATEN_BY_OWN = DEATH_CAUSES.indexOf('eaten by own kind');
-const LEFT = DEATH_CAUSES.indexOf('left');
-const BACKGROUND = DEATH_CAUSES.indexOf('background');
+const cause = (name: DeathCause): number => DEATH_CAUSES.indexOf(name);
+const STARVATION = cause('starvation');
+const AGE = cause('age');
+const NITRITE = cause('nitrite');
+const AIR = cause('air');
+const DROWNED = cause('drowned');
+const MOULTING = cause('moulting');
+const CROWDING = cause('crowding');
+const EATEN = cause('eaten');
+const EATEN_BY_OWN = cause('eaten by own kind');
+const LEFT = cause('left');
+const BACKGROUND = cause('background');
+
+/** What of the water kills every animal in it alike, in the order of `DayOutside.waterParts`. */
+const WATER_CAUSES: readonly number[] = (
+  [
+    'water too cold or warm',
+    'wrong pH',
+    'wrong hardness',
+    'lack of oxygen',
+    'wrong salt',
+    'ammonia',
+    'copper',
+  ] as const
+).map(cause);
+const AMMONIA_PART = TOLERANCES.length;
+const COPPER_PART = AMMONIA_PART + 1;
+export const WATER_PARTS = WATER_CAUSES.length;
+/** The sum of these is one hazard while cohorts are gone through, at the place of the first of them. */
+const WATER = WATER_CAUSES[0]!;
 
 const LITRES_PER_CUBIC_METRE = 1000;
 const hazard = new Float64Array(DEATH_CAUSES.length);
@@ -86,21 +109,48 @@ function leavingHazard(leaving: number, openCover: number, inWater: number): num
 export interface DayOutside {
   readonly around: Surroundings;
   readonly rate: number;
-  /** Hazard of the water's and of the air's quality [1/d]. */
+  /** Hazard of the water's quality without nitrite, its parts, and that of nitrite for those with gills [1/d]. */
   readonly water: number;
+  readonly waterParts: Float64Array;
+  readonly nitrite: number;
+  /** Hazard of the air's quality [1/d]. */
   readonly air: number;
 }
 
+/** Hazards of the water [1/d]: of all but nitrite, and of nitrite. */
+export interface WaterHazard {
+  readonly water: number;
+  readonly nitrite: number;
+}
+
 /**
- * Hazard of death by the water's quality today [1/d], >= 0; moves the ammonia burden on by a day.
- * @source derived: sum of `toleranceHazard` and the ammonia burden above its threshold times the killing rate
+ * Hazard of death by the water's quality today [1/d], >= 0; moves the burdens of poisons on by a day.
+ * @param parts takes the hazard of each part of `water`: tolerances, ammonia, copper [1/d]; WATER_PARTS long
+ * @source derived: sum of `toleranceHazards` and of the poisons by `passBurden`
  */
-export function waterHazard(population: LivingPopulation, water: WaterConditions): number {
-  const { traits } = population;
-  const { ammoniaRecovery, ammoniaNoEffect } = traits;
-  const above = meanBurden(population.burden, water.unionisedAmmonia, ammoniaRecovery) - ammoniaNoEffect;
-  population.burden = nextBurden(population.burden, water.unionisedAmmonia, ammoniaRecovery);
-  return toleranceHazard(traits, water) + (above > 0 ? population.ammoniaKilling * above : 0);
+export function waterHazard(
+  { traits, burdens }: LivingPopulation,
+  water: WaterConditions,
+  parts: Float64Array,
+): WaterHazard {
+  const tolerance = toleranceHazards(traits, water, parts);
+  const [ammonia, nitrite, copper] = POISONS;
+  parts[AMMONIA_PART] = passBurden(burdens[0]!, ammonia.acting(water));
+  parts[COPPER_PART] = passBurden(burdens[2]!, copper.acting(water));
+  return {
+    water: tolerance + parts[AMMONIA_PART] + parts[COPPER_PART],
+    nitrite: passBurden(burdens[1]!, nitrite.acting(water, traits)),
+  };
+}
+
+/**
+ * Part of its time that cohort i breathes water by gills [0..1]: larvae that change do so until then, all others as long as
+ * they are in the water.
+ * @source assumed: nitrite enters by the gills that take chloride up; frogs and newts past their change breathe air
+ */
+function breathingWater({ traits, train }: LivingPopulation, i: number): number {
+  if (traits.lengthAtChange > 0) return train.peak[i]! < traits.lengthAtChange ? 1 : 0;
+  return traits.shareInWater;
 }
 
 /** Hazard of the air today [1/d]; 0 for those that never leave the water. `derived` from `airHazard`. */
@@ -115,7 +165,7 @@ export function hazardOfAir(population: LivingPopulation, { air = MILD_AIR }: Su
  */
 export function ageAndDie(
   population: LivingPopulation,
-  { around, rate, water, air }: DayOutside,
+  { around, rate, water, waterParts, nitrite, air }: DayOutside,
   demography: Demography,
 ): number {
   const { train, traits, energetics } = population;
@@ -123,7 +173,8 @@ export function ageAndDie(
   hazard[CROWDING] = population.crowded > 1 ? traits.crowdingHazard * (population.crowded - 1) : 0;
   const perMoult =
     traits.moultInterval > 0 ? deathPerMoult(traits, traits.shareInWater > 0 ? around.water : undefined) : 0;
-  const { openCover = 0 } = around;
+  const { openCover = 0, shore = GENTLE_SHORE, landArea = 0 } = around;
+  const drowning = traits.shareInWater < 1 ? drowningHazard(traits, shore, landArea) : 0;
   blame.fill(0);
   let dead = 0;
   let adults = 0;
@@ -139,7 +190,9 @@ export function ageAndDie(
     hazard[BACKGROUND] = rate * (isAdult ? traits.adultLoss : traits.juvenileLoss);
     const inWater = cohortInWater(population, i);
     hazard[WATER] = inWater * water;
+    hazard[NITRITE] = nitrite > 0 ? nitrite * breathingWater(population, i) : 0;
     hazard[AIR] = (1 - inWater) * air;
+    hazard[DROWNED] = (1 - inWater) * drowning;
     if (perMoult > 0)
       hazard[MOULTING] = -log1p(-perMoult) * moultsPerDay(traits, train.peak[i]! / energetics.end, rate);
     hazard[LEFT] = isAdult ? leavingHazard(traits.leaving, openCover, inWater) : 0;
@@ -148,10 +201,18 @@ export function ageAndDie(
     dead += takeDeaths(population, i, demography);
     if (isAdult) adultsLeft += train.count[i]!;
   }
+  if (water > 0) shareWater(waterParts, water);
   bookCauses(population.day.deaths, dead, demography);
   dropEmpty(train, demography.least);
   const kept = adultsLeft > 0 ? adultsLeft / adults : 0;
   return 1 - kept * (1 - population.adultsHunted);
+}
+
+/** Splits what was put down to the water among its parts. */
+function shareWater(parts: Float64Array, whole: number): void {
+  const deaths = blame[WATER]!;
+  for (let part = 0; part < WATER_PARTS; part += 1)
+    blame[WATER_CAUSES[part]!] = (deaths * parts[part]!) / whole;
 }
 
 /** Takes the day's deaths out of cohort i; returns how many. */

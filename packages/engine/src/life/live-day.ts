@@ -1,6 +1,14 @@
 import { type BroodDay, developBroods, layEggs } from './breeding.ts';
 import type { Demography } from './demography.ts';
-import { ageAndDie, crowdingTimes, type DayOutside, hazardOfAir, waterHazard } from './dying.ts';
+import {
+  ageAndDie,
+  crowdingTimes,
+  type DayOutside,
+  hazardOfAir,
+  WATER_PARTS,
+  type WaterHazard,
+  waterHazard,
+} from './dying.ts';
 import { bodyRate, broodRate } from './energetics.ts';
 import { feedAndGrow, type Meal } from './feeding.ts';
 import type { LivingPopulation } from './living-population.ts';
@@ -14,9 +22,13 @@ export function bodyTemperature({ inWater }: LivingPopulation, around: Surroundi
   return inWater * around.water.temperature + (1 - inWater) * (around.air ?? MILD_AIR).temperature;
 }
 
+const waterParts = new Float64Array(WATER_PARTS);
+const ON_LAND: WaterHazard = { water: 0, nitrite: 0 };
+
 /**
  * Lets one population live a day on its meal: it grows, ages and dies, releases young and lays, in this order.
- * What came of it is added to `population.day`, which must be cleared before.
+ * What came of it is added to `population.day`, which must be cleared before. Laid eggs take no harm of nitrite: they have
+ * no gills yet.
  */
 export function liveDay(
   population: LivingPopulation,
@@ -29,10 +41,10 @@ export function liveDay(
   const outside: DayOutside = {
     around,
     rate: bodyRate(traits, temperature),
-    water:
-      population.traits.shareInWater > 0 || traits.lengthAtChange > 0
-        ? waterHazard(population, around.water)
-        : 0,
+    ...(traits.shareInWater > 0 || traits.lengthAtChange > 0
+      ? waterHazard(population, around.water, waterParts)
+      : ON_LAND),
+    waterParts,
     air: hazardOfAir(population, around),
   };
   population.crowded = crowdingTimes(population, around);

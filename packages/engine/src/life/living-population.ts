@@ -1,17 +1,27 @@
+import type { ActiveTime } from './awake.ts';
 import { type BroodTrain, broodCarbon, emptyBroods } from './brood-train.ts';
+import { type Burden, createBurden } from './burden.ts';
 import { type CohortTrain, emptyTrain, trainCarbon } from './cohort-train.ts';
 import { type Energetics, energeticsOf } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
 import { type Diet, dietOf } from './foraging.ts';
+import { POISONS } from './poisons.ts';
 import { type AnimalTraits, checkTraits, type PreyKind, type TraitValues } from './traits.ts';
-import { killingRate } from './water-stress.ts';
 
 /** Why an animal died, in the order of every array over causes. */
 export const DEATH_CAUSES = [
   'starvation',
   'age',
-  'water',
+  'water too cold or warm',
+  'wrong pH',
+  'wrong hardness',
+  'lack of oxygen',
+  'wrong salt',
+  'ammonia',
+  'copper',
+  'nitrite',
   'air',
+  'drowned',
   'moulting',
   'crowding',
   'eaten',
@@ -52,14 +62,13 @@ export interface LivingPopulation {
   readonly energetics: Energetics;
   readonly diet: Diet;
   readonly isSelfFertile: boolean;
+  readonly active: ActiveTime;
   /** Young that need salt die in fresh water. */
   readonly hasBrackishLarvae: boolean;
   readonly preyKind: PreyKind | undefined;
   /** Choice among kinds of prey, the favourite 1. */
   readonly hunts: ReadonlyMap<PreyKind, number>;
   readonly carriesBrood: boolean;
-  /** [L/mg/d] */
-  readonly ammoniaKilling: number;
   readonly train: CohortTrain;
   readonly broods: BroodTrain;
   /** Carbon of bodies and eggs at the end of the last day or care [mol]. */
@@ -78,8 +87,8 @@ export interface LivingPopulation {
   crowded: number;
   /** Assimilation over that at ample food on the last day, at most 1 [0..1]. */
   fullness: number;
-  /** Ammonia in the body, as the concentration it is in balance with [mg N/L]. */
-  burden: number;
+  /** Poisons in the body, in the order of POISONS. */
+  readonly burdens: readonly Burden[];
   /** Wanted of each food for the coming day [mol C/d], in the order of FOODS. */
   readonly wanted: Float64Array;
   readonly day: PopulationDay;
@@ -127,7 +136,7 @@ export function clearDay(day: PopulationDay): void {
 /** A population's name and the ways of its species. */
 export interface NamedSpecies {
   readonly id: string;
-  readonly traits: Pick<AnimalTraits, 'mating' | 'brood' | 'development' | 'hunts' | 'preyKind'>;
+  readonly traits: Pick<AnimalTraits, 'mating' | 'brood' | 'development' | 'active' | 'hunts' | 'preyKind'>;
 }
 
 /**
@@ -136,7 +145,7 @@ export interface NamedSpecies {
  * @throws RangeError when a trait is missing, outside its range or contradicts another
  */
 export function createLivingPopulation(
-  { id, traits: { mating, brood, development, hunts, preyKind } }: NamedSpecies,
+  { id, traits: { mating, brood, development, active, hunts, preyKind } }: NamedSpecies,
   values: Readonly<Record<string, number>>,
 ): LivingPopulation {
   const traits = checkTraits(id, values);
@@ -146,11 +155,11 @@ export function createLivingPopulation(
     energetics: energeticsOf(traits),
     diet: dietOf(traits),
     isSelfFertile: mating !== 'two sexes',
+    active: active ?? 'always',
     hasBrackishLarvae: development === 'brackish larvae',
     preyKind,
     hunts: choiceOf(hunts ?? {}),
     carriesBrood: brood === 'carried',
-    ammoniaKilling: killingRate(traits.ammoniaMedianLethal, traits.ammoniaNoEffect, traits.ammoniaRecovery),
     train: emptyTrain(),
     broods: emptyBroods(),
     body: 0,
@@ -161,7 +170,13 @@ export function createLivingPopulation(
     greed: 0,
     crowded: 0,
     fullness: 1,
-    burden: 0,
+    burdens: POISONS.map(({ noEffect, medianLethal, recovery }) =>
+      createBurden({
+        noEffect: traits[noEffect],
+        medianLethal: traits[medianLethal],
+        recovery: traits[recovery],
+      }),
+    ),
     wanted: new Float64Array(FOOD_COUNT),
     day: emptyDay(),
   };

@@ -1,3 +1,4 @@
+import type { Shore } from './drowning.ts';
 import type { WaterConditions } from './water-stress.ts';
 
 /** The air above the land as animals meet it, mean of the day. */
@@ -29,4 +30,6 @@ export interface Surroundings {
   readonly landArea?: number;
   /** Part of the cover of the glass that is open [0..1]; closed when left out. */
   readonly openCover?: number;
+  /** Where water and land meet; a gentle bank when left out. */
+  readonly shore?: Shore;
 }

@@ -1,7 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GOOD_WATER, GRAZER } from './life-test-kit.ts';
-import { hazardBeyond, killingRate, meanBurden, nextBurden, toleranceHazard } from './water-stress.ts';
+import type { TraitValues } from './traits.ts';
+import { hazardBeyond, TOLERANCES, toleranceHazards, type WaterConditions } from './water-stress.ts';
+
+const toleranceHazard = (traits: TraitValues, water: WaterConditions): number =>
+  toleranceHazards(traits, water, new Float64Array(TOLERANCES.length));
 
 describe('hazardBeyond', () => {
   it('leaves half alive after four days one margin beyond', () => {
@@ -26,42 +29,25 @@ describe('toleranceHazard', () => {
   );
 });
 
-describe('killingRate', () => {
-  // The definition of the 96-hour median lethal concentration, integrated in small steps.
-  it('kills half in four days at the median lethal concentration', () => {
-    const cases = fc.record({
-      lethal: fc.double({ min: 0.3, max: 5, noNaN: true }),
-      ratio: fc.double({ min: 0, max: 0.5, noNaN: true }),
-      recovery: fc.double({ min: 0.35, max: 3, noNaN: true }),
-    });
-    fc.assert(
-      fc.property(cases, ({ lethal, ratio, recovery }) => {
-        const noEffect = ratio * lethal;
-        const rate = killingRate(lethal, noEffect, recovery);
-        const steps = 4000;
-        let hazard = 0;
-        for (let i = 0; i < steps; i += 1) {
-          const burden = lethal * (1 - Math.exp((-recovery * 4 * (i + 0.5)) / steps));
-          hazard += (rate * Math.max(0, burden - noEffect) * 4) / steps;
-        }
-        expect(Math.exp(-hazard)).toBeCloseTo(0.5, 4);
-      }),
-      { numRuns: 50 },
-    );
+describe('salt', () => {
+  const BRACKISH: TraitValues = {
+    ...GRAZER,
+    saltLow: 9,
+    saltLowMargin: 27,
+    saltHigh: 50,
+    saltHighMargin: 10,
+  };
+  it('harms nobody where the conductivity is not told', () => {
+    expect(toleranceHazard(BRACKISH, GOOD_WATER)).toBe(0);
   });
-  it('refuses a threshold that four days at the lethal concentration do not reach', () => {
-    expect(() => killingRate(1, 0.9, 0.35)).toThrow(RangeError);
+  it('kills animals of brackish water in fresh water over weeks, by the shortfall over its own margin', () => {
+    const hazard = toleranceHazard(BRACKISH, { ...GOOD_WATER, conductivity: 0 });
+    expect(Math.exp(-36 * hazard)).toBeCloseTo(0.5, 12);
   });
-});
-
-describe('nextBurden', () => {
-  it('comes within 0.1 % of the water after ten times its time constant and forgets as fast', () => {
-    let burden = 0;
-    for (let day = 0; day < 10; day += 1) burden = nextBurden(burden, 0.4, 1);
-    expect(burden).toBeCloseTo(0.4, 4);
-    expect(nextBurden(0.4, 0, Math.LN2)).toBeCloseTo(0.2, 14);
-  });
-  it('has the mean of an exponential course over the day: half lost gives (1 - 1/2)/ln 2 of the start', () => {
-    expect(meanBurden(0.4, 0, Math.LN2)).toBeCloseTo((0.4 * 0.5) / Math.LN2, 14);
+  it('kills animals of fresh water in brine: half in four days one margin beyond', () => {
+    const fresh = { ...GRAZER, saltHigh: 6, saltHighMargin: 4 };
+    const hazard = toleranceHazard(fresh, { ...GOOD_WATER, conductivity: 10 });
+    expect(Math.exp(-4 * hazard)).toBeCloseTo(0.5, 12);
+    expect(toleranceHazard(fresh, { ...GOOD_WATER, conductivity: 5 })).toBe(0);
   });
 });

@@ -1,4 +1,3 @@
-import { exp, log } from '../numerics/elementary.ts';
 import type { TraitValues } from './traits.ts';
 
 const LN2 = Math.LN2;
@@ -15,7 +14,17 @@ export interface WaterConditions {
   readonly pH: number;
   /** General hardness [degrees dGH]. */
   readonly hardness: number;
+  /** Nitrite of the evening [mg N/L] and chloride, which keeps it out of gills [mg/L]; none when left out. */
+  readonly nitrite?: number;
+  readonly chloride?: number;
+  /** Dissolved copper [µg/L]; none when left out. */
+  readonly copper?: number;
+  /** Conductivity at 25 degC [mS/cm]; salt harms nobody when left out. */
+  readonly conductivity?: number;
 }
+
+/** What of the water but poisons can kill, in the order `toleranceHazards` writes. */
+export const TOLERANCES = ['temperature', 'pH', 'hardness', 'oxygen', 'salt'] as const;
 
 /**
  * Hazard of death by a distance beyond a limit [1/d], >= 0: ln 2 / 4 d (x / margin)^2, so that half die in four
@@ -35,63 +44,31 @@ function outside(value: number, low: number, high: number): number {
 }
 
 /**
- * Hazard of death by temperature, pH, hardness and lack of oxygen together [1/d], >= 0.
- * @source derived: sum of `hazardBeyond` over the four
+ * Hazard of too little and too much salt [1/d], >= 0: `hazardBeyond` with a margin of its own on either side, since
+ * animals of brackish water fade in fresh water over weeks, while those of fresh water die of brine within days.
+ * @source derived
  */
-export function toleranceHazard(traits: TraitValues, water: WaterConditions): number {
-  const warmth = outside(water.temperature, traits.temperatureLow, traits.temperatureHigh);
-  const acidity = outside(water.pH, traits.pHLow, traits.pHHigh);
-  const hardness = outside(water.hardness, traits.hardnessLow, traits.hardnessHigh);
+function saltHazard(traits: TraitValues, conductivity: number): number {
   return (
-    hazardBeyond(warmth, traits.temperatureMargin) +
-    hazardBeyond(acidity, traits.pHMargin) +
-    hazardBeyond(hardness, traits.hardnessMargin) +
-    hazardBeyond(traits.oxygenNeeded - water.oxygen, traits.oxygenMargin)
+    hazardBeyond(traits.saltLow - conductivity, traits.saltLowMargin) +
+    hazardBeyond(conductivity - traits.saltHigh, traits.saltHighMargin)
   );
 }
 
 /**
- * Deaths per day and concentration of body burden above the threshold, b [L/mg/d], > 0, from a 96-hour median
- * lethal concentration C: burden D = C (1 - exp(-k t)), hazard b (D - z) once D > z, and half dead after t = 4 d:
- *   b = ln 2 / (C ((4 - t0) - (exp(-k t0) - exp(-4 k))/k) - z (4 - t0)),  t0 = -ln(1 - z/C)/k.
- * @param medianLethal C [mg N/L]
- * @param noEffect z [mg N/L], below C (1 - exp(-4 k)), else nobody would have died in the test
- * @param recovery k [1/d], > 0
- * @throws RangeError when the threshold is not reached within four days at C
- * @source jager-2011 (reduced model, stochastic death); the inversion is derived
+ * Hazard of death by temperature, pH, hardness, lack of oxygen and salt together [1/d], >= 0.
+ * @param into takes the hazard of each, in the order of TOLERANCES [1/d]
+ * @source derived: sum of `hazardBeyond` over the five
  */
-export function killingRate(medianLethal: number, noEffect: number, recovery: number): number {
-  const onset = -log(1 - noEffect / medianLethal) / recovery;
-  const left = TEST_DAYS - onset;
-  if (!(left > 0)) {
-    throw new RangeError(
-      `no effect at ${noEffect} mg N/L contradicts a 96-hour lethal ${medianLethal} mg N/L`,
-    );
-  }
-  const burden = left - (exp(-recovery * onset) - exp(-recovery * TEST_DAYS)) / recovery;
-  return LN2 / (medianLethal * burden - noEffect * left);
-}
-
-/**
- * Body burden after a day in water of constant ammonia [mg N/L], as the concentration it is in balance with.
- * D' = C + (D - C) exp(-k).
- * @param burden before, D [mg N/L]
- * @param concentration C [mg N/L]
- * @param recovery k [1/d]
- * @source jager-2011
- */
-export function nextBurden(burden: number, concentration: number, recovery: number): number {
-  return concentration + (burden - concentration) * exp(-recovery);
-}
-
-/**
- * Mean body burden over that day [mg N/L].
- * C + (D - C) (1 - exp(-k))/k.
- * @param burden at the start of the day, D [mg N/L]
- * @param concentration C [mg N/L]
- * @param recovery k [1/d], > 0
- * @source derived: mean of `nextBurden` over the day
- */
-export function meanBurden(burden: number, concentration: number, recovery: number): number {
-  return concentration + ((burden - concentration) * (1 - exp(-recovery))) / recovery;
+export function toleranceHazards(traits: TraitValues, water: WaterConditions, into: Float64Array): number {
+  const { temperature, pH, hardness, oxygen, conductivity } = water;
+  into[0] = hazardBeyond(
+    outside(temperature, traits.temperatureLow, traits.temperatureHigh),
+    traits.temperatureMargin,
+  );
+  into[1] = hazardBeyond(outside(pH, traits.pHLow, traits.pHHigh), traits.pHMargin);
+  into[2] = hazardBeyond(outside(hardness, traits.hardnessLow, traits.hardnessHigh), traits.hardnessMargin);
+  into[3] = hazardBeyond(traits.oxygenNeeded - oxygen, traits.oxygenMargin);
+  into[4] = conductivity === undefined ? 0 : saltHazard(traits, conductivity);
+  return into[0] + into[1] + into[2] + into[3] + into[4];
 }
