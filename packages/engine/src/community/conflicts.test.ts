@@ -106,6 +106,27 @@ describe('conflicts', () => {
     }
   });
 
+  it('tell when feed comes while those who eat it rest, and who has the first of it', () => {
+    const night: Inhabitant = { ...LOUSE, traits: { ...LOUSE.traits, active: 'night' } };
+    const day: Inhabitant = {
+      ...LOUSE,
+      id: 'day',
+      name: 'lizards',
+      traits: { ...LOUSE.traits, active: 'day' },
+    };
+    const at = (light: 'light' | 'dark') => ({
+      ...PLACE,
+      feedings: [{ onLand: true, time: light === 'light' ? '12:00' : '22:00', light }],
+    });
+    const told = (all: readonly Inhabitant[], light: 'light' | 'dark') =>
+      conflictsOf(all, at(light)).filter(({ kind, who }) => kind === 'leftovers' && who.length > 0);
+    expect(told([night], 'dark')).toEqual([]);
+    expect(told([night], 'light')[0]).toMatchObject({ severity: 'warning', who: ['woodlouse'] });
+    expect(told([night], 'light')[0]!.sentence).toContain('The feed of 12:00 on the land comes while all');
+    expect(told([night, day], 'light')[0]!.sentence).toContain('lizards have the first of it');
+    expect(told([night, day], 'dark')[0]).toMatchObject({ severity: 'note', who: ['day'] });
+  });
+
   it('find none without animals, and poison only beside others', () => {
     expect(conflictsOf([], { ...PLACE, feedsWater: false })).toEqual([]);
     const poisonous: Inhabitant = {

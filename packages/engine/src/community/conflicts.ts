@@ -1,4 +1,5 @@
 import { eatingConflicts } from './eating-conflicts.ts';
+import { feedingConflicts } from './feeding-conflicts.ts';
 import { CONFLICT_KINDS, type Conflict, type Inhabitant, type PlaceFacts } from './inhabitant.ts';
 import { placeConflicts } from './place-conflicts.ts';
 import { rangeConflicts } from './range-conflicts.ts';
@@ -13,6 +14,7 @@ export function conflictsOf(inhabitants: readonly Inhabitant[], place?: PlaceFac
   const all = [
     ...rangeConflicts(inhabitants),
     ...eatingConflicts(inhabitants, place),
+    ...feedingConflicts(inhabitants, place),
     ...placeConflicts(inhabitants, place),
   ];
   const weight = ({ severity, kind }: Conflict): number =>

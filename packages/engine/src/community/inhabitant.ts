@@ -1,3 +1,4 @@
+import type { DayLight } from '../life/awake.ts';
 import type { AnimalTraits, PreyKind } from '../life/traits.ts';
 import type { SeriesId } from '../run/series.ts';
 
@@ -63,6 +64,12 @@ export interface PlaceFacts {
   readonly hasWayOut: boolean;
   readonly feedsWater: boolean;
   readonly feedsLand: boolean;
+  /** Feedings at an hour: where, when ('21:00') and in which light. */
+  readonly feedings?: readonly {
+    readonly onLand: boolean;
+    readonly time: string;
+    readonly light: DayLight;
+  }[];
 }
 
 export const CONFLICT_KINDS = [

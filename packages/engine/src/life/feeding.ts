@@ -43,14 +43,19 @@ export function setFeedingLengths(population: LivingPopulation, rate: number): v
 }
 
 /**
- * Writes what the population wants of each food on the coming day into `population.wanted` [mol C/d]. Feeding
- * lengths and prey density must be set before where they matter.
+ * Writes what the population wants of each food on the coming day into `population.wanted` [mol C/d]. Prey density
+ * must be set before where it matters.
  * @param rate temperature factor of the day [1]
  * @source derived: `wantedFood` per surface times the feeding surface of all cohorts
  */
 export function setWanted(population: LivingPopulation, pasture: Pasture, rate: number): void {
-  const { train, energetics, diet, wanted } = population;
   setFeedingLengths(population, rate);
+  setWantedAtLengths(population, pasture, rate);
+}
+
+/** As `setWanted`, for a population whose feeding lengths are set already. `derived`. */
+export function setWantedAtLengths(population: LivingPopulation, pasture: Pasture, rate: number): void {
+  const { train, energetics, diet, wanted } = population;
   wanted.fill(0);
   if (train.size === 0) return;
   const { inWater, preyDensity } = population;
@@ -73,7 +78,7 @@ export interface Meal {
   readonly phosphorus: Float64Array;
 }
 
-const state: AnimalState = { length: 0, buffer: 0, isAdult: false, carbon: 0, nitrogen: 0, phosphorus: 0 };
+const state: AnimalState = { length: 0, buffer: 0, carbon: 0, nitrogen: 0, phosphorus: 0 };
 const result: AnimalDay = { structure: 0, store: 0, buffer: 0 };
 const rates: DayRates = { rate: 0, starvedUpkeep: 0, femaleShare: 0 };
 
@@ -135,7 +140,6 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
     const part = surface > 0 ? surfaceOf(population, i) / surface : 0;
     state.length = middle;
     state.buffer = train.buffer[i]!;
-    state.isAdult = train.adult[i] === 1;
     state.carbon = day.assimilatedCarbon * part;
     state.nitrogen = day.assimilatedNitrogen * part;
     state.phosphorus = day.assimilatedPhosphorus * part;

@@ -22,6 +22,8 @@ export type RepeatedCare =
       readonly feed: FeedComposition;
       readonly mass: number;
       readonly onLand?: boolean;
+      /** Of the day at which it is given [h], 0 to below 24; left out: as the day begins, for all alike. */
+      readonly hour?: number;
     }
   | { readonly kind: 'top-off' }
   | { readonly kind: 'water change'; readonly fraction: number; readonly water: WaterComposition }

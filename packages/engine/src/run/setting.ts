@@ -4,6 +4,7 @@ import { type Geometry, geometryOf } from '../geometry/geometry.ts';
 import { type LampSegment, lampSegments } from '../light/surface-light.ts';
 import type { SingleCare } from '../plan/care.ts';
 import type { Plan } from '../plan/plan.ts';
+import { type FeedingTimes, feedingTimes, hourOf } from './feeding-times.ts';
 import { landStands } from './land-stands.ts';
 import { plantedBiomass } from './plant-cover.ts';
 import { SERIES, type SeriesId } from './series.ts';
@@ -16,8 +17,10 @@ export interface RunSetting {
   readonly room: RoomDrivers;
   /** Stretches of the day between switchings of the lamps, covering 0 to 24 h. */
   readonly segments: readonly LampSegment[];
-  /** Care due on each day of the run, in the order of the plan. */
+  /** Care due on each day of the run, in the order of the plan; that of an hour is apart. */
   readonly care: readonly (readonly SingleCare[])[];
+  /** How days pass on which feed is given at an hour; none when no feed is. */
+  readonly feeding: FeedingTimes | undefined;
   readonly seriesIds: readonly SeriesId[];
   /** Plantings that grow on land. */
   readonly stands: readonly LandStand[];
@@ -43,9 +46,10 @@ function splitSegments(segments: readonly LampSegment[]): LampSegment[] {
 function careByDay(plan: Plan, days: number): SingleCare[][] {
   const byDay = Array.from({ length: days }, (): SingleCare[] => []);
   for (const routine of plan.routines) {
+    if (hourOf(routine) !== undefined) continue;
     for (let day = routine.firstDay; day < days; day += routine.everyDays) byDay[day]?.push(routine);
   }
-  for (const action of plan.actions) byDay[action.day]?.push(action);
+  for (const action of plan.actions) if (hourOf(action) === undefined) byDay[action.day]?.push(action);
   return byDay;
 }
 
@@ -82,13 +86,15 @@ export function settingOf(plan: Plan, days: number, stages: readonly string[]): 
     }
   }
   const stands = landStands(plan);
+  const segments = splitSegments(lampSegments(plan));
   return {
     plan,
     days,
     geometry: geometryOf(plan),
     room: roomDrivers(plan, days),
-    segments: splitSegments(lampSegments(plan)),
+    segments,
     care: careByDay(plan, days),
+    feeding: feedingTimes(plan, days, segments),
     seriesIds: [
       ...fixedSeries(plan, stands),
       ...stands.map(({ id }) => `planting:${id}` as const),

@@ -33,6 +33,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "night",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Comes out of the sand at dusk and hunts mostly in the dark; also by day where food smells."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -375,6 +381,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 27,
@@ -675,6 +686,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -1045,6 +1061,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "More active in the dark; eats in its litter at all hours."
+   },
    "traits": {
     "referenceTemperature": {
      "value": 20,
@@ -1752,6 +1774,12 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "carried",
    "development": "brackish larvae",
+   "active": {
+    "when": "night",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Fans food out of the flow mostly after dusk."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 26,
@@ -2071,6 +2099,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 27,
@@ -2426,6 +2459,11 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "laid",
    "development": "water larvae",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -2875,6 +2913,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 26,
@@ -3246,6 +3289,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Larvae eat in the ground, where light hardly reaches."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 24,
@@ -3499,6 +3548,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "twilight",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Dwarf crayfish are seen by day as well."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 22,
@@ -3906,6 +3961,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Grazes all day long; comes to feed at any hour."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 23,
@@ -4263,6 +4324,12 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "carried",
    "development": "brackish larvae",
+   "active": {
+    "when": "always",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Grazes all day long; comes to feed at any hour."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -4600,6 +4667,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Lives in the dark of litter."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -4858,6 +4931,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "twilight",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Forages by day too, most at dusk and dawn."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -5228,6 +5307,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 15,
@@ -5548,6 +5632,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 24,
@@ -5929,6 +6018,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "self-fertile",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Filters at all hours; wanders up and down with the light in deep water."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -6305,6 +6400,11 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "laid",
    "development": "water larvae",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -6707,6 +6807,11 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "laid",
    "development": "water larvae",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -7112,6 +7217,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "self-fertile",
    "brood": "laid",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Lives in the ground."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -7375,6 +7486,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "self-fertile",
    "brood": "laid",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Lives in the ground."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -7645,6 +7762,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "self-fertile",
    "brood": "laid",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Blind, and lives in the dark of litter and soil."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -7931,6 +8054,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Drifts and forages mostly in the dark."
+   },
    "traits": {
     "referenceTemperature": {
      "value": 15,
@@ -8643,6 +8772,12 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "carried",
    "development": "brackish larvae",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Feeds on the mud at low water by day."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 26,
@@ -8987,6 +9122,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "amphibious",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "twilight",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Active at dusk and by night."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -9431,6 +9572,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "division",
    "brood": "carried",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Flees light."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 22,
@@ -9760,6 +9907,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "self-fertile",
    "brood": "laid",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 22,
@@ -10077,6 +10229,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Swims mostly in the dark; eats among plants and litter at all hours."
+   },
    "traits": {
     "referenceTemperature": {
      "value": 22,
@@ -10799,6 +10957,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "division",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Sits and waits."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -11097,6 +11261,12 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "laid",
    "development": "water larvae",
+   "active": {
+    "when": "twilight",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Comes to feed by day and by night."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -11486,6 +11656,12 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "laid",
    "development": "water larvae",
+   "active": {
+    "when": "always",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Takes feed by day and at dusk."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 18,
@@ -11938,6 +12114,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "self-fertile",
    "brood": "laid",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 26,
@@ -12230,6 +12411,11 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "carried",
    "development": "brackish larvae",
+   "active": {
+    "when": "night",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -12535,6 +12721,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "division",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Eats in the ground."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 22,
@@ -12849,6 +13041,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "self-fertile",
    "brood": "carried",
+   "active": {
+    "when": "night",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Stays in the ground by day and comes out at night."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -13173,6 +13371,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "self-fertile",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Filters at all hours."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -13456,6 +13660,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "division",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -13770,6 +13979,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Grazes all day long; comes to feed at any hour."
+   },
    "traits": {
     "referenceTemperature": {
      "value": 27,
@@ -14497,6 +14712,12 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "laid",
    "development": "brackish larvae",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Grazes more in the dark."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 26,
@@ -14792,6 +15013,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 26,
@@ -15157,6 +15383,12 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "carried",
    "development": "brackish larvae",
+   "active": {
+    "when": "twilight",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Active at dusk and by night, by day in the shade."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 27,
@@ -15574,6 +15806,12 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "laid",
    "development": "brackish larvae",
+   "active": {
+    "when": "day",
+    "basis": "published",
+    "source": "Colombini, Berti, Nocita and Chelazzi 1996, on Periophthalmus sobrinus, abstract",
+    "note": "Forages by day and night, much less after dark."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 27,
@@ -16005,6 +16243,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "self-fertile",
    "brood": "laid",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured"
+   },
    "traits": {
     "referenceTemperature": {
      "value": 25,
@@ -16730,6 +16973,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "self-fertile",
    "brood": "laid",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured"
+   },
    "traits": {
     "referenceTemperature": {
      "value": 26,
@@ -17443,6 +17691,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -17806,6 +18059,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "twilight",
+    "basis": "common practice",
+    "source": "rule of thumb among keepers and shops, no primary source",
+    "note": "Active by day as well, most after dusk."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -18143,6 +18402,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Stays under bark and leaves by day, where it may eat too."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -18423,6 +18688,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "two sexes",
    "brood": "carried",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Bolder by day than other woodlice."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -18696,6 +18967,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "self-fertile",
    "brood": "carried",
+   "active": {
+    "when": "night",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -19076,6 +19352,11 @@ export const LIBRARY_DATA: LibraryData = {
    "mating": "two sexes",
    "brood": "laid",
    "development": "water larvae",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 24,
@@ -19453,6 +19734,11 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "water",
    "mating": "two sexes",
    "brood": "laid",
+   "active": {
+    "when": "day",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked"
+   },
    "lifeHistory": {
     "temperature": {
      "value": 20,
@@ -19833,6 +20119,12 @@ export const LIBRARY_DATA: LibraryData = {
    "habitat": "land",
    "mating": "self-fertile",
    "brood": "carried",
+   "active": {
+    "when": "always",
+    "basis": "assumed",
+    "source": "judged from what the animal is described to do, not measured",
+    "note": "Pale and nearly blind, lives in the ground."
+   },
    "lifeHistory": {
     "temperature": {
      "value": 25,
@@ -20224,6 +20516,12 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "estimated from its kind",
     "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
    },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
+   },
    "tissue": {
     "nitrogen": {
      "value": 2,
@@ -20438,6 +20736,12 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.045,
     "basis": "memory",
     "source": "estimated from its kind"
+   },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
    },
    "tissue": {
     "nitrogen": {
@@ -20689,6 +20993,12 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind"
    },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
+   },
    "tissue": {
     "nitrogen": {
      "value": 2,
@@ -20821,6 +21131,12 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind"
    },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
+   },
    "tissue": {
     "nitrogen": {
      "value": 1.9,
@@ -20949,6 +21265,12 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the species, recalled"
     }
    },
+   "bicarbonate": {
+    "value": 1,
+    "unit": "1",
+    "basis": "published",
+    "source": "Best 1986 (abstract): carbon was fixed faster at pH 8.0 than at 6.5; a user of bicarbonate in every list, Maberly & Madsen 1998 (recalled)"
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -21056,6 +21378,12 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind",
     "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
+   },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
    },
    "tissue": {
     "nitrogen": {
@@ -21333,6 +21661,12 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "general knowledge of the species, recalled"
     }
+   },
+   "bicarbonate": {
+    "value": 1,
+    "unit": "1",
+    "basis": "published",
+    "source": "Jones 2005 (abstract): switches to bicarbonate where carbon dioxide is scarce"
    },
    "tolerances": {
     "pH": {
@@ -21817,6 +22151,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the species, recalled"
     }
    },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "published",
+    "source": "Bain & Proctor 1980 (abstract): no moss or liverwort of water among twenty bryophytes used bicarbonate",
+    "note": "The family was tested, not surely this species."
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -21928,6 +22269,12 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.09,
     "basis": "memory",
     "source": "estimated from its kind: 0.01 to 0.09 per day"
+   },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
    },
    "tissue": {
     "nitrogen": {
@@ -22068,6 +22415,12 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind",
     "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
+   },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
    },
    "tissue": {
     "nitrogen": {
@@ -22565,6 +22918,12 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind",
     "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
+   },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
    },
    "tissue": {
     "nitrogen": {
@@ -23776,6 +24135,12 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "estimated from its kind",
     "note": "Submerged plants of temperate waters grow 0.007 to 0.109 a day with rich carbon and nutrients (Nielsen and Sand-Jensen 1991)."
    },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "assumed",
+    "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
+   },
    "tissue": {
     "nitrogen": {
      "value": 3,
@@ -23907,6 +24272,13 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.025,
     "basis": "memory",
     "source": "estimated from its kind"
+   },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "published",
+    "source": "Bain & Proctor 1980 (abstract): no moss or liverwort of water among twenty bryophytes used bicarbonate",
+    "note": "The family was tested, not surely this species."
    },
    "tissue": {
     "nitrogen": {
@@ -24870,6 +25242,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind"
    },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "published",
+    "source": "Bain & Proctor 1980 (abstract): no moss or liverwort of water among twenty bryophytes used bicarbonate",
+    "note": "The family was tested, not surely this species."
+   },
    "tissue": {
     "nitrogen": {
      "value": 3,
@@ -25280,6 +25659,13 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.03,
     "basis": "memory",
     "source": "estimated from its kind"
+   },
+   "bicarbonate": {
+    "value": 0,
+    "unit": "1",
+    "basis": "published",
+    "source": "Bain & Proctor 1980 (abstract): no moss or liverwort of water among twenty bryophytes used bicarbonate",
+    "note": "The family was tested, not surely this species."
    },
    "tissue": {
     "nitrogen": {
@@ -33053,6 +33439,26 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.15,
      "basis": "memory",
      "source": "half-saturation for carbon dioxide under water, 20 to 150 µmol/L; recalled"
+    },
+    "bicarbonateAffinity": {
+     "value": 0.1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.02,
+     "max": 0.35,
+     "basis": "memory",
+     "source": "plants that use bicarbonate take it up two to thirty times less readily than carbon dioxide at equal content, mostly about ten times (Sand-Jensen 1983, Maberly & Madsen 1998; recalled)"
+    },
+    "bicarbonateLight": {
+     "value": 80,
+     "unit": "µmol/m²/s",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 20,
+     "max": 200,
+     "basis": "published",
+     "source": "building and running the uptake costs Elodea nuttallii 69 µmol/m²/s, so that little use is expected below about 80 (Jones 2005, abstract); taken as the light at which half of it is reached"
     },
     "preferenceHalf": {
      "value": 0.3,

@@ -176,6 +176,12 @@ const DEVELOPMENT_WORDS = {
   'water larvae': 'Its larvae live in water and change.',
   'brackish larvae': 'Its larvae need salt water: in fresh water its number never grows.',
 } as const;
+const ACTIVE_WORDS = {
+  day: 'Awake by day.',
+  night: 'Awake at night.',
+  twilight: 'Most awake at dusk and dawn.',
+  always: 'Eats at all hours.',
+} as const;
 const OWN_KIND_WORDS = {
   never: '',
   'when hungry': 'Eats its own kind when hungry.',
@@ -188,6 +194,7 @@ function waysOf(animal: LibraryData['organisms'][string]): string[] {
     MATING_WORDS[mating],
     mating === 'division' ? '' : BROOD_WORDS[brood],
     mating === 'division' ? '' : DEVELOPMENT_WORDS[development],
+    animal.active ? ACTIVE_WORDS[animal.active.when] : '',
     ways.climbsGlass ? 'Climbs glass.' : '',
     ways.jumps ? 'Jumps.' : '',
     ways.flies ? 'Flies.' : '',

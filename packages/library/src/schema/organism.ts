@@ -1,4 +1,5 @@
 import {
+  ACTIVE_TIMES,
   DEVELOPMENTS,
   DIET_PARTS,
   HABITATS,
@@ -130,6 +131,14 @@ const ways = z.strictObject({
   eatsOwnKind: z.enum(['never', 'when hungry', 'often']).optional(),
 });
 
+/** When it is up and eats. */
+const active = z.strictObject({
+  when: z.enum(ACTIVE_TIMES),
+  basis: anyQuantity.shape.basis,
+  source: z.string().min(3),
+  note: z.string().min(3).optional(),
+});
+
 /** Space it needs, for the check of the place. */
 const space = z.strictObject({
   /** Floor, land and water, of the smallest place for the smallest group. */
@@ -164,6 +173,7 @@ const organism = z
     mating: z.enum(MATINGS),
     brood: z.enum(['carried', 'laid']),
     development: z.enum(DEVELOPMENTS).optional(),
+    active: active.optional(),
     lifeHistory: lifeHistory.optional(),
     traits: traits.optional(),
     /** Ranges in which it is fine. */

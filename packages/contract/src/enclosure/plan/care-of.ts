@@ -47,6 +47,7 @@ function repeatedOf(content: Repeatable, { library, waterNamed }: CareSources): 
         feed: feedOf(content.feed, library),
         mass: content.amount,
         ...(content.place === 'land' ? { onLand: true } : {}),
+        ...(content.at === undefined ? {} : { hour: content.at }),
       };
     case 'top-off':
       return { kind: 'top-off' };

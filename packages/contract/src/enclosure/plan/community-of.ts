@@ -1,4 +1,5 @@
 import {
+  dayLightAt,
   escapeFigures,
   fieldGrid,
   gapFigures,
@@ -6,6 +7,7 @@ import {
   type Inhabitant,
   type PlaceFacts,
   type Plan,
+  lampSegments,
   type SeriesId,
   type Sourced,
 } from '@shoreglass/engine';
@@ -88,5 +90,25 @@ export function placeFactsOf(plan: Plan): PlaceFacts {
     hasWayOut: escapeFigures(plan, fieldGrid(plan)).hasWayOut,
     feedsWater: feeds.includes(false),
     feedsLand: feeds.includes(true),
+    feedings: feedingsOf(plan),
   };
+}
+
+/** Feedings at an hour, the same hour and place once. */
+function feedingsOf(plan: Plan): NonNullable<PlaceFacts['feedings']> {
+  const segments = lampSegments(plan);
+  const all = [...plan.routines, ...plan.actions].flatMap((care) => {
+    if (care.kind !== 'feed' || care.hour === undefined) return [];
+    const light = dayLightAt(segments, care.hour);
+    return [{ onLand: care.onLand ?? false, time: clockTime(care.hour), light }];
+  });
+  return all.filter(
+    ({ time, onLand }, at) => all.findIndex((each) => each.time === time && each.onLand === onLand) === at,
+  );
+}
+
+/** 9.5 as '09:30'. */
+function clockTime(hour: number): string {
+  const minutes = Math.round(hour * 60);
+  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 }

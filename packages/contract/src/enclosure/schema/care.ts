@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { timeOfDay } from './clock.ts';
 import { measure } from './measured.ts';
 import { oneOf, said } from './say.ts';
 import { count, id, keys } from './strict.ts';
@@ -18,6 +19,9 @@ const feed = {
   feed: id('Feed of the library.'),
   amount: mass('Mass of the feed as given.', '0.15 g', '0.1 mg', '5 kg'),
   place,
+  at: timeOfDay(
+    'Time of day at which it is given: those awake then have it first. As the day begins and for all alike when left out.',
+  ).optional(),
 };
 const topOff = { do: done('top-off', 'Fill up to the level with the top-off water.') };
 const waterChange = {
