@@ -3,6 +3,7 @@ import {
   type AheadDocument,
   answerWith,
   type FeedingPlan,
+  type Hunter,
   type Inquiry,
   type LifeDocument,
   type MemberBatch,
@@ -249,6 +250,11 @@ export function communityOf(
 /** A species of the library as a population without animals. */
 export function newcomerOf(species: string, zone: string): Promise<Population> {
   return readingThread().ask({ do: 'newcomer', species, zone });
+}
+
+/** Animals of the library that could be put in against one of those who live here. */
+export function huntersOf(pest: Pick<Population, 'id' | 'zone'>): Promise<readonly Hunter[]> {
+  return readingThread().ask({ do: 'hunters', pest });
 }
 
 /** How to feed for the adults wanted, by trial runs in a worker of its own; and the way to stop them. */

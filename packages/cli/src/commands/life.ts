@@ -27,6 +27,7 @@ interface LifeOptions {
   readonly add?: Wanted;
   readonly hold?: readonly Wanted[];
   readonly pest?: string;
+  readonly from: number;
   readonly json: boolean;
 }
 
@@ -55,7 +56,11 @@ function speciesOf(text: string): string {
   return wantedOf(`${text}:1`).species;
 }
 
-function pestAnswers(plan: Plan, species: string, { days, members, seed }: LifeOptions): LifeAnswers['pest'] {
+function pestAnswers(
+  plan: Plan,
+  species: string,
+  { days, members, seed, from }: LifeOptions,
+): LifeAnswers['pest'] {
   const animal = library.organism(species);
   const pest = plan.populations.find(({ id }) => id === species);
   if (!pest)
@@ -70,6 +75,7 @@ function pestAnswers(plan: Plan, species: string, { days, members, seed }: LifeO
       members: Math.min(members, MEMBERS_TO_COMPARE),
       seed,
       hunters: huntersOf(pest, library),
+      from: Math.min(from, days - 1),
     }),
   };
 }
@@ -137,6 +143,12 @@ export function addLife(program: Command): void {
       (text: string, before: readonly Wanted[] = []) => [...before, wantedOf(text)],
     )
     .option('--pest <species>', 'compare what can be done against a species that grows too many', speciesOf)
+    .option(
+      '--from <day>',
+      'with --pest: day of the run on which hunters come and baits begin',
+      wholeNumber(0, 1499),
+      60,
+    )
     .option('--json', 'print one JSON document (docs/schema/life.schema.json) and nothing else', false)
     .action(showLife);
 }

@@ -24,6 +24,8 @@ export interface PestOptions {
   readonly hunters?: readonly Hunter[];
   /** Most animals of each stage that a week's bait takes out; 20 when left out. */
   readonly baitTakes?: number;
+  /** Day of the run on which hunters come and baits begin; 0 when left out. Feed is halved from the first day. */
+  readonly from?: number;
 }
 
 /** One of the others under an answer: how many there are on the last day, and on the way there. */
@@ -62,9 +64,9 @@ interface Remedy extends Pick<PestAnswer, 'kind' | 'name' | 'hunter'> {
   readonly change: PlanChange;
 }
 
-function baits(population: string, days: number, count: number): Action[] {
-  const weeks = Math.max(0, Math.ceil(days / WEEK) - 1);
-  return Array.from({ length: weeks }, (_, week) => (week + 1) * WEEK).flatMap((day) =>
+function baits(population: string, { days, from = 0, baitTakes: count = BAIT_TAKES }: PestOptions): Action[] {
+  const weeks = Math.max(0, Math.ceil((days - from) / WEEK) - 1);
+  return Array.from({ length: weeks }, (_, week) => from + (week + 1) * WEEK).flatMap((day) =>
     (['adult', 'juvenile'] as const).map((stage) => ({
       kind: 'remove animals' as const,
       population,
@@ -76,7 +78,7 @@ function baits(population: string, days: number, count: number): Action[] {
 }
 
 function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
-  const { days, hunters = [], baitTakes = BAIT_TAKES } = options;
+  const { hunters = [], baitTakes = BAIT_TAKES, from = 0 } = options;
   // Every answer holds the same populations, if empty ones, so that all draw the same random numbers.
   const base: PlanChange = {
     populations: hunters
@@ -92,7 +94,7 @@ function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
     {
       kind: 'bait',
       name: `a bait a week, at most ${baitTakes} adults and ${baitTakes} young taken out`,
-      change: { ...base, actions: baits(pest, days, baitTakes) },
+      change: { ...base, actions: baits(pest, options) },
     },
     ...hunters.map(({ population: { id, name }, adults }) => ({
       kind: 'hunter' as const,
@@ -101,7 +103,7 @@ function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
       change: {
         ...base,
         actions: [
-          { kind: 'add animals' as const, population: id, stage: 'adult' as const, count: adults, day: 0 },
+          { kind: 'add animals' as const, population: id, stage: 'adult' as const, count: adults, day: from },
         ],
       },
     })),
@@ -113,13 +115,19 @@ function spreadOf(values: readonly number[]): EffectSpread {
   return { q10, q50, q90 };
 }
 
-function checkPest(plan: Plan, pest: string, { members, baitTakes = BAIT_TAKES }: PestOptions): void {
+function checkPest(
+  plan: Plan,
+  pest: string,
+  { days, members, baitTakes = BAIT_TAKES, from = 0 }: PestOptions,
+): void {
   if (!plan.populations.some(({ id }) => id === pest))
     throw new RangeError(`there is no population '${pest}'; put it in the file or add it first`);
   if (!(Number.isInteger(members) && members >= 2 && members <= 500))
     throw new RangeError(`members must be a whole number from 2 to 500, not ${members}`);
   if (!(Number.isInteger(baitTakes) && baitTakes >= 1))
     throw new RangeError(`a bait must take a whole number of at least 1 animal, not ${baitTakes}`);
+  if (!(Number.isInteger(from) && from >= 0 && from < days))
+    throw new RangeError(`what is done must begin on a day of the run, 0 to ${days - 1}, not ${from}`);
 }
 
 /**

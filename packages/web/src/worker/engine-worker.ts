@@ -90,6 +90,7 @@ function carryOut(order: Order): Results[keyof Results] {
     case 'life':
     case 'community':
     case 'newcomer':
+    case 'hunters':
     case 'feeding':
       return carryOutLife(order);
     case 'shape':

@@ -4,6 +4,7 @@ import {
   editEnclosure,
   type Finding,
   feedOf,
+  huntersOf,
   inhabitantsOf,
   lifePopulationOf,
   openEnclosure,
@@ -16,6 +17,7 @@ import {
   expectedRun,
   type FeedingPlan,
   feedingPlan,
+  type Hunter,
   type LifeDocument,
   type Plan,
   type Population,
@@ -34,6 +36,7 @@ export type LifeOrder =
     }
   | { readonly do: 'community'; readonly plan: Plan; readonly days: number; readonly seed: number }
   | { readonly do: 'newcomer'; readonly species: string; readonly zone: string }
+  | { readonly do: 'hunters'; readonly pest: Pick<Population, 'id' | 'zone'> }
   | { readonly do: 'feeding'; readonly plan: Plan; readonly wish: FeedingWish };
 
 /** How many adults are to be held, on which feed and given how often. */
@@ -57,8 +60,7 @@ export interface SoundLife {
   readonly animals: NonNullable<EnclosureContent['animals']>;
   readonly plants: NonNullable<EnclosureContent['plants']>;
   readonly routines: NonNullable<EnclosureContent['routines']>;
-  /** How many actions the file lists. */
-  readonly actions: number;
+  readonly actions: NonNullable<EnclosureContent['actions']>;
   readonly conflicts: readonly Conflict[];
 }
 
@@ -66,6 +68,7 @@ export interface LifeResults {
   readonly life: LifeReading;
   readonly community: LifeDocument;
   readonly newcomer: Population;
+  readonly hunters: readonly Hunter[];
   readonly feeding: FeedingPlan;
 }
 
@@ -79,6 +82,8 @@ export function carryOutLife(order: LifeOrder): LifeResults[keyof LifeResults] {
       return communityBy(order);
     case 'newcomer':
       return lifePopulationOf(library.organism(order.species), order.zone);
+    case 'hunters':
+      return huntersOf(order.pest, library);
     case 'feeding': {
       const { targets, feed, everyDays } = order.wish;
       return feedingPlan(order.plan, targets, { feed: feedOf(feed, library), everyDays });
@@ -91,7 +96,7 @@ function readLife({ text: before, fileName, edits }: Extract<LifeOrder, { do: 'l
   const text = edits.reduce((so, { path, value }) => editEnclosure(so, path, value), before);
   const { document, plan, findings } = openEnclosure(text, fileName);
   if (!document || !plan) return { text, findings };
-  const { zones, animals = [], plants = [], routines = [] } = document.content;
+  const { zones, animals = [], plants = [], routines = [], actions = [] } = document.content;
   const conflicts = conflictsOf(inhabitantsOf(document.content, library), placeFactsOf(plan));
   return {
     text,
@@ -102,7 +107,7 @@ function readLife({ text: before, fileName, edits }: Extract<LifeOrder, { do: 'l
       animals,
       plants,
       routines,
-      actions: document.content.actions?.length ?? 0,
+      actions,
       conflicts,
     },
   };

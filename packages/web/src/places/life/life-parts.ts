@@ -5,6 +5,7 @@ export const LIFE_PARTS = [
   { id: 'numbers', name: 'How many' },
   { id: 'food', name: 'What the food carries' },
   { id: 'more', name: 'What if I add' },
+  { id: 'pest', name: 'Too many of one' },
 ] as const;
 
 export type LifePartId = (typeof LIFE_PARTS)[number]['id'];

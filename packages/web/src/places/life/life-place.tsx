@@ -4,6 +4,7 @@ import { FoodPart } from './food/food-part.tsx';
 import { LIFE_PARTS, type LifePartId, lifePart } from './life-parts.ts';
 import { MorePart } from './more/more-part.tsx';
 import { NumbersPart } from './numbers/numbers-part.tsx';
+import { PestPart } from './pest/pest-part.tsx';
 import { WebPart } from './web/web-part.tsx';
 import { WhoPart } from './who/who-part.tsx';
 
@@ -29,5 +30,7 @@ function Sheet({ part, ...sheet }: SheetProps & { readonly part: LifePartId }) {
       return <FoodPart {...sheet} />;
     case 'more':
       return <MorePart {...sheet} />;
+    case 'pest':
+      return <PestPart {...sheet} />;
   }
 }

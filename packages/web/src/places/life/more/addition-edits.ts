@@ -14,6 +14,6 @@ export function additionEdits(
       : { path: [list, length], value: entry };
   const after = `${day} d`;
   return animals.some((each) => each.species === species)
-    ? [put('actions', actions, { do: 'add-animals', species, adults, after })]
+    ? [put('actions', actions.length, { do: 'add-animals', species, adults, after })]
     : [put('animals', animals.length, { species, zone, adults, ...(day > 0 ? { after } : {}) })];
 }

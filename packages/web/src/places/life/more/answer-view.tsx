@@ -53,7 +53,7 @@ export function AnswerView({ file, plan, library, answer, startDate }: AnswerVie
             disabled={busy}
             onClick={() =>
               void make(
-                additionEdits(reading.sound ?? { animals: [], actions: 0 }, wish),
+                additionEdits(reading.sound ?? { animals: [], actions: [] }, wish),
                 `${capital(words)} come on day ${wish.day}.`,
               )
             }

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { pestEdits } from './pest-edits.ts';
+
+const sound = {
+  animals: [{ species: 'hyalella-azteca', zone: 'pool', adults: 4 }],
+  routines: [
+    { do: 'feed', feed: 'flake', amount: 0.12e-3, every: 3 },
+    { do: 'top-off', every: 4 },
+  ],
+  actions: [{ do: 'feed', feed: 'flake', amount: 1e-3, after: 10 }],
+} as const;
+
+const place = { zone: 'pool', day: 60 };
+
+describe('an answer to a pest put into the file', () => {
+  it('half the feed halves every feeding, once or again and again', () => {
+    expect(pestEdits(sound as never, { kind: 'less feed' }, place)).toEqual([
+      { path: ['routines', 0, 'amount'], value: '0.06 g' },
+      { path: ['actions', 0, 'amount'], value: '0.5 g' },
+    ]);
+  });
+
+  it('a hunter comes in as a newcomer, or as more of one who is there', () => {
+    expect(
+      pestEdits(sound as never, { kind: 'hunter', hunter: { id: 'anentome-helena', adults: 4 } }, place),
+    ).toEqual([
+      { path: ['animals', 1], value: { species: 'anentome-helena', zone: 'pool', adults: 4, after: '60 d' } },
+    ]);
+    const [more] = pestEdits(
+      sound as never,
+      { kind: 'hunter', hunter: { id: 'hyalella-azteca', adults: 4 } },
+      'pool',
+    );
+    expect(more?.path).toEqual(['actions', 1]);
+  });
+
+  it('doing nothing changes nothing', () => {
+    expect(pestEdits(sound as never, { kind: 'nothing' }, place)).toEqual([]);
+  });
+});

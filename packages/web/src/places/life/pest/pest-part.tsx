@@ -1,0 +1,219 @@
+import type { EnclosureFile } from '@shoreglass/contract';
+import type { AheadDocument, Hunter, PestAnswer, Plan } from '@shoreglass/engine';
+import { dateLabel } from '@shoreglass/figures';
+import { useQuery } from '@tanstack/react-query';
+import { type FormEvent, useState } from 'react';
+import { Link } from 'wouter';
+import { Trouble } from '../../../app/trouble.tsx';
+import { huntersOf } from '../../../engine-client.ts';
+import desk from '../../sheets/desk.module.css';
+import { InquiryProgress } from '../../sheets/inquiry/inquiry-progress.tsx';
+import { cancelInquiry, startInquiry, useInquiry } from '../../sheets/inquiry/inquiry-store.ts';
+import { OutlookGate } from '../../sheets/outlook-gate.tsx';
+import type { SheetProps } from '../../sheets/sheet-props.ts';
+import { useLife } from '../who/use-life.ts';
+import type { PestWish } from './ask-pest.ts';
+import { HunterChoice, type WrittenHunters, writtenNumber } from './hunter-choice.tsx';
+import { PestAnswers } from './pest-answers.tsx';
+import styles from './pest-part.module.css';
+
+/** What can be done against one that grows too many, and what each answer does to the others. */
+export function PestPart(props: SheetProps) {
+  return (
+    <OutlookGate {...props}>
+      {(document, plan) =>
+        plan.populations.length === 0 ? (
+          <p>
+            No animals live here yet. <Link href={`/life/${props.file.id}/who`}>Bring somebody in</Link>
+          </p>
+        ) : (
+          <Pest file={props.file} document={document} plan={plan} ready={props.outlook?.complete === true} />
+        )
+      }
+    </OutlookGate>
+  );
+}
+
+interface PestProps {
+  readonly file: EnclosureFile;
+  readonly document: AheadDocument;
+  readonly plan: Plan;
+  readonly ready: boolean;
+}
+
+interface Answered {
+  readonly pest: string;
+  readonly from: number;
+  readonly answers: readonly PestAnswer[];
+}
+
+const MEMBERS = 16;
+const USUAL_BAIT = '20';
+
+function Pest({ file, document, plan, ready }: PestProps) {
+  const { days, seed } = document.run;
+  const { reading } = useLife(file);
+  const [pest, setPest] = useState(() => likeliestPest(document, plan));
+  const [bait, setBait] = useState(USUAL_BAIT);
+  const [from, setFrom] = useState(() => String(noticedOn(document, pest)));
+  const [written, setWritten] = useState<WrittenHunters>({});
+  const population = plan.populations.find(({ id }) => id === pest) ?? plan.populations[0];
+  const hunters = useHunters(population?.id ?? '', population?.zone ?? '');
+  const key = `pest ${file.id} ${file.version}`;
+  const state = useInquiry<Answered>(key);
+  const problem = problemOf({ bait, from, written }, hunters.data ?? [], days);
+  const wish: PestWish = {
+    pest,
+    baitTakes: Number(bait),
+    from: Number(from),
+    hunters: (hunters.data ?? []).flatMap((hunter) => {
+      const adults = Number(writtenNumber(written, hunter));
+      return adults > 0 ? [{ ...hunter, adults }] : [];
+    }),
+  };
+  const ask = () =>
+    startInquiry<Answered>(key, plan, async () => {
+      const { askPest } = await import('./ask-pest.ts');
+      const inquiry = askPest(plan, wish, { days, members: MEMBERS, seed });
+      return (function* () {
+        return { pest, from: wish.from, answers: yield* inquiry };
+      })();
+    });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (problem === undefined && hunters.data) ask();
+  };
+  const asked = plan.populations.find(({ id }) => id === state?.answer?.pest);
+  return (
+    <section aria-labelledby="pest" className={styles.part}>
+      <h2 id="pest">Too many of one: what helps, and what it costs the others</h2>
+      <form className={styles.form} onSubmit={submit} noValidate>
+        <label>
+          <span>Whom</span>
+          <select
+            className={desk.select}
+            value={pest}
+            onChange={({ target }) => {
+              setPest(target.value);
+              setFrom(String(noticedOn(document, target.value)));
+              setWritten({});
+            }}
+          >
+            {plan.populations.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          <span>Hunters come, baits begin on day of the run</span>
+          <input
+            className={desk.input}
+            inputMode="numeric"
+            autoComplete="off"
+            value={from}
+            onChange={({ target }) => setFrom(target.value)}
+          />
+        </label>
+        <label>
+          <span>A week’s bait takes at most, adults and as many young</span>
+          <input
+            className={desk.input}
+            inputMode="numeric"
+            autoComplete="off"
+            value={bait}
+            onChange={({ target }) => setBait(target.value)}
+          />
+        </label>
+        {hunters.data && <HunterChoice hunters={hunters.data} written={written} onWrite={setWritten} />}
+        <div className={desk.bar}>
+          <button
+            type="submit"
+            className={desk.primary}
+            disabled={problem !== undefined || !ready || !hunters.data || state?.running === true}
+          >
+            Compare the answers
+          </button>
+          <p role="status" className={desk.soft}>
+            {problem ??
+              (ready
+                ? `That is from ${dateLabel(document.enclosure.startDate, wish.from)}; half the feed from the first day.`
+                : 'Waiting for the runs of the year …')}
+          </p>
+        </div>
+      </form>
+      {!state && (
+        <p className={desk.soft}>
+          Doing nothing, half the feed, a bait a week and each hunter are run through the same {MEMBERS}{' '}
+          years, chance and weather alike. A hunter eats on when the pest is gone; what it does to the others
+          stands beside each answer.
+        </p>
+      )}
+      {state?.running && <InquiryProgress state={state} onCancel={() => cancelInquiry(key)} />}
+      {state?.failure !== undefined && <Trouble error={new Error(state.failure)} again={ask} />}
+      {state?.answer && asked && reading?.sound && (
+        <>
+          <p className={desk.soft}>
+            {MEMBERS} runs of {days} days each. Line: median; wash: four runs in five; dashed: nothing is
+            done.
+          </p>
+          <PestAnswers
+            file={file}
+            sound={reading.sound}
+            name={asked.name}
+            zone={asked.zone}
+            from={state.answer.from}
+            startDate={document.enclosure.startDate}
+            answers={state.answer.answers}
+          />
+        </>
+      )}
+    </section>
+  );
+}
+
+function useHunters(id: string, zone: string) {
+  return useQuery<readonly Hunter[]>({
+    queryKey: ['hunters', id, zone],
+    queryFn: () => huntersOf({ id, zone }),
+    staleTime: Number.POSITIVE_INFINITY,
+    retry: false,
+  });
+}
+
+/** Snails come along by accident more than others; else whoever is the most in the end. */
+function likeliestPest({ series }: AheadDocument, { populations }: Plan): string {
+  const last = (id: string) => series[`population:${id}`]?.q50.at(-1) ?? 0;
+  const byNumber = [...populations].sort((a, b) => last(b.id) - last(a.id));
+  return (byNumber.find(({ traits }) => traits.preyKind === 'snails') ?? byNumber[0])?.id ?? '';
+}
+
+/** Animals at which one would be noticed, and the day where that never is. */
+const [NOTICED, USUAL_DAY] = [30, 60];
+
+/** The day on which so many are there that a keeper would think of doing something. */
+function noticedOn({ series, run }: AheadDocument, pest: string): number {
+  const day = series[`population:${pest}`]?.q50.findIndex((count) => count >= NOTICED) ?? -1;
+  return day > 0 ? day : Math.min(USUAL_DAY, Math.floor(run.days / 2));
+}
+
+interface Written {
+  readonly bait: string;
+  readonly from: string;
+  readonly written: WrittenHunters;
+}
+
+function problemOf(
+  { bait, from, written }: Written,
+  hunters: readonly Hunter[],
+  days: number,
+): string | undefined {
+  if (!/^[1-9]\d{0,3}$/.test(bait.trim()))
+    return 'Write how many a bait takes as a whole number from 1 to 9999.';
+  if (!/^\d{1,4}$/.test(from.trim()) || Number(from) >= days)
+    return `Write a day of the run from 0 to ${days - 1}.`;
+  const wrong = hunters.find((hunter) => !/^\d{0,4}$/.test(writtenNumber(written, hunter).trim()));
+  if (wrong) return `Write how many ${wrong.population.name} as a whole number up to 9999, or nothing.`;
+  return undefined;
+}

@@ -1,0 +1,66 @@
+import type { PestAnswer } from '@shoreglass/engine';
+import { describe, expect, it } from 'vitest';
+import { changedOthers, endWords, gainWords, hunterWords, otherWords } from './pest-words.ts';
+
+const spread = (q50: number, q10 = q50, q90 = q50) => ({ q10, q50, q90 });
+const other = (id: string, ...course: number[]) => ({ id, name: id, end: spread(course.at(-1)!), course });
+const answer = (some: Partial<PestAnswer>): PestAnswer => ({
+  kind: 'hunter',
+  name: '4 hunters',
+  pest: spread(20),
+  course: [],
+  courseLow: [],
+  courseHigh: [],
+  gone: 0,
+  others: [],
+  ...some,
+});
+
+describe('what an answer to a pest is told as', () => {
+  it('the number left, its spread and the runs without any', () => {
+    expect(endWords({ pest: spread(12, 0, 30), gone: 0.25 })).toBe(
+      '12 on the last day, in four of five runs between 0 and 30; none left in 25\u00a0% of the runs.',
+    );
+    expect(endWords({ pest: spread(0), gone: 1 })).toBe('0 on the last day; none left in any of the runs.');
+    expect(endWords({ pest: spread(104_321), gone: 0 })).toBe('~100\u00a0000 on the last day.');
+  });
+
+  it('the part of what there would be otherwise', () => {
+    const nothing = answer({ kind: 'nothing', pest: spread(100) });
+    expect(gainWords(answer({ pest: spread(25) }), nothing)).toBe(
+      '25\u00a0% of what there would be otherwise.',
+    );
+    expect(gainWords(answer({ pest: spread(0) }), nothing)).toBe('Next to none are left.');
+    expect(gainWords(answer({ pest: spread(95) }), nothing)).toMatch(/^Hardly different/);
+    expect(gainWords(answer({ pest: spread(140) }), nothing)).toMatch(/^More than/);
+    expect(gainWords(answer({ pest: spread(0) }), answer({ pest: spread(0) }))).toMatch(/^Even when nothing/);
+  });
+
+  it('others that change, the worst hit first, the hunter apart', () => {
+    const nothing = answer({
+      kind: 'nothing',
+      others: [other('scuds', 180), other('woodlice', 35), other('worms', 10)],
+    });
+    const hunted = answer({
+      hunter: { id: 'hunters', adults: 4 },
+      others: [other('scuds', 20), other('woodlice', 35.4), other('worms', 30), other('hunters', 4, 9, 9)],
+    });
+    expect(changedOthers(hunted, nothing).map(otherWords)).toEqual([
+      'scuds: 20 instead of 180',
+      'worms: 30 instead of 10',
+    ]);
+  });
+
+  it('what the hunters do afterwards', () => {
+    const after = (...course: number[]) =>
+      hunterWords(answer({ hunter: { id: 'hunters', adults: 4 }, others: [other('hunters', ...course)] }));
+    expect(after(4, 6, 2, 0, 0)).toBe(
+      'The hunters themselves die out about day 3: find them food or another home in time.',
+    );
+    expect(after(4, 20, 8)).toBe('Of the hunters 8 are left, after at most 20 on day 1.');
+    expect(after(4, 12, 30)).toMatch(/multiply to 30 and hunt on/);
+    expect(after(4, 4, 1)).toBe('Of the 4 hunters 1 is left on the last day.');
+    expect(after(4, 4, 4)).toBe('The hunters are still there on the last day, 4 of them, and go on hunting.');
+    expect(hunterWords(answer({}))).toBeUndefined();
+  });
+});

@@ -1,0 +1,71 @@
+import type { PestAnswer, PopulationEnd } from '@shoreglass/engine';
+import { countText } from '@shoreglass/figures';
+import { percent } from '../../../outlook/turning-words.ts';
+
+/** Share of what there would be otherwise by which others must change to be told [1], and the least number of animals. */
+const [WORTH_TELLING, FEWEST] = [0.1, 1];
+
+/** "12 on the last day, in four of five runs between 4 and 30; none left in 25 % of the runs." */
+export function endWords({ pest, gone }: Pick<PestAnswer, 'pest' | 'gone'>): string {
+  const [low, middle, high] = [countText(pest.q10), countText(pest.q50), countText(pest.q90)];
+  const spread = low === high ? '' : `, in four of five runs between ${low} and ${high}`;
+  const none =
+    gone === 0 ? '' : `; none left in ${gone === 1 ? 'any of the runs' : `${percent(gone)} of the runs`}`;
+  return `${middle} on the last day${spread}${none}.`;
+}
+
+/** What the answer does to the pest, against doing nothing: "A third of what there would be", "Hardly fewer". */
+export function gainWords(answer: PestAnswer, nothing: PestAnswer): string {
+  const [left, without] = [answer.pest.q50, nothing.pest.q50];
+  if (without < FEWEST) return 'Even when nothing is done there are hardly any left.';
+  const share = left / without;
+  if (share > 1.1) return 'More than when nothing is done.';
+  if (share > 0.9) return 'Hardly different from doing nothing.';
+  if (share < 0.01) return 'Next to none are left.';
+  return `${percent(share)} of what there would be otherwise.`;
+}
+
+/** Others whose number on the last day is another than when nothing is done, those who suffer most first. */
+export function changedOthers(
+  answer: PestAnswer,
+  nothing: PestAnswer,
+): { readonly other: PopulationEnd; readonly before: number }[] {
+  const id = answer.hunter?.id;
+  return answer.others
+    .filter((other) => other.id !== id)
+    .map((other) => ({ other, before: nothing.others.find((each) => each.id === other.id)?.end.q50 ?? 0 }))
+    .filter(
+      ({ other, before }) =>
+        Math.abs(other.end.q50 - before) >= Math.max(FEWEST, WORTH_TELLING * Math.max(before, other.end.q50)),
+    )
+    .sort((a, b) => ratio(a) - ratio(b));
+}
+
+const ratio = ({ other, before }: { other: PopulationEnd; before: number }) =>
+  other.end.q50 / Math.max(before, 1);
+
+/** "Mexican scuds: 20 instead of 180". */
+export function otherWords({ other, before }: { other: PopulationEnd; before: number }): string {
+  return `${other.name}: ${countText(other.end.q50)} instead of ${countText(before)}`;
+}
+
+/** What becomes of the hunters put in: they starve, stay, or become many themselves. */
+export function hunterWords({ hunter, others }: PestAnswer): string | undefined {
+  const own = others.find(({ id }) => id === hunter?.id);
+  if (!hunter || !own) return undefined;
+  const most = Math.max(...own.course);
+  const peak = own.course.indexOf(most);
+  const last = own.end.q50;
+  if (last < FEWEST) {
+    const end = own.course.findIndex((count, day) => day > peak && count < FEWEST);
+    return `The ${own.name} themselves die out${end > 0 ? ` about day ${end}` : ''}: find them food or another home in time.`;
+  }
+  const left = countText(last) === '1' ? '1 is left' : `${countText(last)} are left`;
+  if (last < 0.75 * most)
+    return most > hunter.adults
+      ? `Of the ${own.name} ${left}, after at most ${countText(most)} on day ${peak}.`
+      : `Of the ${hunter.adults} ${own.name} ${left} on the last day.`;
+  if (last > 1.5 * hunter.adults)
+    return `The ${own.name} multiply to ${countText(last)} and hunt on: you would have them in place of the others.`;
+  return `The ${own.name} are still there on the last day, ${countText(last)} of them, and go on hunting.`;
+}
