@@ -4,6 +4,7 @@ import { addCohort } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import { structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
+import { GROWN } from './pupation.ts';
 
 /** Loss of carried eggs in water too warm to breed [1/d]: nearly all within a week (assumed). */
 const HEAT_LOSS = 0.5;
@@ -105,13 +106,13 @@ export function layEggs(population: LivingPopulation, day: BroodDay, demography:
   const { train, traits, energetics } = population;
   if (day.temperature < traits.breedingCoolest || day.temperature > traits.breedingWarmest) return;
   let adults = 0;
-  for (let i = 0; i < train.size; i += 1) if (train.adult[i] === 1) adults += train.count[i]!;
+  for (let i = 0; i < train.size; i += 1) if (train.adult[i] === GROWN) adults += train.count[i]!;
   const mated = population.isSelfFertile ? 1 : bothSexesPresent(adults, traits.femaleShare);
   const chance = Math.min(0.5, day.rate / traits.broodInterval) * mated;
   let eggs = 0;
   for (let i = 0; i < train.size; i += 1) {
     const brood = (2 * train.buffer[i]!) / (traits.femaleShare * energetics.eggCarbon);
-    if (train.adult[i] === 0 || brood < 1 || chance <= 0) continue;
+    if (train.adult[i] !== GROWN || brood < 1 || chance <= 0) continue;
     const females = demography.whole(train.count[i]! * traits.femaleShare);
     const layers = demography.among(Math.min(females, train.count[i]!), chance);
     const most = demography.wholeBelow((train.count[i]! * train.buffer[i]!) / energetics.eggCarbon);

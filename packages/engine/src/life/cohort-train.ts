@@ -21,9 +21,9 @@ export interface CohortTrain {
   readonly buffer: Float64Array;
   /** Reserve laid up at good meals [mol C per animal]. */
   readonly store: Float64Array;
-  /** Age since release in days at the reference temperature [d]. */
+  /** Age since release, of pupae and what comes of them since that change, in days at the reference temperature [d]. */
   readonly age: Float64Array;
-  /** 1 once puberty is reached. */
+  /** 1 once puberty is reached; 2 while resting as a pupa, see `pupation.ts`. */
   readonly adult: Uint8Array;
 }
 
@@ -32,8 +32,9 @@ export interface NewCohort {
   readonly length: number;
   readonly age: number;
   readonly isAdult: boolean;
-  /** Reserve [mol C per animal]; none when left out. */
+  /** Reserve and egg buffer [mol C per animal]; none when left out. */
   readonly store?: number;
+  readonly buffer?: number;
 }
 
 /** A train without animals, with room for COHORT_LIMIT cohorts and one more. `derived`. */
@@ -99,7 +100,7 @@ export function addCohort(train: CohortTrain, energetics: Energetics, cohort: Ne
   train.length[place] = cohort.length;
   train.peak[place] = cohort.length;
   train.middle[place] = cohort.length;
-  train.buffer[place] = 0;
+  train.buffer[place] = cohort.buffer ?? 0;
   train.store[place] = cohort.store ?? 0;
   train.age[place] = cohort.age;
   train.adult[place] = cohort.isAdult ? 1 : 0;

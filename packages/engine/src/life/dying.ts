@@ -8,6 +8,7 @@ import { DEATH_CAUSES, type DeathCause, type LivingPopulation } from './living-p
 import { deathPerMoult, moultsPerDay } from './moulting.ts';
 import { cohortInWater } from './place.ts';
 import { POISONS } from './poisons.ts';
+import { dryGroundHazard, pupates } from './pupation.ts';
 import { conditionOf } from './store.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
 import { TOLERANCES, toleranceHazards, type WaterConditions } from './water-stress.ts';
@@ -175,6 +176,8 @@ export function ageAndDie(
     traits.moultInterval > 0 ? deathPerMoult(traits, traits.shareInWater > 0 ? around.water : undefined) : 0;
   const { openCover = 0, shore = GENTLE_SHORE, landArea = 0 } = around;
   const drowning = traits.shareInWater < 1 ? drowningHazard(traits, shore, landArea) : 0;
+  const doesPupate = pupates(population);
+  const dryGround = traits.wetGround > 0 ? dryGroundHazard(population, around.air ?? MILD_AIR) : 0;
   blame.fill(0);
   let dead = 0;
   let adults = 0;
@@ -186,12 +189,12 @@ export function ageAndDie(
       traits.starvationCondition,
       traits.starvationHazard,
     );
-    hazard[AGE] = agingHazard(train.age[i]!, rate, traits.lifespan);
+    hazard[AGE] = isAdult || !doesPupate ? agingHazard(train.age[i]!, rate, traits.lifespan) : 0;
     hazard[BACKGROUND] = rate * (isAdult ? traits.adultLoss : traits.juvenileLoss);
     const inWater = cohortInWater(population, i);
     hazard[WATER] = inWater * water;
     hazard[NITRITE] = nitrite > 0 ? nitrite * breathingWater(population, i) : 0;
-    hazard[AIR] = (1 - inWater) * air;
+    hazard[AIR] = (1 - inWater) * (isAdult ? air : air + dryGround);
     hazard[DROWNED] = (1 - inWater) * drowning;
     if (perMoult > 0)
       hazard[MOULTING] = -log1p(-perMoult) * moultsPerDay(traits, train.peak[i]! / energetics.end, rate);

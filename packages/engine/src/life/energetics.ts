@@ -1,4 +1,4 @@
-import { cbrt } from '../numerics/elementary.ts';
+import { cbrt, exp } from '../numerics/elementary.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { arrheniusFactor, workingPart } from './arrhenius.ts';
 import type { TraitValues } from './traits.ts';
@@ -17,11 +17,17 @@ export interface Energetics {
   readonly carbonPerCube: number;
   readonly birth: number;
   readonly puberty: number;
+  /** Length from which the first brood is made, a brood interval before puberty with ample food [mm]. */
+  readonly firstBrood: number;
   readonly end: number;
   /** [1/d] */
   readonly growthRate: number;
-  /** Share to soma, kappa [1]. */
+  /** Share to soma at the end length, kappa [1]. */
   readonly kappa: number;
+  /** How much larger that share is at no length than at the end length [1]; 0 where upkeep follows from growth. */
+  readonly youngerKappa: number;
+  /** Upkeep over that which the growth rate would ask for [1]. */
+  readonly ease: number;
   /** Assimilation at ample food is assimilation L^2 [mol/mm2/d]. */
   readonly assimilation: number;
   /** Largest intake whatever the food is worth, ingestion L^2 [mol/mm2/d]. */
@@ -49,27 +55,36 @@ export interface Energetics {
  * M = m L^3 is von Bertalanffy growth dL/dt = r (f Lend - L) when
  *   m = 3 c r / y,   a = m Lend / kappa.
  * Maturity upkeep per volume is (1 - kappa)/kappa m, so that young stop paying for maturity where growth stops.
+ * Where upkeep is a trait u of its own, m = c u, and growth with ample food stays dL/dt = r (Lend - L) when the share to soma
+ * falls with length,
+ *   kappa(L) = kappa (L/Lend + (g/m) (1 - L/Lend)),   g = 3 c r / y:
+ * fast growers put ever more into eggs rather than burning it. An unfed animal respires u with maturity upkeep in it.
  * Structure is 1/(1 + store) of the body, the store the rest, and the two grow together.
  * @param traits in the units of TRAIT_SPECS
- * @source jager-2013 eq. 1-9 and Table 1; the inversion is derived by comparing coefficients
+ * @source jager-2013 eq. 1-9 and Table 1; the inversion and the falling share are derived by comparing coefficients
  */
 export function energeticsOf(traits: TraitValues): Energetics {
   const bodyPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / MOLAR_MASS.carbon;
   const kappa = traits.shareToSoma;
-  const upkeep = (3 * bodyPerCube * traits.growthRate) / traits.growthYield;
+  const byGrowth = (3 * bodyPerCube * traits.growthRate) / traits.growthYield;
+  const isMeasured = traits.upkeep > 0;
+  const upkeep = isMeasured ? bodyPerCube * traits.upkeep : byGrowth;
   const newbornCarbon = bodyPerCube * traits.lengthAtBirth * traits.lengthAtBirth * traits.lengthAtBirth;
   const perCarbon = MOLAR_MASS.carbon / traits.carbonContent;
   return {
     carbonPerCube: bodyPerCube / (1 + traits.store),
     birth: traits.lengthAtBirth,
     puberty: traits.lengthAtPuberty,
+    firstBrood: firstBroodLength(traits),
     end: traits.lengthAtEnd,
     growthRate: traits.growthRate,
     kappa,
+    youngerKappa: isMeasured ? kappa * (byGrowth / upkeep - 1) : 0,
+    ease: isMeasured ? upkeep / byGrowth : 1,
     assimilation: (upkeep * traits.lengthAtEnd) / kappa,
     ingestion: traits.maxIngestion * bodyPerCube * traits.lengthAtPuberty,
     upkeep,
-    maturityUpkeep: (upkeep * (1 - kappa)) / kappa,
+    maturityUpkeep: isMeasured ? 0 : (upkeep * (1 - kappa)) / kappa,
     eggCarbon: newbornCarbon * traits.eggPerNewborn,
     newbornCarbon,
     store: traits.store,
@@ -78,6 +93,32 @@ export function energeticsOf(traits: TraitValues): Energetics {
     nitrogenPerCarbon: (traits.nitrogenContent / MOLAR_MASS.nitrogen) * perCarbon,
     phosphorusPerCarbon: (traits.phosphorusContent / MOLAR_MASS.phosphorus) * perCarbon,
   };
+}
+
+/** Least length at which a first brood is begun, over that at puberty [1]. @source assumed */
+const EARLIEST_BROOD = 0.8;
+
+/**
+ * Length at which the first brood begins to be made [mm]: that of an animal with ample food one brood interval before
+ * it reaches puberty, but at least four fifths of the length at puberty, half its mass.
+ * max(Lbirth, 0.8 Lpuberty, Lend - (Lend - Lpuberty) exp(r interval)).
+ * @source derived: yolk is laid down between one brood and the next, so the brood that makes an animal adult was begun
+ * before; the bound for those that breed seldom is assumed
+ */
+function firstBroodLength(traits: TraitValues): number {
+  const { lengthAtEnd, lengthAtPuberty, lengthAtBirth, growthRate, broodInterval } = traits;
+  const before = lengthAtEnd - (lengthAtEnd - lengthAtPuberty) * exp(growthRate * broodInterval);
+  return Math.max(lengthAtBirth, EARLIEST_BROOD * lengthAtPuberty, before);
+}
+
+/**
+ * Share of assimilated carbon that goes to upkeep and growth of a body [1], 0 to 1.
+ * kappa + younger (1 - L/Lend), at most 1: a body that grows faster than its food allows grows slower.
+ * @param length L [mm], at most the end length
+ * @source derived: see `energeticsOf`
+ */
+export function somaShare({ kappa, youngerKappa, end }: Energetics, length: number): number {
+  return youngerKappa === 0 ? kappa : Math.min(1, kappa + youngerKappa * (1 - length / end));
 }
 
 /**
@@ -112,14 +153,15 @@ export function broodRate(traits: TraitValues, temperature: number): number {
 
 /**
  * Body length in the middle of the coming day [mm], at least the present one.
- * L + r/2 (f Lend - L) where that is growth.
+ * L + r/2 (f Lend - L (f + (1 - f) m/g)) where that is growth; m/g is 1 where upkeep follows from growth.
  * @param length present [mm]
  * @param fullness assimilation over that at ample food, f [0..1]
  * @param rate temperature factor [1]
  * @source derived: half an Euler step of the von Bertalanffy equation
  */
 export function midDayLength(energetics: Energetics, length: number, fullness: number, rate: number): number {
-  const growth = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - length);
+  const held = length * (fullness + (1 - fullness) * energetics.ease);
+  const growth = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - held);
   return growth > 0 ? length + growth : length;
 }
 
@@ -137,7 +179,6 @@ export interface AnimalState {
   length: number;
   /** Egg buffer [mol C]. */
   buffer: number;
-  isAdult: boolean;
   /** Assimilated today [mol]. */
   carbon: number;
   nitrogen: number;
@@ -155,8 +196,8 @@ export interface DayRates {
 
 /**
  * Writes what one animal's day comes to into `into` [mol C].
- * Fed: growth y (kappa A - M), shared by structure and store; adults put EGG_YIELD ((1 - kappa) A - J) of females into the buffer, the young and
- * males respire it. Hungry: no growth, upkeep paid from all assimilated carbon, then from the buffer; then upkeep
+ * Fed: growth y (kappa A - M), shared by structure and store; from the length of the first brood on EGG_YIELD ((1 - kappa) A - J) of
+ * females goes into the buffer, the young and males respire it. Hungry: no growth, upkeep paid from all assimilated carbon, then from the buffer; then upkeep
  * falls to its starved level and structure is given up for it. Growth and eggs are cut to what assimilated
  * nitrogen and phosphorus allow at the body's fixed composition.
  * @source jager-2013 section 2.5 (starvation); the nutrient limit is derived from fixed composition
@@ -172,7 +213,7 @@ export function animalDay(
   const upkeep = rates.rate * energetics.upkeep * length * length * length;
   const mature = Math.min(length, energetics.puberty);
   const maturity = rates.rate * energetics.maturityUpkeep * mature * mature * mature;
-  const forGrowth = energetics.kappa * carbon - upkeep;
+  const forGrowth = somaShare(energetics, length) * carbon - upkeep;
   const spare = carbon - upkeep - maturity - Math.max(forGrowth, 0);
   if (spare < 0 && forGrowth <= 0) {
     hungryDay(state, upkeep + maturity, rates.starvedUpkeep, into);
@@ -180,7 +221,9 @@ export function animalDay(
   }
   const growth = forGrowth > 0 ? energetics.growthYield * forGrowth : 0;
   const eggs =
-    state.isAdult && spare > 0 ? EGG_YIELD * rates.femaleShare * spare * eggShare(energetics, length) : 0;
+    length >= energetics.firstBrood && spare > 0
+      ? EGG_YIELD * rates.femaleShare * spare * eggShare(energetics, length)
+      : 0;
   const allowed = nutrientLimit(energetics, state, growth + eggs);
   into.structure = (growth * allowed) / (1 + energetics.store);
   into.store = growth * allowed - into.structure;

@@ -8,9 +8,10 @@ import {
   structureOf,
 } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
-import { satiation, wantedFood } from './foraging.ts';
+import { intakeShare, wantedFood } from './foraging.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { populationInWater, surfaceOf } from './place.ts';
+import { eats, liveOnBody, pupates, setStage } from './pupation.ts';
 import { extraIntake, setAppetite, useStore } from './store.ts';
 
 /** Sum over animals of their feeding surface [mm2], by which food is shared. `derived`. */
@@ -66,7 +67,7 @@ export function setWantedAtLengths(population: LivingPopulation, pasture: Pastur
     { amounts, area, landArea, inWater, prey: preyDensity, ...(volume === undefined ? {} : { volume }) },
     wanted,
   );
-  const extra = extraIntake(population, satiation(food, diet.halfSaturation));
+  const extra = extraIntake(population, intakeShare(diet, food));
   const surface = feedingSurface(population) * rate * (1 + extra);
   for (let k = 0; k < FOOD_COUNT; k += 1) wanted[k] = wanted[k]! * surface;
 }
@@ -132,10 +133,15 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
   rates.rate = rate;
   rates.starvedUpkeep = traits.starvedUpkeep;
   rates.femaleShare = traits.femaleShare;
-  const eggs = uncrowdedEggs(population);
+  // Larvae that pupate keep nothing for eggs: these are made of the pupa's body.
+  const eggs = pupates(population) ? 0 : uncrowdedEggs(population);
   let gained = 0;
   let used = 0;
   for (let i = 0; i < train.size; i += 1) {
+    if (!eats(population, i)) {
+      gained += train.count[i]! * liveOnBody(population, i, rate);
+      continue;
+    }
     const middle = train.middle[i]!;
     const part = surface > 0 ? surfaceOf(population, i) / surface : 0;
     state.length = middle;
@@ -150,6 +156,7 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
     gained += train.count[i]! * (keepStructure(population, i) + result.store + result.buffer + stored);
     train.store[i] = train.store[i]! + result.store;
     train.buffer[i] = Math.max(0, train.buffer[i]! + result.buffer);
+    setStage(population, i, result.structure);
   }
   const ample = surface * rate * energetics.assimilation;
   population.fullness = ample > 0 ? Math.min(1, used / ample) : 0;
@@ -164,7 +171,6 @@ function keepStructure({ train, energetics }: LivingPopulation, i: number): numb
   const length = lengthOf(energetics, after);
   train.length[i] = length;
   if (length > train.peak[i]!) train.peak[i] = length;
-  if (length >= energetics.puberty) train.adult[i] = 1;
   return structureOf(energetics, length) - before;
 }
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { energeticsOf } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
-import { dietOf, satiation, wantedFood } from './foraging.ts';
+import { dietOf, filledBy, satiation, wantedFood } from './foraging.ts';
 import { GRAZER } from './life-test-kit.ts';
 
 const grazer = energeticsOf(GRAZER);
@@ -39,6 +39,16 @@ function wanted(amounts: readonly number[], area = 1): Float64Array {
 function worth(bites: Float64Array): number {
   return bites.reduce((sum, bite, k) => sum + bite * diet.efficiency[k]!, 0);
 }
+
+describe('filledBy', () => {
+  it('meets the intake of a water flea of 2 mm at five concentrations within 13 %', () => {
+    // Gergs et al. 2014, PLoS ONE 9: e91503: mg C a day at mg C/L, half saturation near 0.2 mg C/L.
+    const eaten = { 0.0238: 0.00153, 0.0975: 0.00625, 0.195: 0.0139, 0.4875: 0.0243, 1.95: 0.0273 };
+    for (const [food, intake] of Object.entries(eaten)) {
+      expect(Math.abs((0.0273 * filledBy(Number(food), 0.2)) / intake - 1)).toBeLessThan(0.13);
+    }
+  });
+});
 
 describe('satiation', () => {
   it('is one half at the half saturation', () => {

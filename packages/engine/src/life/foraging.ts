@@ -10,6 +10,8 @@ export interface Diet {
   /** [mol/m2] */
   readonly halfSaturation: number;
   readonly algaeRefuge: number;
+  /** Takes all that the water it filters carries, up to the most it can pass on. */
+  readonly filters: boolean;
 }
 
 /** The diet written in a species' traits, in the units of TRAIT_SPECS. `derived`. */
@@ -20,6 +22,7 @@ export function dietOf(traits: TraitValues): Diet {
     nutrientEfficiency: traits.nutrientEfficiency,
     halfSaturation: traits.halfSaturation,
     algaeRefuge: traits.algaeRefuge,
+    filters: traits.filtering > 0,
   };
 }
 
@@ -32,6 +35,22 @@ export function dietOf(traits: TraitValues): Diet {
  */
 export function satiation(food: number, halfSaturation: number): number {
   return food / (food + halfSaturation);
+}
+
+/**
+ * The same for animals that filter: in proportion to the food up to the most they can pass on [1], 0 to 1.
+ * min(1, X / (2 H)): Holling's type I with intake half at H.
+ * @param food weighted amount per surface, X [mol/m2], >= 0
+ * @param halfSaturation H [mol/m2], > 0
+ * @source jeschke-2004: filterers need no time for a bite, so food does not slow them before they are full
+ */
+export function filledBy(food: number, halfSaturation: number): number {
+  return Math.min(1, food / (2 * halfSaturation));
+}
+
+/** Part of the largest intake that a diet reaches on a weighted amount of food [1], 0 to 1. `derived`. */
+export function intakeShare({ filters, halfSaturation }: Diet, food: number): number {
+  return filters ? filledBy(food, halfSaturation) : satiation(food, halfSaturation);
 }
 
 /** What lies within reach of a species: carbon by food [mol], and the ground it is spread over. */
@@ -61,10 +80,10 @@ function reachOf({ area, landArea = 0, inWater = 1, volume = 0 }: Table, k: numb
 /**
  * Writes what a species wants of each food per mm2 of body surface and day [mol/mm2/d] into `into`, at the
  * reference temperature; returns the sum of the weighted foods [mol/m2].
- * Intake of food k: s_k min(i, a / sum s_k e_k) X/(X + H), s_k = p_k X_k / X: animals raise their intake of poor
+ * Intake of food k: s_k min(i, a / sum s_k e_k) X/(X + H), for filterers min(1, X/2H), s_k = p_k X_k / X: animals raise their intake of poor
  * food up to the limit i of their gut, and eat no more of rich food than they can use. Amounts count per surface of
  * their place, algae afloat by their concentration in a layer of 10 cm, times the part of its life the species spends there.
- * @source derived from `satiation` and the energy budget
+ * @source derived from `intakeShare` and the energy budget
  */
 export function wantedFood(diet: Diet, energetics: Energetics, table: Table, into: Float64Array): number {
   let weighted = 0;
@@ -87,7 +106,7 @@ export function wantedFood(diet: Diet, energetics: Energetics, table: Table, int
   if (weighted <= 0) return 0;
   const efficiency = worth / weighted;
   const intake = Math.min(energetics.ingestion, energetics.assimilation / efficiency);
-  const share = (intake * satiation(weighted, diet.halfSaturation)) / weighted;
+  const share = (intake * intakeShare(diet, weighted)) / weighted;
   for (let k = 0; k < FOOD_COUNT; k += 1) into[k] = into[k]! * share;
   return weighted;
 }

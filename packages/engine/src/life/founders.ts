@@ -1,7 +1,8 @@
-import { log } from '../numerics/elementary.ts';
+import { cbrt, log } from '../numerics/elementary.ts';
 import { addCohort } from './cohort-train.ts';
 import { type Energetics, structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
+import { pupates } from './pupation.ts';
 
 /** Sizes of bought or caught animals, as parts of the way through their stage's lengths (assumed). */
 const SIZES = [0.6, 0.35, 0.15] as const;
@@ -34,6 +35,10 @@ export function addAnimals(population: LivingPopulation, stage: 'juvenile' | 'ad
     left -= share;
     if (share <= 0) continue;
     const length = from + part * (to - from);
+    if (stage === 'adult' && pupates(population)) {
+      addFlies(population, share, order);
+      continue;
+    }
     addCohort(population.train, population.energetics, {
       count: share,
       length,
@@ -42,4 +47,19 @@ export function addAnimals(population: LivingPopulation, stage: 'juvenile' | 'ad
       store: population.energetics.store * structureOf(population.energetics, length),
     });
   }
+}
+
+/** Insects that came out of their pupae some days ago and have not laid yet. */
+function addFlies({ train, energetics, traits }: LivingPopulation, count: number, days: number): void {
+  const eggs = traits.eggsOfBody * traits.femaleShare;
+  const whole = structureOf(energetics, energetics.puberty);
+  const length = energetics.puberty * cbrt(1 - eggs);
+  addCohort(train, energetics, {
+    count,
+    length,
+    age: days,
+    isAdult: true,
+    store: energetics.store * structureOf(energetics, length),
+    buffer: eggs * (1 + energetics.store) * whole,
+  });
 }

@@ -1,6 +1,7 @@
 import { log } from '../numerics/elementary.ts';
 import type { Prior } from '../plan/prior.ts';
 import { DIET_PARTS, type DietPart, dietTraits } from './diet-rules.ts';
+import { energyOfBroods, ownUpkeep, type RuledEnergy, type Sizes } from './energy-rules.ts';
 import { type Habitat, isSpared, TRAIT_DEFAULTS, TRAIT_IDS, TRAIT_SPECS, type TraitId } from './traits.ts';
 
 export { DIET_PARTS, type DietPart };
@@ -49,6 +50,10 @@ export interface LifeHistory {
   readonly moults?: boolean;
   /** Whether it climbs glass, jumps or flies, so that a gap in the cover lets it out. */
   readonly leavesByGaps?: boolean;
+  /** Rest as a pupa, a part of the age at maturity [d]; insects that have one do not eat when grown. */
+  readonly pupaTime?: number;
+  /** Wetness of the upper ground that eggs and larvae need [0..1]. */
+  readonly wetGround?: number;
   /** Length at which water larvae change [mm]. */
   readonly lengthAtChange?: number;
   /** Whether it splits or buds: then its 'eggs' are grown pieces that burn nothing on the way. */
@@ -68,11 +73,7 @@ const PUBERTY_OF_END = 0.6;
 const DRY_PART = 0.22;
 /** Egg over newborn mass. @source assumed: a third of an egg is burnt before hatching */
 const EGG_PER_NEWBORN = 1.35;
-const EGG_YIELD = 0.95;
 const CARBON_CONTENT = 0.42;
-/** Share to soma allowed [1]. Beyond these the broods given cannot be made by a body of the size and growth given. */
-const LEAST_KAPPA = 0.3;
-const MOST_KAPPA = 0.98;
 
 /** A prior a rule gives, and whether it came from a rule or a default. */
 export interface RuledTraits {
@@ -116,12 +117,13 @@ function between(
   };
 }
 
-/** Lengths and the speed between them: L(t) = Lend - (Lend - Lb) exp(-r t) reaches puberty at the age given. */
-function sizes(history: LifeHistory): { birth: number; puberty: number; end: number; rate: number } {
+/** Lengths and the speed between them: L(t) = Lend - (Lend - Lb) exp(-r t) reaches puberty at the age given, less the rest as a pupa. */
+function sizes(history: LifeHistory): Sizes {
   const end = history.adultLength / MET_OF_END;
   const birth = history.lengthAtBirth;
   const puberty = history.lengthAtPuberty ?? Math.max(PUBERTY_OF_END * end, birth + 0.3 * (end - birth));
-  return { birth, puberty, end, rate: log((end - birth) / (end - puberty)) / history.maturityAge };
+  const growing = history.maturityAge - (history.pupaTime ?? 0);
+  return { birth, puberty, end, rate: log((end - birth) / (end - puberty)) / growing };
 }
 
 /**
@@ -130,7 +132,7 @@ function sizes(history: LifeHistory): { birth: number; puberty: number; end: num
  *   Lend = adult length / 0.95;  Lpuberty = 0.6 Lend where not given
  *   r = ln((Lend - Lbirth)/(Lend - Lpuberty)) / age at maturity
  *   c = wet mass x dry part / adult length^3
- *   (1 - kappa)/kappa = eggs a brood x egg mass / (0.95 interval m (Lend L^2 - Lpuberty^3)),  m = 3 c r/0.8
+ *   kappa and upkeep as in `energy-rules.ts`
  * Spreads are wide: a factor 1.3 on times and 2 on feeding, as geometric standard deviations.
  * @param given priors the file states itself, which win over every rule
  * @throws RangeError when lengths or ages contradict each other; says which
@@ -151,12 +153,17 @@ export function traitsOfLifeHistory(
   )
     throw new RangeError(`${owner}: age at maturity, brood times and lifespan must be above 0 d`);
   const remarks: string[] = [];
-  const spare = spareForEggs(owner, history, { birth, puberty, end, rate }, remarks);
+  const energy = energyOf(history, { birth, puberty, end, rate }, given.upkeep?.median);
+  if (energy.kappa !== energy.asked)
+    remarks.push(
+      `${owner}: the broods given ask for a share of ${(1 - energy.asked).toFixed(2)} of the food; ${(1 - energy.kappa).toFixed(2)} is taken`,
+    );
   const ruled: Partial<Record<TraitId, Prior>> = {
-    ...growthTraits(history, { birth, puberty, end, rate }, spare),
+    ...growthTraits(history, { birth, puberty, end, rate }, energy),
     ...breedingTraits(history),
     ...bodyTraits(history),
-    ...dietTraits(history, { kappa: spare, puberty, end, rate }),
+    ...pupaTraits(history, { birth, puberty }),
+    ...dietTraits(history, { ...energy, puberty, end }),
     ...deathTraits(history),
     ...placeTraits(history, end),
     ...toleranceTraits(history),
@@ -172,34 +179,31 @@ function missing(owner: string, id: TraitId): never {
   throw new RangeError(`${owner}: no rule gives trait ${id}; state it in the file`);
 }
 
-interface Sizes {
-  readonly birth: number;
-  readonly puberty: number;
-  readonly end: number;
-  readonly rate: number;
+/** Dry mass of a full-grown animal [mg]. */
+const dryMassOf = ({ adultMass, dryPart = DRY_PART }: LifeHistory): number => adultMass * dryPart;
+
+/** Upkeep by rule, or of its own where the file states it, and the share to soma that goes with it and the broods. */
+function energyOf(
+  history: LifeHistory,
+  size: Sizes,
+  stated: number | undefined,
+): RuledEnergy & { own: number } {
+  const { adultLength: length, broodInterval: interval, temperature, youngPerBrood } = history;
+  const { birth } = size;
+  const body = { dryMass: dryMassOf(history), carbonContent: CARBON_CONTENT, temperature };
+  const own = stated ?? ownUpkeep(size, body);
+  const perBrood = history.pupaTime ? 0 : youngPerBrood;
+  const eggs = perBrood * (history.divides ? 1 : EGG_PER_NEWBORN) * birth * birth * birth;
+  return { own, ...energyOfBroods(own, size, { length, eggs, interval }) };
 }
 
-/** The share to soma with which a full-grown female makes the broods given. */
-function spareForEggs(owner: string, history: LifeHistory, size: Sizes, remarks: string[]): number {
-  const { birth, puberty, end, rate } = size;
+function growthTraits(
+  history: LifeHistory,
+  { birth, puberty, end, rate }: Sizes,
+  { kappa, own }: { kappa: number; own: number },
+): Partial<Record<TraitId, Prior>> {
   const length = history.adultLength;
-  const upkeep = (3 * rate) / 0.8;
-  const eggs = history.youngPerBrood * (history.divides ? 1 : EGG_PER_NEWBORN) * birth * birth * birth;
-  const able =
-    EGG_YIELD * history.broodInterval * upkeep * (end * length * length - puberty * puberty * puberty);
-  const kappa = 1 / (1 + eggs / able);
-  if (kappa >= LEAST_KAPPA && kappa <= MOST_KAPPA) return kappa;
-  const bounded = Math.min(MOST_KAPPA, Math.max(LEAST_KAPPA, kappa));
-  remarks.push(
-    `${owner}: the broods given ask for a share of ${(1 - kappa).toFixed(2)} of the food; ${(1 - bounded).toFixed(2)} is taken`,
-  );
-  return bounded;
-}
-
-function growthTraits(history: LifeHistory, size: Sizes, kappa: number): Partial<Record<TraitId, Prior>> {
-  const { birth, puberty, end, rate } = size;
-  const length = history.adultLength;
-  const cube = (history.adultMass * (history.dryPart ?? DRY_PART)) / (length * length * length);
+  const cube = dryMassOf(history) / (length * length * length);
   return {
     referenceTemperature: fixed(history.temperature),
     dryMassPerCube: around('dryMassPerCube', cube, 1.3),
@@ -213,10 +217,35 @@ function growthTraits(history: LifeHistory, size: Sizes, kappa: number): Partial
     ]),
     lengthAtEnd: between('lengthAtEnd', end, 0.05 * end, [end - 0.3 * (end - puberty), 1.15 * end]),
     growthRate: around('growthRate', rate, 1.3),
+    upkeep: around('upkeep', own, 1.4),
     shareToSoma: between('shareToSoma', kappa, 0.2 * (1 - kappa), [
       kappa - 0.5 * (1 - kappa),
       kappa + 0.4 * (1 - kappa),
     ]),
+  };
+}
+
+/** Most of a body that eggs can take [1]. @source assumed */
+const MOST_EGGS = 0.6;
+
+/**
+ * Of those that pupate: their rest, and the part of a female's body at that length that all her eggs take, since she does
+ * not eat. What she lays in all is given as young a brood.
+ */
+function pupaTraits(
+  { pupaTime, wetGround, youngPerBrood }: LifeHistory,
+  { birth, puberty }: Pick<Sizes, 'birth' | 'puberty'>,
+): Partial<Record<TraitId, Prior>> {
+  const wet = wetGround
+    ? { wetGround: between('wetGround', wetGround, 0.15 * wetGround, [0.6 * wetGround, 1.4 * wetGround]) }
+    : {};
+  if (!pupaTime) return wet;
+  const size = birth / puberty;
+  const eggs = Math.min(MOST_EGGS, youngPerBrood * EGG_PER_NEWBORN * size * size * size);
+  return {
+    ...wet,
+    pupaTime: around('pupaTime', pupaTime, 1.2),
+    eggsOfBody: between('eggsOfBody', eggs, 0.2 * eggs, [0.5 * eggs, Math.min(0.75, 1.4 * eggs)]),
   };
 }
 

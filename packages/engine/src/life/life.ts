@@ -29,6 +29,7 @@ import {
   type PopulationDay,
   populationCarbon,
 } from './living-population.ts';
+import { GROWN } from './pupation.ts';
 import { removeAnimals } from './removal.ts';
 import { createSettlement } from './settlement.ts';
 import { setCover } from './shelter.ts';
@@ -141,9 +142,10 @@ interface DaySoFar {
 
 function stageCount({ train, broods }: LivingPopulation, stage: number): number {
   if (STAGES[stage] === 'brooded') return eggCount(broods);
-  const flag = STAGES[stage] === 'adult' ? 1 : 0;
+  const isAdult = STAGES[stage] === 'adult';
   let count = 0;
-  for (let i = 0; i < train.size; i += 1) if (train.adult[i] === flag) count += train.count[i]!;
+  for (let i = 0; i < train.size; i += 1)
+    if ((train.adult[i] === GROWN) === isAdult) count += train.count[i]!;
   return count;
 }
 

@@ -12,6 +12,7 @@ import {
 import { bodyRate, broodRate } from './energetics.ts';
 import { feedAndGrow, type Meal } from './feeding.ts';
 import type { LivingPopulation } from './living-population.ts';
+import { dryGroundHazard } from './pupation.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
 
 /**
@@ -20,6 +21,11 @@ import { MILD_AIR, type Surroundings } from './surroundings.ts';
  */
 export function bodyTemperature({ inWater }: LivingPopulation, around: Surroundings): number {
   return inWater * around.water.temperature + (1 - inWater) * (around.air ?? MILD_AIR).temperature;
+}
+
+/** Hazard of eggs in ground that dries [1/d]; 0 for those that do not lay in it. */
+function dryGroundOf(population: LivingPopulation, { air = MILD_AIR }: Surroundings): number {
+  return population.traits.wetGround > 0 ? dryGroundHazard(population, air) : 0;
 }
 
 const waterParts = new Float64Array(WATER_PARTS);
@@ -53,7 +59,8 @@ export function liveDay(
   const broodDay: BroodDay = {
     temperature,
     rate: broodRate(traits, temperature),
-    outside: eggsInWater * outside.water + (1 - eggsInWater) * outside.air,
+    outside:
+      eggsInWater * outside.water + (1 - eggsInWater) * (outside.air + dryGroundOf(population, around)),
     adultsLost: ageAndDie(population, outside, demography),
   };
   developBroods(population, broodDay, demography);

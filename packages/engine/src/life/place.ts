@@ -1,4 +1,5 @@
 import type { LivingPopulation } from './living-population.ts';
+import { eats } from './pupation.ts';
 
 /**
  * Part of its life that cohort i spends in the water [1]: all of it as a larva, then as its kind does.
@@ -30,7 +31,8 @@ export function populationInWater(population: LivingPopulation): number {
  * middle of the day.
  * @source jager-2013 eq. 1: assimilation in proportion to surface
  */
-export function surfaceOf({ train }: LivingPopulation, i: number): number {
-  const middle = train.middle[i]!;
+export function surfaceOf(population: LivingPopulation, i: number): number {
+  if (!eats(population, i)) return 0;
+  const middle = population.train.middle[i]!;
   return middle * middle;
 }

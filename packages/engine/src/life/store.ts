@@ -1,4 +1,4 @@
-import { type AnimalState, structureOf } from './energetics.ts';
+import { type AnimalState, somaShare, structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { surfaceOf } from './place.ts';
 
@@ -68,7 +68,9 @@ export function useStore(population: LivingPopulation, i: number, rate: number, 
   const best = structureOf(energetics, train.peak[i]!);
   const body = structureOf(energetics, train.length[i]!);
   const useful =
-    ample + (Math.max(0, best - body) * (1 + energetics.store)) / (energetics.growthYield * energetics.kappa);
+    ample +
+    (Math.max(0, best - body) * (1 + energetics.store)) /
+      (energetics.growthYield * somaShare(energetics, state.length));
   const surplus = state.carbon - useful;
   if (surplus <= 0) return 0;
   const part = surplus / state.carbon;

@@ -126,6 +126,7 @@ export const TRAIT_SPECS = {
     'how crowding cuts eggs: at the crowding density their number is 1/(1 + this)',
   ),
   store: trait('1', 0, 3, 'reserve of a well-fed animal, a part of its mass, over the mass without it'),
+  filtering: trait('1', 0, 1, '1 for those that filter their food out of the water, 0 for all others'),
 
   // More foods
   preferenceForSuspended: trait('1', 0, 1000, 'weight of algae afloat among foods of equal amount'),
@@ -182,6 +183,14 @@ export const TRAIT_SPECS = {
   // Place
   shareInWater: trait('1', 0, 1, 'part of its life that an animal past any larval stage spends in water'),
   lengthAtChange: trait('mm', 0, 200, 'length below which the young live in water as larvae; 0 for none'),
+  pupaTime: trait(
+    'd',
+    0,
+    200,
+    'rest as a pupa before grown insects that do not eat; 0 for those that have none',
+  ),
+  eggsOfBody: trait('1', 0, 0.8, 'part of the body of a pupa that becomes eggs of the female'),
+  wetGround: trait('1', 0, 1, 'wetness of the upper ground that eggs and larvae in it need; 0 for none'),
   groundPerAdult: trait(
     'cm²',
     0,
@@ -245,6 +254,7 @@ export const TRAIT_DEFAULTS = {
   lateMaturing: 0,
   crowdedEggs: 0,
   store: 0.3,
+  filtering: 0,
   preferenceForSuspended: 0,
   preferenceForBiofilm: 0,
   preferenceForCarrion: 0,
@@ -275,6 +285,9 @@ export const TRAIT_DEFAULTS = {
   hiding: 0.8,
   shareInWater: 1,
   lengthAtChange: 0,
+  pupaTime: 0,
+  eggsOfBody: 0,
+  wetGround: 0,
   groundPerAdult: 0,
   leaving: 0,
   strayIntoWater: 0,
@@ -323,9 +336,10 @@ export type Mating = (typeof MATINGS)[number];
 
 /**
  * direct: young like their parents; water larvae: larvae in fresh water that change to life on land or both;
- * brackish larvae: larvae that need salt and die in fresh water.
+ * brackish larvae: larvae that need salt and die in fresh water; pupa: larvae that rest as pupae and become insects that
+ * neither eat nor grow.
  */
-export const DEVELOPMENTS = ['direct', 'water larvae', 'brackish larvae'] as const;
+export const DEVELOPMENTS = ['direct', 'water larvae', 'brackish larvae', 'pupa'] as const;
 export type Development = (typeof DEVELOPMENTS)[number];
 
 /** What the life module needs to know of a species; filled by the library. */

@@ -21,6 +21,7 @@ const DRIVEN_BY: Readonly<Partial<Record<FixedSeriesId, readonly VariableId[] | 
   nitrite: ['nitrite'],
   nitrate: ['nitrate'],
   phosphate: ['phosphate'],
+  copper: ['copper'],
   oxygen: ['oxygen'],
   oxygenLow: ['oxygen'],
   dissolvedOrganicCarbon: ['dissolvedOrganicCarbon'],

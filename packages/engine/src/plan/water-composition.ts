@@ -11,8 +11,11 @@ export interface WaterComposition {
   readonly nitrate: number;
   readonly phosphate: number;
   readonly dissolvedOrganicCarbon: number;
+  /** A trace no process moves, its charge left out; none when left out. */
+  readonly copper?: number;
 }
-export type DissolvedId = keyof WaterComposition;
+/** What every water is told by; copper comes beside it where a water names it. */
+export type DissolvedId = Exclude<keyof WaterComposition, 'copper'>;
 export const DISSOLVED_IDS = [
   'calcium',
   'magnesium',

@@ -13,6 +13,7 @@ import type { World } from './world.ts';
 export function pour(world: World, water: WaterComposition, volume: number, temperature: number): void {
   const { values, setting } = world;
   for (const id of DISSOLVED_IDS) values[V[id]] = values[V[id]]! + water[id] * volume;
+  if (water.copper) values[V.copper] = values[V.copper]! + water.copper * volume;
   const { carbonDioxide, pressure } = setting.plan.room;
   const gases = equilibrateWithAir(water, temperature, { carbonDioxide, pressure }, world.poured);
   values[V.dissolvedInorganicCarbon] =
@@ -22,6 +23,7 @@ export function pour(world: World, water: WaterComposition, volume: number, temp
 
 const IN_THE_WATER = [
   ...DISSOLVED_IDS,
+  'copper',
   'labileOrganicCarbon',
   'dissolvedInorganicCarbon',
   'oxygen',

@@ -64,6 +64,13 @@ export interface Recorder {
   endDay(world: World, day: number): void;
 }
 
+const MICRO_PER_MILLI = 1000;
+
+/** Dissolved copper [µg/L]. */
+function copperOf(values: Float64Array): number {
+  return (values[V.copper]! * MOLAR_MASS.copper * MICRO_PER_MILLI) / values[V.waterVolume]!;
+}
+
 /** Series of one population: of all its animals, and by stage. */
 interface PopulationSeries {
   readonly all: Float64Array | undefined;
@@ -85,7 +92,7 @@ function populationSeries(
 }
 
 /** Returns a recorder of the daily series in the keeper's units. `derived`: unit conversions and daily means. */
-export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting): Recorder {
+export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSetting): Recorder {
   const full = { submerged: 0, floating: 0, emersed: 0 };
   for (const group of Object.keys(full) as RootedInWater[]) full[group] = fullCover(plan, group);
   const cover = (group: RootedInWater, values: Float64Array): number =>
@@ -99,6 +106,8 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
   let stands: readonly (Float64Array | undefined)[] | undefined;
   const water = new Workspace();
   let sums = emptySums();
+  /** Of the evening before [µS/cm]. */
+  let conductivity: number | undefined;
   const writeFixed = (id: FixedSeriesId, day: number, value: number): void => {
     const written = fixed[id];
     if (written) written[day] = value;
@@ -129,19 +138,26 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
     },
     conditions(world) {
       const { values } = world;
-      const hardness = (values[V.calcium]! + values[V.magnesium]!) / values[V.waterVolume]!;
+      const volume = values[V.waterVolume]!;
+      const hardness = (values[V.calcium]! + values[V.magnesium]!) / volume;
+      conductivity ??= waterReport(values, water).conductivity;
       return {
         temperature: sums.waterTemperature,
         oxygen: sums.oxygenLow,
         unionisedAmmonia: sums.unionisedAmmonia / sums.weight,
         pH: sums.pH / sums.weight,
         hardness: generalHardness(hardness),
+        nitrite: (values[V.nitrite]! * MOLAR_MASS.nitrogen) / volume,
+        chloride: (values[V.chloride]! * MOLAR_MASS.chloride) / volume,
+        copper: copperOf(values),
+        conductivity: conductivity / MICRO_PER_MILLI,
         air: {
           temperature: sums.airTemperature,
           humidity: sums.relativeHumidity * 100,
           groundWetness: groundWetness(world),
         },
         openCover: openCoverOf(world.setting.plan),
+        ...(shore ? { shore } : {}),
       };
     },
     endDay(world, day) {
@@ -152,12 +168,14 @@ export function createRecorder({ seriesIds, days, plan, geometry }: RunSetting):
       writeFixed('pHSwing', day, sums.pHHigh - sums.pHLow);
       writeFixed('KH', day, report.KH);
       writeFixed('GH', day, report.GH);
+      conductivity = report.conductivity;
       writeFixed('conductivity', day, report.conductivity);
       writeFixed('totalAmmonia', day, report.totalAmmonia);
       writeFixed('unionisedAmmonia', day, sums.unionisedAmmonia / sums.weight);
       writeFixed('nitrite', day, report.nitrite);
       writeFixed('nitrate', day, report.nitrate);
       writeFixed('phosphate', day, report.phosphate);
+      writeFixed('copper', day, copperOf(values));
       writeFixed('oxygen', day, sums.oxygen / sums.weight);
       writeFixed('oxygenLow', day, sums.oxygenLow);
       writeFixed('oxygenHigh', day, sums.oxygenHigh);

@@ -34,6 +34,7 @@ const BALANCED = [
   'potassium',
   'chloride',
   'sulfur',
+  'copper',
 ] as const;
 
 interface WaterLedger {

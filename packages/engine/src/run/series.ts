@@ -23,6 +23,7 @@ export const SERIES = {
   oxygen: { name: 'dissolved oxygen', unit: 'mg/L', digits: 1 },
   oxygenLow: { name: 'lowest dissolved oxygen of the day', unit: 'mg/L', digits: 1 },
   oxygenHigh: { name: 'highest dissolved oxygen of the day', unit: 'mg/L', digits: 1 },
+  copper: { name: 'copper', unit: 'µg/L', digits: 1 },
   dissolvedOrganicCarbon: { name: 'coloured organic carbon', unit: 'mg C/L', digits: 1 },
   colour: { name: 'colour of the water', unit: 'mg Pt/L', digits: 0 },
   waterTemperature: { name: 'water temperature', unit: '°C', digits: 1 },

@@ -1,6 +1,7 @@
 import { type RoomDrivers, roomDrivers } from '../climate/room-drivers.ts';
 import type { LandStand } from '../cycle/land-stand.ts';
 import { type Geometry, geometryOf } from '../geometry/geometry.ts';
+import type { Shore } from '../life/drowning.ts';
 import { type LampSegment, lampSegments } from '../light/surface-light.ts';
 import type { SingleCare } from '../plan/care.ts';
 import type { Plan } from '../plan/plan.ts';
@@ -8,6 +9,7 @@ import { type FeedingTimes, feedingTimes, hourOf } from './feeding-times.ts';
 import { landStands } from './land-stands.ts';
 import { plantedBiomass } from './plant-cover.ts';
 import { SERIES, type SeriesId } from './series.ts';
+import { shoreFor } from './way-out.ts';
 
 /** What all members of an outlook share: computed once per plan and length. */
 export interface RunSetting {
@@ -24,6 +26,8 @@ export interface RunSetting {
   readonly seriesIds: readonly SeriesId[];
   /** Plantings that grow on land. */
   readonly stands: readonly LandStand[];
+  /** Where water and land meet; left out where nobody lives who could drown. */
+  readonly shore: Shore | undefined;
 }
 
 /** Longest stretch the cycle runs before it is sampled [h]: light moves acidity and oxygen faster than the dark does. */
@@ -53,11 +57,20 @@ function careByDay(plan: Plan, days: number): SingleCare[][] {
   return byDay;
 }
 
+/** Whether any water of the plan brings copper. */
+function namesCopper({ water, devices, routines, actions }: Plan): boolean {
+  const poured = [...routines, ...actions].flatMap((care) => ('water' in care ? [care.water] : []));
+  return [water.fill, water.topOff, devices.mister?.water, ...poured].some(
+    (each) => each?.copper !== undefined && each.copper > 0,
+  );
+}
+
 /** Series every run records; covers of plants that stand above the water only where some were planted. */
 function fixedSeries(plan: Plan, stands: readonly LandStand[]): SeriesId[] {
   const absent = new Set<SeriesId>();
   if (plantedBiomass(plan, 'floating') === 0) absent.add('floatingCover');
   if (plantedBiomass(plan, 'emersed') === 0) absent.add('emersedCover');
+  if (!namesCopper(plan)) absent.add('copper');
   if (stands.every(({ layer }) => layer === 'moss')) absent.add('transpiration');
   return (Object.keys(SERIES) as SeriesId[]).filter((id) => !absent.has(id));
 }
@@ -101,5 +114,6 @@ export function settingOf(plan: Plan, days: number, stages: readonly string[]): 
       ...populationSeries(plan, stages),
     ],
     stands,
+    shore: shoreFor(plan),
   };
 }

@@ -1,7 +1,7 @@
 /**
  * What is balanced over a run. Each variable declares how much of each it holds per unit of itself.
  *
- * - carbon … sulfur: mol of the element.
+ * - carbon … copper: mol of the element; copper is a trace whose charge is left out.
  * - oxygen: oxygen equivalents [mol O2]: what the pool could give up (O2: +1) or would use when burnt to
  *   CO2, water and nitrate (organic carbon at the oxidation state of carbohydrate: -1 per mol C; ammonium and
  *   organic nitrogen: -2 per mol N; nitrite: -0.5). The oxygen demand of every process follows from it.
@@ -21,6 +21,7 @@ export const ELEMENTS = [
   'potassium',
   'chloride',
   'sulfur',
+  'copper',
   'charge',
   'water',
 ] as const;

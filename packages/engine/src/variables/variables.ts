@@ -83,6 +83,7 @@ export const VARIABLES = {
   phosphate: dissolved('phosphate', { phosphorus: 1, charge: -1 }),
   oxygen: dissolved('dissolved oxygen', { oxygen: 1 }),
   dissolvedOrganicCarbon: dissolved('coloured dissolved organic carbon', ORGANIC_CARBON),
+  copper: dissolved('copper', { copper: 1 }),
   labileOrganicCarbon: dissolved('colourless dissolved organic carbon that bacteria use up', ORGANIC_CARBON),
 
   // Dead and mineral [mol]
@@ -198,8 +199,11 @@ export const VARIABLES = {
   exchangeAcidStrength: driver('hold of exchangers on hydrogen ions, over that on sodium', '1', 'ground'),
   litterPace: driver('breakdown of the leaves present, over that of oak', '1', 'solid'),
   feedPace: driver('breakdown of the uneaten feed present, over that of flakes', '1', 'solid'),
+  remainsPace: driver('breakdown of the dead plants present, over that of soft shoots', '1', 'solid'),
+  carcassPace: driver('breakdown of the dead animals present, over that of small ones', '1', 'solid'),
   shellTarget: driver('calcium carbonate that bodies of this size carry', 'mol', 'living'),
   shellLoss: driver('part of the shells that the dead of a day leave', '1/s', 'living'),
+  shellAragonite: driver('part of the shells left by the dead that is aragonite', '1', 'living'),
   waterTemperature: driver('water temperature', 'degC', 'water'),
   lightAtSurface: driver('light at the water surface', 'umol/m2/s', 'water'),
   roomCarbonDioxide: driver('carbon dioxide in the air, dry', 'umol/mol', 'room'),

@@ -11,6 +11,7 @@ export const MOLAR_MASS = {
   potassium: 39.098,
   chloride: 35.453,
   sulfate: 96.06,
+  copper: 63.546,
   bicarbonate: 61.017,
   carbonate: 60.009,
   nitrate: 62.004,

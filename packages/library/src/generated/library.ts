@@ -3284,11 +3284,12 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "known": {
     "level": "fairly",
-    "note": "Stage times and egg numbers are on gardening pages, temperature limits are published for relatives; that flies do not eat is not computed."
+    "note": "Stage times and egg numbers are on gardening pages, temperature limits are published for relatives; how wet the soil must be is judged."
    },
    "habitat": "land",
    "mating": "two sexes",
    "brood": "laid",
+   "development": "pupa",
    "active": {
     "when": "always",
     "basis": "assumed",
@@ -3311,11 +3312,11 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "The length at which a body of the shape of the fly weighs 0.001 mg, as an egg does (memory)."
     },
     "lengthAtPuberty": {
-     "value": 2,
+     "value": 2.8,
      "unit": "mm",
-     "basis": "assumed",
-     "source": "judgement of the author of this file, see the note",
-     "note": "Larvae put matter by for eggs before they are full-grown; flies do not grow."
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "A full-grown larva weighs about four fifths of the usual fly of three millimetres; lengths are those of a fly of that weight."
     },
     "adultLength": {
      "value": 3,
@@ -3334,29 +3335,29 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "maturityAge": {
-     "value": 21,
+     "value": 18,
      "unit": "d",
      "min": 17,
      "max": 24,
      "basis": "page",
      "source": "Gardening article on the life cycle of fungus gnats",
-     "note": "Larva 14 d and pupa 3 to 7 d."
+     "note": "Larva 12 to 14 d and pupa 3 to 7 d."
     },
     "youngPerBrood": {
-     "value": 60,
+     "value": 100,
      "unit": "1",
+     "min": 60,
      "max": 300,
      "basis": "page",
-     "source": "Gardening article on the life cycle of fungus gnats",
-     "note": "300 is the most over a life; few live to lay all."
+     "source": "Page on insects of the LBS pest-control service: 100 to 300 eggs in batches of 2 to 30",
+     "note": "All eggs of a fly: she does not eat and has no more."
     },
     "broodInterval": {
-     "value": 5,
+     "value": 3,
      "unit": "d",
-     "max": 8,
-     "basis": "page",
-     "source": "Gardening article on the life cycle of fungus gnats",
-     "note": "Flies live 7 to 8 d."
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "All eggs are laid within the first days of the week a fly lives."
     },
     "broodTime": {
      "value": 5,
@@ -3373,12 +3374,53 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "lifespan": {
-     "value": 30,
+     "value": 8,
      "unit": "d",
-     "min": 24,
-     "max": 35,
+     "min": 7,
+     "max": 10,
+     "basis": "page",
+     "source": "Page on insects of the LBS pest-control service: grown gnats live 7 to 10 days",
+     "note": "Of the fly, from when it comes out of the pupa."
+    },
+    "pupaTime": {
+     "value": 5,
+     "unit": "d",
+     "min": 3,
+     "max": 7,
+     "basis": "page",
+     "source": "Gardening article on the life cycle of fungus gnats",
+     "note": "5 to 6 d on the page of a pest-control service in Hong Kong."
+    },
+    "wetGround": {
+     "value": 0.35,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "That eggs and larvae die when the upper soil dries out is common practice without a source; no figure of moisture was found."
+    }
+   },
+   "traits": {
+    "upkeep": {
+     "value": 0.14,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.07,
+     "max": 0.28,
      "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Small insects at rest use about a litre of oxygen a kilogram and hour at 25 degrees."
+    },
+    "leaving": {
+     "value": 0.15,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.03,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Flies come to windows and lamps; most that find an opening within a week are gone."
     }
    },
    "tolerances": {
@@ -3494,7 +3536,6 @@ export const LIBRARY_DATA: LibraryData = {
     "climbsGlass": true,
     "jumps": true,
     "flies": true,
-    "needsTightLid": false,
     "moults": false,
     "eatsOwnKind": "never"
    },

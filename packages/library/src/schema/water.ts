@@ -22,6 +22,8 @@ export const waterSchema = z.strictObject({
   /** Where it comes from: tap water gets the cautions on chlorine and copper. */
   origin: z.enum(['pure', 'rain', 'tap']),
   ions: z.strictObject(ions),
+  /** Dissolved copper, where an analysis tells it. */
+  copper: quantity('mass concentration', { min: 0, max: 0.005 }).optional(),
   /** As measured; the check of the ions' charges against it must hold. Absent for waters without buffer. */
   alkalinity: quantity('charge concentration', { min: -2, max: 50 }).optional(),
   /** As measured, at 25 degrees C. */

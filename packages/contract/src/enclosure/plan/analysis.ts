@@ -69,13 +69,14 @@ export function analysed({ name, origin, ions, alkalinity, assumed = [] }: State
 const CALCIUM_SHARE = 0.8;
 
 function ionsOf(own: OwnWater): WaterComposition {
-  const { 'organic-carbon': dissolvedOrganicCarbon } = own;
-  return Object.fromEntries(
+  const { 'organic-carbon': dissolvedOrganicCarbon, copper } = own;
+  const ions = Object.fromEntries(
     DISSOLVED_IDS.map((id) => [
       id,
       (id === 'dissolvedOrganicCarbon' ? dissolvedOrganicCarbon : own[id]) ?? 0,
     ]),
   ) as unknown as WaterComposition;
+  return copper ? { ...ions, copper: (copper * 1000) / MOLAR_MASS.copper } : ions;
 }
 
 /** Alkalinity an analysis states, as such or as bicarbonate [eq/m3]. */
@@ -171,7 +172,7 @@ export function ownWater(own: OwnWater): Analysed {
           `${name} does not state ${nameList(missing)}; from its charges it is taken to hold ${nameList(filled.map(([id, amount]) => massOf(id, amount)))}.`,
         ]
       : [];
-  const whole: Record<DissolvedId, number> = { ...ions };
+  const whole: Record<DissolvedId, number> & Pick<WaterComposition, 'copper'> = { ...ions };
   for (const [id, amount] of filled) whole[id] += amount;
   const said = [...assumed, ...sentence].join(' ');
   return analysed({ name, origin, ions: whole, alkalinity, assumed: said === '' ? [] : [said] });

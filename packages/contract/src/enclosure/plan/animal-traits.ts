@@ -2,6 +2,8 @@ import {
   type AnimalTraits,
   type Bounds,
   foodsBeside,
+  type HarmedKind,
+  harmTraits,
   type LifeHistory,
   TRAIT_DEFAULTS,
   type TraitId,
@@ -81,6 +83,17 @@ function historyOf(animal: Organism, history: NonNullable<Organism['lifeHistory'
   };
 }
 
+/** What the rules of poison, salt and drowning need to know of a species. */
+function kindOf({ habitat, preyKind, survives = {}, ways = {} }: Organism): HarmedKind {
+  return {
+    habitat,
+    ...(preyKind ? { preyKind } : {}),
+    conductivity: bounds(survives, 'conductivity'),
+    needsWayOut: ways.needsWayOut ?? false,
+    climbsGlass: ways.climbsGlass ?? false,
+  };
+}
+
 /** The traits of a species, stated by its file or made by rule from its life history, and what the rules had to settle. */
 export interface SpeciesTraits {
   readonly traits: AnimalTraits;
@@ -92,7 +105,7 @@ export function animalTraitsOf(animal: Organism): SpeciesTraits {
   const stated = Object.entries(animal.traits ?? {}).flatMap(([id, quantity]) =>
     quantity ? [[id, priorOf(quantity)] as const] : [],
   );
-  const given = Object.fromEntries(stated) as Partial<AnimalTraits['priors']>;
+  const given = harmTraits(kindOf(animal), Object.fromEntries(stated));
   const { priors, remarks } = animal.lifeHistory
     ? traitsOfLifeHistory(animal.name, historyOf(animal, animal.lifeHistory), given)
     : { priors: withDefaults(given), remarks: [] };

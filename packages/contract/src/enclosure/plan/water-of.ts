@@ -1,4 +1,4 @@
-import { DISSOLVED_IDS, toPlanUnit, type WaterComposition } from '@shoreglass/engine';
+import { DISSOLVED_IDS, MOLAR_MASS, toPlanUnit, type WaterComposition } from '@shoreglass/engine';
 import type { Library, Water } from '@shoreglass/library';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import { type Blend, concentrationOf } from '../schema/water.ts';
@@ -7,6 +7,11 @@ import { type Analysed, analysed, ownWater } from './analysis.ts';
 export type { Analysed } from './analysis.ts';
 
 const NONE = Object.fromEntries(DISSOLVED_IDS.map((id) => [id, 0])) as unknown as WaterComposition;
+
+/** Copper of a water of the library [mol/m3]. */
+function copperOf({ value, unit }: NonNullable<Water['copper']>): number {
+  return (toPlanUnit(value, unit, 'mass concentration') * 1000) / MOLAR_MASS.copper;
+}
 
 /** A water of the library. @throws Error when a concentration is in a unit that does not measure it. */
 export function libraryWater(water: Water): Analysed {
@@ -23,7 +28,7 @@ export function libraryWater(water: Water): Analysed {
   return analysed({
     name,
     origin,
-    ions,
+    ions: water.copper ? { ...ions, copper: copperOf(water.copper) } : ions,
     alkalinity: alkalinity && toPlanUnit(alkalinity.value, alkalinity.unit, 'charge concentration'),
   });
 }
@@ -43,8 +48,10 @@ export function blendOf(blend: Blend, find: (id: string) => Analysed): WaterComp
   const total = blend.reduce((sum, { share }) => sum + share, 0);
   return blend.reduce<WaterComposition>((mixed, { water, share }) => {
     const { composition } = find(water);
-    return Object.fromEntries(
+    const ions = Object.fromEntries(
       DISSOLVED_IDS.map((id) => [id, mixed[id] + (share / total) * composition[id]]),
     ) as unknown as WaterComposition;
+    const copper = (mixed.copper ?? 0) + (share / total) * (composition.copper ?? 0);
+    return copper > 0 ? { ...ions, copper } : ions;
   }, NONE);
 }

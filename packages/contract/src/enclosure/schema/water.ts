@@ -110,6 +110,13 @@ export const ownWaterSchema = keys(
       from: '0 mmol/L',
       to: '50 mmol/L',
     }).optional(),
+    copper: measured('mass concentration', {
+      meaning:
+        'Dissolved copper, as of copper pipes, plant fertiliser or a remedy against snails; none when left out. It harms crustaceans and snails, more so in soft water.',
+      example: '15 µg/L',
+      from: '0 µg/L',
+      to: '5 mg/L',
+    }).optional(),
     conductivity: measured('conductivity', {
       meaning: 'Conductivity at 25 °C, when measured.',
       example: '450 µS/cm',
