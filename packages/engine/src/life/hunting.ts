@@ -4,6 +4,7 @@ import type { Demography } from './demography.ts';
 import { type EatenByFood, PREY } from './foods.ts';
 import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
 import { cohortInWater, surfaceOf } from './place.ts';
+import { aboveGround } from './pupation.ts';
 import type { Cover } from './surroundings.ts';
 
 const EATEN = DEATH_CAUSES.indexOf('eaten');
@@ -61,7 +62,7 @@ function access(hunter: LivingPopulation, prey: LivingPopulation, j: number, gro
   const onLand = ground.landArea > 0 ? ((1 - hunter.inWater) * (1 - wet)) / ground.landArea : 0;
   const seenInWater = 1 - traits.hiding * ground.cover.inWater;
   const seenOnLand = 1 - traits.hiding * ground.cover.onLand;
-  return chosen * fits * (inWater * seenInWater + onLand * seenOnLand);
+  return chosen * fits * (inWater * seenInWater + onLand * seenOnLand * aboveGround(prey, j));
 }
 
 /** True when a population can hunt at all. */

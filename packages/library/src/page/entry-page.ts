@@ -174,6 +174,7 @@ const BROOD_WORDS = { carried: 'Carries its eggs.', laid: 'Lays its eggs.' } as 
 const DEVELOPMENT_WORDS = {
   direct: 'Young are like their parents.',
   'water larvae': 'Its larvae live in water and change.',
+  pupa: 'Its larvae rest as pupae and become insects that do not eat.',
   'brackish larvae': 'Its larvae need salt water: in fresh water its number never grows.',
 } as const;
 const ACTIVE_WORDS = {

@@ -64,6 +64,10 @@ const lifeHistory = z.strictObject({
   broodTime: plain('d', 0.5, 400),
   femaleShare: plain('1', 0.01, 1).optional(),
   lifespan: plain('d', 5, 20_000),
+  /** Rest as a pupa, a part of the age at maturity; needed with development 'pupa', whose lifespan is that of the fly. */
+  pupaTime: plain('d', 0.5, 200).optional(),
+  /** Wetness of the upper ground, over what it can hold, that eggs and larvae in it need. */
+  wetGround: plain('1', 0.01, 1).optional(),
   /** Length at which water larvae change; needed with development 'water larvae'. */
   lengthAtChange: plain('mm', 0.1, 200).optional(),
 });
@@ -167,6 +171,8 @@ const organism = z
     leastFounders: quantity('share', { min: 1, max: 1000 }),
     /** Calcium carbonate of shell or cuticle over dry mass without it, built from the water it lives in. */
     shell: quantity('share', { min: 0, max: 10 }).optional(),
+    /** What it is made of; calcite when left out. */
+    shellMineral: z.enum(['calcite', 'aragonite']).optional(),
     /** How well its numbers are known. */
     known: known.optional(),
     habitat: z.enum(HABITATS),
@@ -200,6 +206,7 @@ const organism = z
         `give a lifeHistory, or the traits ${lacking.slice(0, 5).join(', ')}${lacking.length > 5 ? ' …' : ''}`,
       );
     if (history && !eats) say('a lifeHistory needs a diet beside it');
+    if (development === 'pupa' && history && !history.pupaTime) say("'pupa' needs lifeHistory.pupaTime");
     if (development === 'water larvae' && history && !history.lengthAtChange)
       say('water larvae need lifeHistory.lengthAtChange');
   });
