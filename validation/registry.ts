@@ -1,4 +1,5 @@
 import type { Kind } from './harness/check.ts';
+import { demographyCases } from './kinds/demography-cases.ts';
 import { faunaRearings } from './kinds/fauna-rearings.ts';
 import { floraExperiments } from './kinds/flora-experiments.ts';
 import { integratorCases } from './kinds/integrator-cases.ts';
@@ -9,6 +10,7 @@ import { waterCases } from './kinds/water-cases.ts';
 /** The forms of reference files that can be checked, tried in this order. */
 export const KINDS: readonly Kind[] = [
   integratorCases,
+  demographyCases,
   positivityChecks,
   faunaRearings,
   floraExperiments,
@@ -21,6 +23,7 @@ export const REFERENCES: readonly string[] = [
   'water/water-reference.json',
   'physics/physics-checks.json',
   'fauna/fauna-checks.json',
+  'demography/demography.json',
   'flora/flora-checks.json',
   'integrators/integrators.json',
   'integrators/positivity-checks.json',
