@@ -94,6 +94,19 @@ export function temperaturesIn(conditions: string): number[] {
   return [from, to].filter((each) => each !== undefined).map(Number);
 }
 
+/** Part of what they want that poor food is taken to hold: then gnats need 22.4 for 20.9 d, as on the poorer of two foods. */
+const POOR_RATION = 0.8;
+
+/** The family's one answer on good (1) and poor food (0), in the order asked. */
+function onGoodAndPoor(family: Family, question: Question, foods: readonly number[]): number[] {
+  return foods.map((food) => {
+    const species = { ...question.species, ration: food > 0 ? 1 : POOR_RATION };
+    const answer = family.answer({ ...question, species, x: undefined, xName: '' });
+    if (typeof answer !== 'number') throw new NotStated('one answer for each food is needed');
+    return answer;
+  });
+}
+
 /** The family's one answer with floating algae held at a concentration. */
 function atConcentration(family: Family, question: Question, food: number, unit: string | undefined): number {
   if (unit !== 'mg C/L') throw new NotStated('food is not given as carbon per litre');
@@ -120,6 +133,7 @@ function answered(inputs: Inputs, family: Family): number | readonly number[] {
     text,
   };
   const { x, xName } = question;
+  if (x && /good.*poor/.test(inputs.textOr('xUnit', ''))) return onGoodAndPoor(family, question, x);
   if (x && /^food$/i.test(xName))
     return x.map((food) => atConcentration(family, question, food, inputs.textOr('xUnit', '')));
   const held = /food (\d+(?:\.\d+)?) (mg C\/L)/.exec(text);

@@ -114,8 +114,10 @@ function daysTo(species: Species, temperature: number, length: number): number {
 /** From egg laid to first eggs of its own less a day [d]. */
 export const eggToAdult: Quantity = ({ species, temperatures }) => {
   const temperature = temperatureOf(temperatures);
-  const { broodTime, lengthAtPuberty } = species.traits;
-  return broodTime / broodRate(species.traits, temperature) + daysTo(species, temperature, lengthAtPuberty);
+  const { broodTime, lengthAtPuberty, pupaTime } = species.traits;
+  const resting =
+    broodTime / broodRate(species.traits, temperature) + pupaTime / bodyRate(species.traits, temperature);
+  return resting + daysTo(species, temperature, lengthAtPuberty);
 };
 
 /** To the length at which larvae change; from the egg where the quantity says so [d]. */

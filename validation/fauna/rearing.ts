@@ -48,9 +48,9 @@ function suitableWater(traits: TraitValues, temperature: number): WaterCondition
   };
 }
 
-function serve({ wanted }: LivingPopulation, meal: Meal, food: 'ample' | 'none'): void {
+function serve({ wanted }: LivingPopulation, meal: Meal, ration: number): void {
   for (let k = 0; k < wanted.length; k += 1) {
-    const carbon = food === 'ample' ? wanted[k]! : 0;
+    const carbon = ration * wanted[k]!;
     meal.carbon[k] = carbon;
     meal.nitrogen[k] = carbon * NITROGEN;
     meal.phosphorus[k] = carbon * PHOSPHORUS;
@@ -80,7 +80,7 @@ function watered(concentration: number): Pasture {
 
 /** Starts a rearing. */
 export function rear(
-  { animal, traits, feedEvery = 1, concentration }: Species,
+  { animal, traits, feedEvery = 1, ration = 1, concentration }: Species,
   { temperature, count, length }: RearingSetup,
 ): Rearing {
   const population = createLivingPopulation(
@@ -115,7 +115,7 @@ export function rear(
       const isMealDay = day % feedEvery === 0;
       day += 1;
       setWanted(population, pasture, bodyRate(traits, temperature));
-      serve(population, meal, isMealDay ? food : 'none');
+      serve(population, meal, isMealDay && food === 'ample' ? ration : 0);
       clearDay(population.day);
       liveDay(population, meal, surroundings, EXPECTED);
     },

@@ -18,6 +18,8 @@ export interface Species {
   readonly dryPart: number | undefined;
   /** Days from one meal to the next; every day when left out. */
   readonly feedEvery?: number;
+  /** Part of what it wants that a meal holds [0..1]; all of it when left out. */
+  readonly ration?: number;
   /** Floating algae [mg C/L], held there; without end when left out. */
   readonly concentration?: number;
 }
