@@ -2,9 +2,7 @@ import type { EnclosureFile, Finding } from '@shoreglass/contract';
 import type { AheadDocument, Plan } from '@shoreglass/engine';
 import { create } from 'zustand';
 import { lookAhead, type OutlookEvent } from '../engine-client.ts';
-
-/** Length, number of runs and seed of every outlook in the app. */
-export const OUTLOOK = { days: 300, members: 200, seed: 1 } as const;
+import { type RunChoice, useRunChoice } from './run-choice.ts';
 
 /** How far an outlook has come. The expected run is there long before the spread around it. */
 export interface Outlook {
@@ -16,33 +14,43 @@ export interface Outlook {
 }
 
 interface OutlookState {
-  /** Id and version of the text that the outlook is of. */
+  /** The text that the outlook is of, and how it is run; as `lookedAt` says it. */
   readonly of: string;
   readonly outlook: Outlook;
 }
 
-const NOTHING_YET: Outlook = { runs: { done: 0, of: OUTLOOK.members }, complete: false };
+const nothingYet = ({ members }: RunChoice): Outlook => ({ runs: { done: 0, of: members }, complete: false });
 
-export const useOutlook = create<OutlookState>(() => ({ of: '', outlook: NOTHING_YET }));
+export const useOutlook = create<OutlookState>(() => ({
+  of: '',
+  outlook: nothingYet(useRunChoice.getState().run),
+}));
+
+/** Names a text and the way it is run. */
+export function lookedAt(
+  { id, version }: Pick<EnclosureFile, 'id' | 'version'>,
+  { days, members, seed }: RunChoice,
+): string {
+  return [id, version, days, members, seed].join(' ');
+}
 
 let cancel: () => void = () => undefined;
 
 /** Starts looking ahead on a text; one already looked at, or being looked at, is left alone. */
-export function lookAheadOn(file: EnclosureFile): void {
-  const of = `${file.id} ${file.version}`;
-  if (useOutlook.getState().of === of) return;
-  startOn(file, of);
+export function lookAheadOn(file: EnclosureFile, run: RunChoice): void {
+  if (useOutlook.getState().of !== lookedAt(file, run)) startOn(file, run);
 }
 
 /** Starts from the beginning, after a failure. */
 export function lookAheadAgain(file: EnclosureFile): void {
-  startOn(file, `${file.id} ${file.version}`);
+  startOn(file, useRunChoice.getState().run);
 }
 
-function startOn({ id, text }: EnclosureFile, of: string): void {
+function startOn(file: EnclosureFile, run: RunChoice): void {
+  const of = lookedAt(file, run);
   cancel();
-  useOutlook.setState({ of, outlook: NOTHING_YET });
-  cancel = lookAhead({ fileName: `${id}.yaml`, text, ...OUTLOOK }, (event) =>
+  useOutlook.setState({ of, outlook: nothingYet(run) });
+  cancel = lookAhead({ fileName: `${file.id}.yaml`, text: file.text, ...run }, (event) =>
     useOutlook.setState((state) => (state.of === of ? { outlook: after(state.outlook, event) } : state)),
   );
 }

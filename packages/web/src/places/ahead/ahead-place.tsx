@@ -1,37 +1,25 @@
 import type { EnclosureFile, Finding } from '@shoreglass/contract';
-import { useEffect } from 'react';
 import { Link } from 'wouter';
 import { Frame } from '../../app/frame.tsx';
-import { rememberOpened } from '../../app/last-opened.ts';
 import { Trouble } from '../../app/trouble.tsx';
-import { useEnclosure } from '../../files/queries.ts';
-import { lookAheadAgain, lookAheadOn, type Outlook, useOutlook } from '../../outlook/outlook-store.ts';
+import { lookAheadAgain, type Outlook } from '../../outlook/outlook-store.ts';
+import { useFileOutlook } from '../../outlook/use-file-outlook.ts';
+import { OpenedEnclosure } from '../opened-enclosure.tsx';
 import styles from './ahead-place.module.css';
 import { AheadView } from './ahead-view.tsx';
 import { Skeleton } from './skeleton.tsx';
 
 /** The year of one enclosure. */
 export function AheadPlace({ id }: { readonly id: string }) {
-  const { data: file, error, refetch } = useEnclosure(id);
-  if (file) return <Ahead file={file} />;
   return (
-    <Frame title={error ? 'Ahead' : 'Opening …'}>
-      {error ? (
-        <Trouble error={error} again={() => void refetch()} />
-      ) : (
-        <Skeleton words="Opening the enclosure …" />
-      )}
-    </Frame>
+    <OpenedEnclosure id={id} name="Ahead" meanwhile={<Skeleton words="Opening the enclosure …" />}>
+      {(file) => <Ahead file={file} />}
+    </OpenedEnclosure>
   );
 }
 
 function Ahead({ file }: { readonly file: EnclosureFile }) {
-  const of = `${file.id} ${file.version}`;
-  const outlook = useOutlook((state) => (state.of === of ? state.outlook : undefined));
-  useEffect(() => {
-    rememberOpened(file.id);
-    lookAheadOn(file);
-  }, [file]);
+  const outlook = useFileOutlook(file);
   return (
     <Frame title={file.name} note={outlook && runsNote(outlook, file)} bare>
       {outlook?.failure && (

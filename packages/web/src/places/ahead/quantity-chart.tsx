@@ -8,13 +8,30 @@ interface QuantityChartProps {
   readonly document: AheadDocument;
   readonly id: SeriesId;
   readonly today: number | undefined;
+  /** Readings of it, drawn as open circles. */
+  readonly readings?: readonly { readonly day: number; readonly value: number }[];
 }
 
 const HEIGHT = 270;
 
 /** One quantity over the whole run. It follows the chosen day when that comes to rest. */
-export const QuantityChart = memo(function QuantityChart({ document, id, today }: QuantityChartProps) {
+export const QuantityChart = memo(function QuantityChart({
+  document,
+  id,
+  today,
+  readings,
+}: QuantityChartProps) {
   const day = useRestedDay();
   const name = capital(document.series[id]?.name ?? '');
-  return <FanChart document={document} id={id} name={name} height={HEIGHT} day={day} today={today} />;
+  return (
+    <FanChart
+      document={document}
+      id={id}
+      name={name}
+      height={HEIGHT}
+      day={day}
+      today={today}
+      readings={readings}
+    />
+  );
 });

@@ -2,6 +2,7 @@ import type { EnclosureFile } from '@shoreglass/contract';
 import { useState } from 'react';
 import { Frame } from '../../app/frame.tsx';
 import { Trouble } from '../../app/trouble.tsx';
+import { recordSaved } from '../../files/file-histories.ts';
 import { useEnclosure } from '../../files/queries.ts';
 import { forgetDraft, recallDraft } from './draft.ts';
 import { useOpenSaved } from './just-saved.ts';
@@ -38,6 +39,7 @@ function OpenedText({ file }: { readonly file: EnclosureFile }) {
   };
   const afterSaving = (saved: EnclosureFile) => {
     forgetDraft(file.id);
+    recordSaved(file, saved, 'What was written in the text');
     if (saved.id === file.id) setDesk({ ...desk, basedOn: saved.version, fromDraft: false });
     else openSaved(saved.id);
   };

@@ -5,24 +5,18 @@ import { useStore } from 'zustand';
 import { Frame } from '../../app/frame.tsx';
 import { rememberOpened } from '../../app/last-opened.ts';
 import { Trouble } from '../../app/trouble.tsx';
-import { useEnclosure } from '../../files/queries.ts';
 import { Skeleton } from '../ahead/skeleton.tsx';
+import { OpenedEnclosure } from '../opened-enclosure.tsx';
 import { createDesk, type Desk, isSound } from './desk/shape-desk-store.ts';
 import styles from './shape-view.module.css';
 import { ShapeView } from './shape-view.tsx';
 
 /** The shape of one enclosure, to draw and to reckon with. */
 export function ShapePlace({ id }: { readonly id: string }) {
-  const { data: file, error, refetch } = useEnclosure(id);
-  if (file) return <Opened file={file} />;
   return (
-    <Frame title={error ? 'Shape' : 'Opening …'}>
-      {error ? (
-        <Trouble error={error} again={() => void refetch()} />
-      ) : (
-        <Skeleton words="Opening the enclosure …" />
-      )}
-    </Frame>
+    <OpenedEnclosure id={id} name="Shape" meanwhile={<Skeleton words="Opening the enclosure …" />}>
+      {(file) => <Opened file={file} />}
+    </OpenedEnclosure>
   );
 }
 

@@ -29,7 +29,7 @@ describe('an answer to a pest put into the file', () => {
     const [more] = pestEdits(
       sound as never,
       { kind: 'hunter', hunter: { id: 'hyalella-azteca', adults: 4 } },
-      'pool',
+      place,
     );
     expect(more?.path).toEqual(['actions', 1]);
   });

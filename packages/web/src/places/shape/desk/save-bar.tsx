@@ -1,9 +1,10 @@
-import { type EnclosureFile, isEnclosureId } from '@shoreglass/contract';
-import { type FormEvent, useState } from 'react';
+import type { EnclosureFile } from '@shoreglass/contract';
+import type { FormEvent } from 'react';
 import { Link } from 'wouter';
 import { useStore } from 'zustand';
-import { useSaveEnclosure } from '../../../files/queries.ts';
-import { Refused, ServerGone } from '../../../files/server.ts';
+import { keepHistory } from '../../../files/file-histories.ts';
+import { SaveName } from '../../enclosures/saving/save-name.tsx';
+import { useSaving } from '../../enclosures/saving/use-saving.ts';
 import { slugOf } from '../../enclosures/slug.ts';
 import styles from './save-bar.module.css';
 import type { Desk } from './shape-desk-store.ts';
@@ -17,35 +18,28 @@ interface SaveBarProps {
 
 /** Whether the shape is saved, and the way to save it. Until then it is kept on this device. */
 export function SaveBar({ file, desk, onMoved }: SaveBarProps) {
-  const { text } = useStore(desk, ({ history }) => history);
+  const history = useStore(desk, (state) => state.history);
   const saved = useStore(desk, (state) => state.saved);
-  const [typedName, setTypedName] = useState<string>();
-  const [trouble, setTrouble] = useState<string>();
-  const [mustRename, setMustRename] = useState(false);
-  const save = useSaveEnclosure();
-  const changed = text !== saved.text;
-  const named = file.origin === 'example' || mustRename;
-  const id = named ? (typedName ?? slugOf(`my ${file.name}`)) : file.id;
+  const saving = useSaving({
+    target: file.origin === 'own' ? { id: file.id, basedOn: saved.version } : undefined,
+    suggested: slugOf(`my ${file.name}`),
+  });
+  const changed = history.text !== saved.text;
 
   const keep = async (event: FormEvent) => {
     event.preventDefault();
-    setTrouble(undefined);
-    if (!isEnclosureId(id))
-      return setTrouble('It needs a name of a-z, 0-9 and single hyphens, such as alder-corner.');
-    try {
-      const kept = await save.mutateAsync({ id, text, basedOn: named ? null : saved.version });
-      desk.keptAs(named ? { ...file, text: kept.text } : kept);
-      if (kept.id !== file.id) onMoved(kept.id);
-    } catch (error) {
-      if (error instanceof Refused && error.status === 409) setMustRename(true);
-      setTrouble(sentenceFor(error));
-    }
+    const kept = await saving.keep(history.text);
+    if (!kept) return;
+    desk.keptAs(kept.id === file.id ? kept : { ...file, text: kept.text });
+    if (kept.id === file.id) return;
+    keepHistory(kept.id, history);
+    onMoved(kept.id);
   };
 
   return (
     <form className={styles.save} onSubmit={keep} noValidate>
       <p role="status" className={styles.state}>
-        {trouble !== undefined ? `Not saved: ${trouble}` : stateWords(changed, file)}
+        {saving.trouble !== undefined ? `Not saved: ${saving.trouble}` : stateWords(changed, file)}
         {!changed && (
           <>
             {' '}
@@ -55,23 +49,12 @@ export function SaveBar({ file, desk, onMoved }: SaveBarProps) {
       </p>
       {changed && (
         <div className={styles.ways}>
-          {named && (
-            <label className={styles.name}>
-              <span>Save as</span>
-              <input
-                value={id}
-                onChange={(event) => setTypedName(event.target.value)}
-                spellCheck={false}
-                autoCapitalize="off"
-                autoComplete="off"
-              />
-            </label>
-          )}
+          <SaveName saving={saving} />
           <button type="button" className={styles.back} onClick={desk.startAgain}>
             Back to the saved text
           </button>
-          <button type="submit" className={styles.keep} disabled={save.isPending}>
-            {save.isPending ? 'Saving …' : 'Save'}
+          <button type="submit" className={styles.keep} disabled={saving.busy}>
+            {saving.busy ? 'Saving …' : 'Save'}
           </button>
         </div>
       )}
@@ -82,10 +65,4 @@ export function SaveBar({ file, desk, onMoved }: SaveBarProps) {
 function stateWords(changed: boolean, { origin }: EnclosureFile): string {
   if (!changed) return origin === 'example' ? 'The example, unchanged.' : 'Saved.';
   return 'Changed. Kept on this device until you save it.';
-}
-
-function sentenceFor(error: unknown): string {
-  if (error instanceof Refused) return error.message;
-  if (error instanceof ServerGone) return `${error.message} What you shaped stays here on this device.`;
-  return 'for a reason unknown. What you shaped stays here on this device.';
 }

@@ -1,8 +1,9 @@
 import type { EnclosureEdit, EnclosureFile, Finding } from '@shoreglass/contract';
 import { createStore, type StoreApi } from 'zustand';
+import { historyFor, keepHistory } from '../../../files/file-histories.ts';
+import { changed, type History, redone, settled, undone } from '../../../files/history.ts';
 import type { ShapeReading, SoundShape } from '../../../worker/shape-orders.ts';
 import { forgetDraft, recallDraft, rememberDraft } from '../../enclosures/draft.ts';
-import { changed, type History, historyOf, redone, settled, undone } from './history.ts';
 import { type ShapeReader, shapeReader } from './shape-reader.ts';
 
 /** A change of the shape: what it does to the file, worked out on what the file then says. */
@@ -56,12 +57,12 @@ export interface Desk extends StoreApi<DeskState> {
 export const isSound = (reading: ShapeReading | undefined): reading is ShapeReading & { sound: SoundShape } =>
   reading?.sound !== undefined;
 
-/** The desk of one file: its text, everything done to it, and what it says. */
+/** The desk of one file: its text, everything done to it here and in other places, and what it says. */
 export function createDesk(file: EnclosureFile, reader: ShapeReader = shapeReader(`${file.id}.yaml`)): Desk {
   const draft = recallDraft(file.id);
   const fromDraft = draft !== undefined && draft.text !== file.text;
   const store = createStore<DeskState>(() => ({
-    history: historyOf(fromDraft ? draft.text : file.text),
+    history: historyFor(file, fromDraft ? draft.text : file.text),
     saved: { text: file.text, version: (fromDraft ? draft.basedOn : undefined) ?? file.version },
     reading: undefined,
     glance: undefined,
@@ -80,6 +81,7 @@ export function createDesk(file: EnclosureFile, reader: ShapeReader = shapeReade
     });
   };
   const show = (history: History, reading: ShapeReading) => {
+    keepHistory(file.id, history);
     setState({ history, reading, glance: undefined, refusal: undefined, failure: undefined });
     if (history.text === getState().saved.text) forgetDraft(file.id);
     else rememberDraft(file.id, { text: history.text, basedOn: getState().saved.version });

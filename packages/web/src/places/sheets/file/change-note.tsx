@@ -1,25 +1,47 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import { Link } from 'wouter';
+import { useFileHistories } from '../../../files/file-histories.ts';
+import { historyOf, standingAt } from '../../../files/history.ts';
 import desk from '../desk.module.css';
 import styles from './change-note.module.css';
-import { useLastChange } from './last-change.ts';
 import { useFileChange } from './use-file-change.ts';
 
-/** What a sheet last changed in the file, and the way back. */
+/** What was last done to the file, in whatever place, and the way back and on again. */
 export function ChangeNote({ file }: { readonly file: EnclosureFile }) {
-  const change = useLastChange((state) => state.change);
-  const { undo, busy, trouble } = useFileChange(file);
-  const here = change?.id === file.id ? change : undefined;
+  const told = useFileHistories((state) => (state.told?.id === file.id ? state.told.words : undefined));
+  const kept = useFileHistories((state) => state.byId[file.id]);
+  const { undo, redo, busy, trouble } = useFileChange(file);
+  const { past, future } = standingAt(kept ?? historyOf(file.text), file.text);
+  const [last, next] = [past.at(-1), future[0]];
+  const shown = last !== undefined || next !== undefined;
   return (
-    <div role="status" className={here ? styles.note : undefined}>
-      {here && (
+    <div role="status" className={shown ? styles.note : undefined}>
+      {shown && (
         <>
           <p>
-            {here.words} <Link href={`/enclosures/${file.id}`}>{file.id}.yaml</Link>
+            {told ?? last?.words ?? `Taken back: ${next?.words}`}{' '}
+            <Link href={`/enclosures/${file.id}`}>{file.id}.yaml</Link>
           </p>
-          {here.before !== undefined && (
-            <button type="button" className={desk.quiet} disabled={busy} onClick={() => void undo()}>
+          {last && (
+            <button
+              type="button"
+              className={desk.quiet}
+              disabled={busy}
+              title={`Undo: ${last.words}`}
+              onClick={() => void undo()}
+            >
               Undo
+            </button>
+          )}
+          {next && (
+            <button
+              type="button"
+              className={desk.quiet}
+              disabled={busy}
+              title={`Redo: ${next.words}`}
+              onClick={() => void redo()}
+            >
+              Redo
             </button>
           )}
           {trouble !== undefined && <p>{trouble}</p>}

@@ -2,11 +2,12 @@ import type { EnclosureFile } from '@shoreglass/contract';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { editText } from '../../../engine-client.ts';
+import { historyFor, keepHistory, recordSaved, tellOf } from '../../../files/file-histories.ts';
+import { type History, redone, undone } from '../../../files/history.ts';
 import { useSaveEnclosure } from '../../../files/queries.ts';
 import { Refused } from '../../../files/server.ts';
 import type { Edit } from '../../../worker/messages.ts';
 import { carryOver } from './carry-over.ts';
-import { useLastChange } from './last-change.ts';
 
 export interface FileChange {
   readonly busy: boolean;
@@ -14,19 +15,20 @@ export interface FileChange {
   readonly trouble: string | undefined;
   /** Makes a change and saves it, of an example a copy under an own name; tells whether that was done. */
   make(edits: readonly Edit[], words: string): Promise<boolean>;
-  /** Puts the text back as it was before the last change. */
+  /** Puts the text back as it was before the last change, wherever that was made. */
   undo(): Promise<boolean>;
+  /** Makes the change again that was taken back last. */
+  redo(): Promise<boolean>;
 }
 
 const MOST_COPIES = 9;
 
-/** Changes an enclosure file from a sheet: checked first, comments kept, and the text before is held for undoing. */
+/** Changes an enclosure file from a sheet: checked first, comments kept; every step can be taken back. */
 export function useFileChange(file: EnclosureFile): FileChange {
   const save = useSaveEnclosure();
   const [trouble, setTrouble] = useState<string>();
   const [busy, setBusy] = useState(false);
   const [location, navigate] = useLocation();
-  const { change, tell } = useLastChange();
 
   const saved = async (text: string): Promise<EnclosureFile> => {
     if (file.origin === 'own') return save.mutateAsync({ id: file.id, text, basedOn: file.version });
@@ -45,6 +47,15 @@ export function useFileChange(file: EnclosureFile): FileChange {
       setBusy(false);
     }
   };
+  const step = (move: (history: History) => History, words: (before: History) => string) =>
+    carefully(async () => {
+      const before = historyFor(file);
+      const after = move(before);
+      if (after === before) return;
+      await save.mutateAsync({ id: file.id, text: after.text, basedOn: file.version });
+      keepHistory(file.id, after);
+      tellOf(file.id, words(before));
+    });
   return {
     busy,
     trouble,
@@ -54,17 +65,14 @@ export function useFileChange(file: EnclosureFile): FileChange {
         const blocked = edited.findings.find(({ severity }) => severity === 'blocking');
         if (blocked) throw new Error(`${blocked.message}. ${blocked.mend}`);
         const after = await saved(edited.text);
-        tell({ id: after.id, words, before: file.text });
+        recordSaved(file, after, words);
+        tellOf(after.id, words);
         if (after.id === file.id) return;
         carryOver(file.id, after.id);
         navigate(location.replace(`/${file.id}`, `/${after.id}`));
       }),
-    undo: () =>
-      carefully(async () => {
-        if (change?.before === undefined || change.id !== file.id) return;
-        await save.mutateAsync({ id: file.id, text: change.before, basedOn: file.version });
-        tell({ id: file.id, words: 'The file is as it was before.', before: undefined });
-      }),
+    undo: () => step(undone, (before) => `Taken back: ${before.past.at(-1)?.words ?? ''}`),
+    redo: () => step(redone, (before) => `Done again: ${before.future[0]?.words ?? ''}`),
   };
 }
 

@@ -1,8 +1,6 @@
 import type { AheadDocument, SeriesId } from '@shoreglass/engine';
-import { memo } from 'react';
-import { FanChart } from '../../../drawing/fan-chart.tsx';
 import { useRestedDay } from '../../../outlook/chosen-day.ts';
-import { capital } from '../../../outlook/turning-words.ts';
+import { QuantityChart } from '../../ahead/quantity-chart.tsx';
 import styles from './course-chart.module.css';
 import { dayValueWords } from './day-value-words.ts';
 
@@ -13,24 +11,13 @@ interface CourseChartProps {
   readonly readings: readonly { readonly day: number; readonly value: number }[];
 }
 
-const HEIGHT = 250;
-
-/** One quantity of the water over the run, with the readings as open circles, and the chosen day in words. */
-export const CourseChart = memo(function CourseChart({ document, id, today, readings }: CourseChartProps) {
+/** One quantity of the water over the run with its readings, and the chosen day in words. */
+export function CourseChart(props: CourseChartProps) {
   const day = useRestedDay();
-  const name = capital(document.series[id]?.name ?? '');
   return (
     <div>
-      <FanChart
-        document={document}
-        id={id}
-        name={name}
-        height={HEIGHT}
-        day={day}
-        today={today}
-        readings={readings}
-      />
-      <p className={styles.words}>{dayValueWords(document, id, day)}</p>
+      <QuantityChart {...props} />
+      <p className={styles.words}>{dayValueWords(props.document, props.id, day)}</p>
     </div>
   );
-});
+}

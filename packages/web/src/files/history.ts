@@ -62,3 +62,19 @@ export function redone(history: History): History {
 export function settled(history: History): History {
   return history.merge === undefined ? history : { ...history, merge: undefined };
 }
+
+/**
+ * The history stood at a text: back or on to the step that holds it, or, where no step does, with that text as one change
+ * more, made elsewhere.
+ */
+export function standingAt(history: History, text: string): History {
+  const reached = (step: (from: History) => History): History | undefined => {
+    let [at, next] = [history, step(history)];
+    while (next !== at && next.text !== text) [at, next] = [next, step(next)];
+    return next.text === text ? next : undefined;
+  };
+  if (history.text === text) return history;
+  return (
+    reached(undone) ?? reached(redone) ?? changed(history, { text, words: 'What was changed elsewhere' })
+  );
+}

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { changed, historyOf, redone, settled, undone } from './history.ts';
+import { changed, historyOf, redone, settled, standingAt, undone } from './history.ts';
 
 test('whatever was done, undoing all of it gives back the first text to the letter, and redoing the last', () => {
   const change = fc.record({
@@ -34,4 +34,15 @@ test('a change after undoing takes away what could be done again', () => {
   const other = changed(undone(one), { text: 'c', words: 'y' });
   expect(other.future).toEqual([]);
   expect(redone(other)).toBe(other);
+});
+
+test('standing at a text goes back or on to its step, and takes a foreign text as one change more', () => {
+  const made = ['b', 'c'].reduce((so, text) => changed(so, { text, words: text }), historyOf('a'));
+  const back = standingAt(made, 'a');
+  expect([back.text, back.past.length, back.future.map(({ words }) => words)]).toEqual(['a', 0, ['b', 'c']]);
+  expect(standingAt(back, 'c')).toEqual(made);
+  expect(standingAt(made, 'c')).toBe(made);
+  const foreign = standingAt(made, 'x');
+  expect([foreign.text, foreign.past.at(-1)?.words]).toEqual(['x', 'What was changed elsewhere']);
+  expect(undone(foreign).text).toBe('c');
 });
