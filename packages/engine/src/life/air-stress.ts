@@ -3,13 +3,19 @@ import type { TraitValues } from './traits.ts';
 import { hazardBeyond } from './water-stress.ts';
 
 /**
+ * Moisture of the ground over what it can hold [1] at which plants wilt for good: down to there the air in its pores is
+ * nearly saturated, 98.9 % at the wilting point. @source assumed for ordinary soils; bayley-holmstrup-1999 for the humidity
+ */
+const WILTING = 0.2;
+
+/**
  * Relative humidity where an animal stays [%]: that of the air, raised by the moist ground and litter it creeps into.
- * h + (100 - h) shelter wetness.
+ *   h + (100 - h) shelter min(1, wetness/0.2)
  * @param shelter part of the dryness that moist ground spares it [0..1]
- * @source assumed: pore air of wet soil is saturated; how much of its time an animal spends in it is judgement
+ * @source assumed: how much of its time an animal spends in pores and litter is judgement
  */
 export function humidityAround({ humidity, groundWetness }: AirConditions, shelter: number): number {
-  return humidity + (100 - humidity) * shelter * groundWetness;
+  return humidity + (100 - humidity) * shelter * Math.min(1, groundWetness / WILTING);
 }
 
 /**

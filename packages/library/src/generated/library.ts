@@ -26,6 +26,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "general knowledge of the literature, no particular work checked",
     "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
+   "shellMineral": "aragonite",
    "known": {
     "level": "fairly",
     "note": "Egg time and size at hatching are measured; how many snails it kills in a day is told by keepers only, since the published means were not seen."
@@ -123,6 +124,41 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "page",
      "source": "Species page on Clea helena of the shop EsferAnimal",
      "note": "730 d on average, can be longer."
+    }
+   },
+   "traits": {
+    "copperMedianLethal": {
+     "value": 400,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 170,
+     "max": 1600,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Between Melanoides and Campeloma decisum, 1700 µg/L in soft water (Arthur and Leonard 1970): snails that shut their shells bear more than those without a lid."
+    },
+    "saltHigh": {
+     "value": 8.9,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 1.33,
+     "min": 5.34,
+     "max": 12.46,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "5 g/L."
+    },
+    "saltHighMargin": {
+     "value": 3.1,
+     "unit": "mS/cm",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 1.72,
+     "max": 5.58,
+     "basis": "published",
+     "source": "Kefford et al. 2003, Marine and Freshwater Research 54: 755-765; abstract",
+     "note": "72-hour lethal 9 to 14 mS/cm of gastropods, worms and planarians."
     }
    },
    "tolerances": {
@@ -1640,6 +1676,17 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.06,
      "basis": "assumed",
      "source": "judgement of the author of this file"
+    },
+    "saltHigh": {
+     "value": 14,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 2.1,
+     "min": 8.4,
+     "max": 19.6,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "8 g/L."
     }
    },
    "tolerances": {
@@ -2181,6 +2228,19 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     }
    },
+   "traits": {
+    "nitriteMedianLethal": {
+     "value": 344,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 105,
+     "max": 800,
+     "basis": "published",
+     "source": "Kajimura et al. 2023, BMC Zoology 8; abstract",
+     "note": "96 h, adults: 24.6 mmol/L; it breathes air and so takes up less. The chloride of the water is not in the abstract."
+    }
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -2598,6 +2658,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice for amphibian larvae."
+     }
+    },
+    "nitrate": {
+     "high": {
+      "value": 10,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Camargo, Alonso and Salamanca 2005, Chemosphere 58: 1255-1267; abstract",
+      "note": "10 mg N/L can harm larvae of frogs and toads over long times; shown on Rana, Bufo and Pseudacris."
      }
     },
     "waterTemperature": {
@@ -3673,6 +3742,30 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "page",
      "source": "Lukhaup and Pekny, Invertebrates, sample page on Cambarellus patzcuarensis, Daehne Verlag",
      "note": "Two years under good conditions."
+    }
+   },
+   "traits": {
+    "nitriteMedianLethal": {
+     "value": 28,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 9,
+     "max": 90,
+     "basis": "memory",
+     "source": "Gutzmer and Tomasso 1985, Bulletin of Environmental Contamination and Toxicology 34: 369-376 (recalled)",
+     "note": "Procambarus clarkii, 96 h."
+    },
+    "copperMedianLethal": {
+     "value": 1000,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 420,
+     "max": 3500,
+     "basis": "memory",
+     "source": "US EPA 1985, Ambient water quality criteria for copper, EPA 440/5-84-031 (recalled)",
+     "note": "Procambarus clarkii and other crayfish, 96 h at 50 mg/L hardness: a thousand and more."
     }
    },
    "tolerances": {
@@ -4803,6 +4896,35 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
      "note": "Springtails lay fewer eggs the less ground each has (Green 1962, 1964, for Folsomia); that half are left at the ground claimed is judgement."
+    },
+    "humidityLow": {
+     "value": 95,
+     "unit": "%",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 91,
+     "max": 98,
+     "basis": "published",
+     "source": "Bayley and Holmstrup 1999, Science 285: 1909-1911; abstract",
+     "note": "Springtails of the ground as Folsomia; those of the surface bear a little less moist air."
+    },
+    "humidityMargin": {
+     "value": 3.5,
+     "unit": "%",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 1.94,
+     "max": 6.3,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Set by how long it lasts in dry air, as the note above tells."
+    },
+    "moistShelter": {
+     "value": 0.97,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Lives in the pores of moist ground and litter, whose air is nearly saturated."
     }
    },
    "tolerances": {
@@ -5765,6 +5887,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
      "note": "Parents and others eat most scattered eggs: about a third of those laid hatch."
+    },
+    "nitriteMedianLethal": {
+     "value": 74,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 22.5,
+     "max": 220,
+     "basis": "published",
+     "source": "Voslářová et al. 2006, Acta Veterinaria Brno 75: 107-113; abstract",
+     "note": "Zebrafish of two to three months, of the same genus, 96 h at 19 mg/L chloride: 242 mg/L of nitrite."
     }
    },
    "tolerances": {
@@ -6080,29 +6213,30 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Preuss et al. 2009, Ecological Modelling 220: 310-329; via the Add-my-Pet species file"
     },
     "lengthAtPuberty": {
-     "value": 2.4,
+     "value": 2.5,
      "unit": "mm",
      "min": 2.2,
      "max": 2.8,
-     "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "basis": "page",
+     "source": "Daphnia magna, web page of the theoretical biology group of the VU Amsterdam"
     },
     "adultLength": {
-     "value": 3.6,
+     "value": 4.2,
      "unit": "mm",
      "min": 2.5,
      "max": 5.2,
-     "basis": "published",
-     "source": "MacArthur and Baillie 1929, Journal of Experimental Zoology 53: 221-242; via the Add-my-Pet species file"
+     "basis": "derived",
+     "source": "Daphnia magna, web page of the theoretical biology group of the VU Amsterdam",
+     "note": "Well-fed females reach 5 mm; 2.5 to 5.2 mm in MacArthur and Baillie 1929."
     },
     "adultMass": {
-     "value": 4,
+     "value": 7,
      "unit": "mg",
-     "min": 1.5,
-     "max": 8,
-     "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked",
-     "note": "Dry 0.09 to 0.6 mg."
+     "min": 3,
+     "max": 12,
+     "basis": "derived",
+     "source": "Elendt 1989, Archiv für Hydrobiologie 116: 415-433; via the Add-my-Pet species file",
+     "note": "0.0066 mg dry at birth, in proportion to length cubed."
     },
     "dryPart": {
      "value": 0.07,
@@ -6121,13 +6255,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Duel 1988, times to maturity at constant temperatures; via the Add-my-Pet species file"
     },
     "youngPerBrood": {
-     "value": 22,
+     "value": 52,
      "unit": "1",
-     "min": 5,
-     "max": 40,
+     "min": 20,
+     "max": 65,
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "138 young by day 21 at 2 mg C/L (Preuss et al. 2009) are five broods of some 25."
+     "note": "138 young by day 21 at 2 mg C/L (Preuss et al. 2009) are five broods of some 27 by mothers of about 3.2 mm that still grow; what those eat makes 52 in full-grown ones. Sixty are not exceptional in the largest (VU Amsterdam)."
     },
     "broodInterval": {
      "value": 3,
@@ -6162,6 +6296,17 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "traits": {
+    "eggPerNewborn": {
+     "value": 1.24,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 1.05,
+     "max": 1.5,
+     "basis": "derived",
+     "source": "Elendt 1989, Archiv für Hydrobiologie 116: 415-433; via the Add-my-Pet species file",
+     "note": "Eggs of 0.0082 mg dry, newborns of 0.0066 mg."
+    },
     "activationEnergy": {
      "value": 0.6,
      "unit": "eV",
@@ -6191,6 +6336,39 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "reckoned from the other values named in the note",
      "note": "Belongs to the weight of floating algae above."
     },
+    "copperMedianLethal": {
+     "value": 21,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 9,
+     "max": 70,
+     "basis": "memory",
+     "source": "US EPA 1985, Ambient water quality criteria for copper, EPA 440/5-84-031 (recalled)",
+     "note": "Species mean at 50 mg/L hardness; 48 h."
+    },
+    "saltHigh": {
+     "value": 5.4,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 0.81,
+     "min": 3.24,
+     "max": 7.56,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "3 g/L; half die at 5 to 6 g/L of table salt in 48 h."
+    },
+    "upkeep": {
+     "value": 0.2,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.25,
+     "min": 0.12,
+     "max": 0.35,
+     "basis": "derived",
+     "source": "Evers and Kooijman 1989, Netherlands Journal of Zoology 39: 56-78; via the Add-my-Pet species file",
+     "note": "Oxygen use of 0.5 µg/h at 2 mm and 3.8 µg/h at 4 mm, 20 °C, one carbon burnt an oxygen: 0.20 of the carbon of the body above. Twice the standard metabolism of its size would be 0.17."
+    },
     "crowdedEggs": {
      "value": 1,
      "unit": "1",
@@ -6202,6 +6380,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file, see the note",
      "note": "Crowding lowers the broods of water fleas whatever the food (Gergs et al. 2014); that half are left at the crowding density is judgement."
     },
+    "filtering": {
+     "value": 1,
+     "unit": "1",
+     "basis": "published",
+     "source": "Jeschke, Kopp and Tollrian 2004, Biological Reviews 79: 337-349, recalled",
+     "note": "Filters without choosing: the intake of Gergs et al. 2014 rises along a line to twice the half saturation and stays there."
+    },
     "preferenceForSuspended": {
      "value": 30,
      "unit": "1",
@@ -6212,6 +6397,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "derived",
      "source": "Gergs, Preuss and Palmqvist 2014, PLoS ONE 9: e91503; via the Add-my-Pet species file",
      "note": "Food counts as in a layer of 10 cm; with the half saturation below intake is then half at 0.2 mg C/L."
+    },
+    "efficiencyOnSuspended": {
+     "value": 0.8,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.05,
+     "min": 0.6,
+     "max": 0.92,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "0.5 to 0.8 of green algae."
     }
    },
    "tolerances": {
@@ -6567,6 +6763,15 @@ export const LIBRARY_DATA: LibraryData = {
       "unit": "pH",
       "basis": "common practice",
       "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "nitrate": {
+     "high": {
+      "value": 10,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Camargo, Alonso and Salamanca 2005, Chemosphere 58: 1255-1267; abstract",
+      "note": "10 mg N/L can harm larvae of frogs and toads over long times; shown on Rana, Bufo and Pseudacris."
      }
     },
     "waterTemperature": {
@@ -6943,6 +7148,19 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Tadpoles take 28 to 60 d (AmphibiaWeb)."
     }
    },
+   "traits": {
+    "saltHigh": {
+     "value": 8.9,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 1.33,
+     "min": 5.34,
+     "max": 12.46,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "5 g/L: coastal populations breed in slightly brackish water."
+    }
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -6967,6 +7185,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice for amphibian larvae."
+     }
+    },
+    "nitrate": {
+     "high": {
+      "value": 10,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Camargo, Alonso and Salamanca 2005, Chemosphere 58: 1255-1267; abstract",
+      "note": "10 mg N/L can harm larvae of frogs and toads over long times; shown on Rana, Bufo and Pseudacris."
      }
     },
     "waterTemperature": {
@@ -7357,6 +7584,37 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     }
    },
+   "traits": {
+    "humidityLow": {
+     "value": 96,
+     "unit": "%",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 92,
+     "max": 99,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Without skin against drying: dead within hours outside moist ground."
+    },
+    "humidityMargin": {
+     "value": 3,
+     "unit": "%",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 1.67,
+     "max": 5.4,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Set by how long it lasts in dry air, as the note above tells."
+    },
+    "moistShelter": {
+     "value": 0.99,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Lives in the pores of moist ground and litter, whose air is nearly saturated."
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
@@ -7624,6 +7882,37 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
      "note": "10 to 13 generations of about a month (Zhao and Ma 2025)."
+    }
+   },
+   "traits": {
+    "humidityLow": {
+     "value": 96,
+     "unit": "%",
+     "distribution": "normal",
+     "spread": 0.8,
+     "min": 92,
+     "max": 99,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Without skin against drying: dead within hours outside moist ground."
+    },
+    "humidityMargin": {
+     "value": 3,
+     "unit": "%",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 1.67,
+     "max": 5.4,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Set by how long it lasts in dry air, as the note above tells."
+    },
+    "moistShelter": {
+     "value": 0.99,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Lives in the pores of moist ground and litter, whose air is nearly saturated."
     }
    },
    "tolerances": {
@@ -7912,6 +8201,17 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Arrhenius fit to egg times at 14, 15, 20 and 25 °C, see the note",
      "note": "17, 15, 9 and 7 d (Fountain and Hopkin 2005 and others)."
     },
+    "upkeep": {
+     "value": 0.058,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.25,
+     "min": 0.035,
+     "max": 0.1,
+     "basis": "derived",
+     "source": "Stam, van de Leemkule and Ernsting 1996, Oecologia 107: 283-292; via the Add-my-Pet species file",
+     "note": "0.03 to 0.13 µL oxygen an hour at 18.5 °C in animals of 0.06 to 0.24 mg, one carbon burnt an oxygen: 0.049 to 0.054 of the carbon of the body above, brought to 20 °C."
+    },
     "crowdedEggs": {
      "value": 1,
      "unit": "1",
@@ -7922,6 +8222,46 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
      "note": "Springtails lay fewer eggs the less ground each has (Green 1962, 1964, for Folsomia); that half are left at the ground claimed is judgement."
+    },
+    "timeAfloat": {
+     "value": 20,
+     "unit": "d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 7,
+     "max": 50,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Floats on water and drowns only slowly."
+    },
+    "humidityLow": {
+     "value": 97,
+     "unit": "%",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 93,
+     "max": 99.5,
+     "basis": "published",
+     "source": "Bayley and Holmstrup 1999, Science 285: 1909-1911; abstract",
+     "note": "Active down to 98.9 % and below; survival below 90 % is limited to hours. At 90 % half are dead in half a day."
+    },
+    "humidityMargin": {
+     "value": 2.5,
+     "unit": "%",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 1.39,
+     "max": 4.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Set by how long it lasts in dry air, as the note above tells."
+    },
+    "moistShelter": {
+     "value": 0.98,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Lives in the pores of moist ground and litter, whose air is nearly saturated."
     }
    },
    "tolerances": {
@@ -8676,6 +9016,39 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.08,
      "basis": "assumed",
      "source": "judgement of the author of this file"
+    },
+    "nitriteMedianLethal": {
+     "value": 1.8,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.55,
+     "max": 5,
+     "basis": "memory",
+     "source": "Alonso and Camargo 2006, Environmental Toxicology 21: 90-94 (recalled)",
+     "note": "96-hour lethal 2.09 mg N/L of the amphipod Eulimnogammarus toletanus at 28 mg/L chloride, brought to 20 mg/L."
+    },
+    "copperMedianLethal": {
+     "value": 22,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 9.5,
+     "max": 50,
+     "basis": "published",
+     "source": "Arthur and Leonard 1970, Journal of the Fisheries Research Board of Canada 27: 1277-1283; abstract",
+     "note": "Gammarus pseudolimnaeus: 20 µg/L in soft water, taken as 45 mg/L hardness (memory) and brought to 50."
+    },
+    "saltHigh": {
+     "value": 10.5,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 1.57,
+     "min": 6.3,
+     "max": 14.7,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "6 g/L."
     }
    },
    "tolerances": {
@@ -8721,6 +9094,15 @@ export const LIBRARY_DATA: LibraryData = {
       "unit": "mg N/L",
       "basis": "common practice",
       "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "nitrate": {
+     "high": {
+      "value": 10,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Camargo, Alonso and Salamanca 2005, Chemosphere 58: 1255-1267; abstract",
+      "note": "10 mg N/L can harm amphipods (Eulimnogammarus, Echinogammarus) over long times."
      }
     },
     "oxygenLow": {
@@ -8976,11 +9358,25 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "No figure found; taken as for other crabs of mangroves."
      },
      "high": {
-      "value": 160,
+      "value": 380,
       "unit": "°dGH",
       "basis": "derived",
-      "source": "reckoned from the other values named in the note",
-      "note": "Hardness of 16 g/L of sea salt: sea water has about 350 °dGH at 35 g/L; stronger brine does not harm it."
+      "source": "sea water holds some 370 °dGH; this much at the saltiest it survives"
+     }
+    },
+    "conductivity": {
+     "low": {
+      "value": 8900,
+      "unit": "µS/cm",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "5 to 35 g/L."
+     },
+     "high": {
+      "value": 53000,
+      "unit": "µS/cm",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "waterTemperature": {
@@ -9707,6 +10103,19 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     }
    },
+   "traits": {
+    "nitriteMedianLethal": {
+     "value": 60,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 18.5,
+     "max": 200,
+     "basis": "memory",
+     "source": "Alonso and Camargo 2006, Environmental Toxicology 21: 90-94 (recalled)",
+     "note": "Another planarian, Polycelis felina, 96 h."
+    }
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -10041,6 +10450,19 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Fernandez, Nandini, Sarma and Castellanos-Paez, Journal of Limnology, abstract",
      "note": "23 to 44 d as an adult and some 20 d before."
+    }
+   },
+   "traits": {
+    "saltHigh": {
+     "value": 8.9,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 1.33,
+     "min": 5.34,
+     "max": 12.46,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "5 g/L."
     }
    },
    "tolerances": {
@@ -10848,6 +11270,39 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "judgement of the author of this file"
     },
+    "nitriteMedianLethal": {
+     "value": 1.8,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.55,
+     "max": 7,
+     "basis": "memory",
+     "source": "Alonso and Camargo 2006, Environmental Toxicology 21: 90-94 (recalled)",
+     "note": "96-hour lethal 2.09 mg N/L of the amphipod Eulimnogammarus toletanus at 28 mg/L chloride, brought to 20 mg/L. Hyalella itself lies among the crustaceans of Soucek and Dickinson 2012, whose figures were not seen."
+    },
+    "copperMedianLethal": {
+     "value": 22,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 9.5,
+     "max": 60,
+     "basis": "published",
+     "source": "Arthur and Leonard 1970, Journal of the Fisheries Research Board of Canada 27: 1277-1283; abstract",
+     "note": "Stand-in: Gammarus pseudolimnaeus, 20 µg/L in soft water, taken as 45 mg/L hardness (memory) and brought to 50."
+    },
+    "saltHigh": {
+     "value": 24,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 3.6,
+     "min": 14.4,
+     "max": 33.6,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "15 g/L, from ponds on the prairie."
+    },
     "growthYield": {
      "value": 0.86,
      "unit": "1",
@@ -10910,6 +11365,15 @@ export const LIBRARY_DATA: LibraryData = {
       "unit": "mg N/L",
       "basis": "common practice",
       "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "nitrate": {
+     "high": {
+      "value": 10,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Camargo, Alonso and Salamanca 2005, Chemosphere 58: 1255-1267; abstract",
+      "note": "10 mg N/L can harm amphipods (Eulimnogammarus, Echinogammarus) over long times; shown on relatives."
      }
     },
     "oxygenLow": {
@@ -11450,6 +11914,15 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "General advice for amphibian larvae."
      }
     },
+    "nitrate": {
+     "high": {
+      "value": 10,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Camargo, Alonso and Salamanca 2005, Chemosphere 58: 1255-1267; abstract",
+      "note": "10 mg N/L can harm larvae of frogs and toads over long times; shown on Rana, Bufo and Pseudacris."
+     }
+    },
     "oxygenLow": {
      "low": {
       "value": 0.5,
@@ -11851,6 +12324,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice for amphibian larvae."
+     }
+    },
+    "nitrate": {
+     "high": {
+      "value": 10,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Camargo, Alonso and Salamanca 2005, Chemosphere 58: 1255-1267; abstract",
+      "note": "10 mg N/L can harm larvae of frogs and toads over long times; shown on Rana, Bufo and Pseudacris."
      }
     },
     "oxygenLow": {
@@ -12861,6 +13343,30 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     }
    },
+   "traits": {
+    "saltHigh": {
+     "value": 5.4,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 0.81,
+     "min": 3.24,
+     "max": 7.56,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "3 g/L."
+    },
+    "saltHighMargin": {
+     "value": 6.6,
+     "unit": "mS/cm",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 3.67,
+     "max": 11.88,
+     "basis": "published",
+     "source": "Kefford et al. 2003, Marine and Freshwater Research 54: 755-765; abstract",
+     "note": "72-hour lethal 9 to 14 mS/cm of gastropods, worms and planarians."
+    }
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -13075,6 +13581,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "general knowledge of the literature, no particular work checked",
     "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
+   "shellMineral": "aragonite",
    "known": {
     "level": "well",
     "note": "Growth, size at birth and first release, heat and life span are measured; the pouch content, release interval and body mass are recalled."
@@ -13184,6 +13691,39 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "traits": {
+    "copperMedianLethal": {
+     "value": 350,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 150,
+     "max": 1300,
+     "basis": "memory",
+     "source": "Shuhaimi-Othman et al. 2012 (recalled): 140 µg/L in 96 h at 19 mg/L hardness",
+     "note": "Brought to 50 mg/L hardness."
+    },
+    "saltHigh": {
+     "value": 8.9,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 1.33,
+     "min": 5.34,
+     "max": 12.46,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "5 g/L."
+    },
+    "saltHighMargin": {
+     "value": 5,
+     "unit": "mS/cm",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 2.78,
+     "max": 9,
+     "basis": "published",
+     "source": "Okumura and Rocha 2020, Acta Limnologica Brasiliensia 32: e19; abstract",
+     "note": "24-hour lethal 9.05 g/L of table salt, some 16 mS/cm; less in four days."
+    },
     "crowdedEggs": {
      "value": 1,
      "unit": "1",
@@ -13504,6 +14044,17 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "traits": {
+    "saltHigh": {
+     "value": 7,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 1.05,
+     "min": 4.2,
+     "max": 9.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "4 g/L."
+    },
     "crowdedEggs": {
      "value": 1,
      "unit": "1",
@@ -13514,6 +14065,13 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
      "note": "Crowding lowers the broods of water fleas whatever the food (Gergs et al. 2014); that half are left at the crowding density is judgement."
+    },
+    "filtering": {
+     "value": 1,
+     "unit": "1",
+     "basis": "published",
+     "source": "Jeschke, Kopp and Tollrian 2004, Biological Reviews 79: 337-349, recalled",
+     "note": "Filters without choosing."
     }
    },
    "tolerances": {
@@ -13816,6 +14374,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
      "note": "As for growth."
+    },
+    "copperMedianLethal": {
+     "value": 90,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 38,
+     "max": 300,
+     "basis": "memory",
+     "source": "US EPA 1985, Ambient water quality criteria for copper, EPA 440/5-84-031 (recalled)",
+     "note": "Nais, 96 h at 50 mg/L hardness."
     }
    },
    "tolerances": {
@@ -14601,6 +15170,28 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.04,
      "basis": "assumed",
      "source": "judgement of the author of this file"
+    },
+    "copperMedianLethal": {
+     "value": 31,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 13.5,
+     "max": 110,
+     "basis": "memory",
+     "source": "Yang et al. 2008 (recalled): Macrobrachium nipponense, 96 h",
+     "note": "Stand-in; the hardness of that test is not known."
+    },
+    "saltHigh": {
+     "value": 17,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 2.55,
+     "min": 10.2,
+     "max": 23.8,
+     "basis": "published",
+     "source": "Nur and Christianus 2013, Asian Journal of Animal and Veterinary Advances 8: 108-115; abstract",
+     "note": "5 to 10 g/L of salt are used as a treatment against worms and survived."
     }
    },
    "tolerances": {
@@ -14745,6 +15336,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "general knowledge of the literature, no particular work checked",
     "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
+   "shellMineral": "aragonite",
    "known": {
     "level": "fairly",
     "note": "Laying is measured for one species; growth, mass and life span are recalled or told by keepers."
@@ -14845,6 +15437,30 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "rule of thumb among keepers and shops, no primary source"
     }
    },
+   "traits": {
+    "copperMedianLethal": {
+     "value": 400,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 170,
+     "max": 1600,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Between Melanoides and Campeloma decisum, 1700 µg/L in soft water (Arthur and Leonard 1970): snails that shut their shells bear more than those without a lid."
+    },
+    "saltHigh": {
+     "value": 53,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 7.95,
+     "min": 31.8,
+     "max": 74.2,
+     "basis": "published",
+     "source": "Hristov 2020 on Neritina turrita; abstract",
+     "note": "Lives up to sea water."
+    }
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -14926,11 +15542,10 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 100,
+      "value": 380,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source",
-      "note": "Also lives in brackish water."
+      "basis": "derived",
+      "source": "sea water holds some 370 °dGH; it lives up to that"
      }
     },
     "waterTemperature": {
@@ -15613,11 +16228,25 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 160,
+      "value": 330,
       "unit": "°dGH",
       "basis": "derived",
-      "source": "reckoned from the other values named in the note",
-      "note": "Hardness of 16 g/L of sea salt: sea water has about 350 °dGH at 35 g/L."
+      "source": "sea water holds some 370 °dGH; this much at the saltiest it survives"
+     }
+    },
+    "conductivity": {
+     "low": {
+      "value": 5500,
+      "unit": "µS/cm",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "3 to 30 g/L; in fresh water it lasts for weeks and fades."
+     },
+     "high": {
+      "value": 46000,
+      "unit": "µS/cm",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "waterTemperature": {
@@ -16021,11 +16650,25 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "No figure found; taken as for crabs of mangroves."
      },
      "high": {
-      "value": 160,
+      "value": 380,
       "unit": "°dGH",
       "basis": "derived",
-      "source": "reckoned from the other values named in the note",
-      "note": "Hardness of 16 g/L of sea salt: sea water has about 350 °dGH at 35 g/L; stronger brine does not harm it."
+      "source": "sea water holds some 370 °dGH; this much at the saltiest it survives"
+     }
+    },
+    "conductivity": {
+     "low": {
+      "value": 3700,
+      "unit": "µS/cm",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "2 to 35 g/L."
+     },
+     "high": {
+      "value": 53000,
+      "unit": "µS/cm",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked"
      }
     },
     "unionisedAmmonia": {
@@ -16277,6 +16920,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "general knowledge of the literature, no particular work checked",
     "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
+   "shellMineral": "aragonite",
    "known": {
     "level": "well",
     "note": "Egg time, growth, survival and egg output are measured at three temperatures. Body mass without shell and what it eats are not."
@@ -16859,6 +17503,39 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "judgement of the author of this file"
     },
+    "copperMedianLethal": {
+     "value": 43,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 18.5,
+     "max": 120,
+     "basis": "published",
+     "source": "Arthur and Leonard 1970, Journal of the Fisheries Research Board of Canada 27: 1277-1283; abstract",
+     "note": "Physa integra: 39 µg/L in soft water, taken as 45 mg/L hardness (memory) and brought to 50."
+    },
+    "saltHigh": {
+     "value": 8.9,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 1.33,
+     "min": 5.34,
+     "max": 12.46,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "5 g/L."
+    },
+    "saltHighMargin": {
+     "value": 3.1,
+     "unit": "mS/cm",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 1.72,
+     "max": 5.58,
+     "basis": "published",
+     "source": "Kefford et al. 2003, Marine and Freshwater Research 54: 755-765; abstract",
+     "note": "72-hour lethal 9 to 14 mS/cm of gastropods, worms and planarians."
+    },
     "crowdedEggs": {
      "value": 1,
      "unit": "1",
@@ -17007,6 +17684,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "general knowledge of the literature, no particular work checked",
     "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
+   "shellMineral": "aragonite",
    "known": {
     "level": "fairly",
     "note": "Growth at three temperatures is measured. Egg output, body mass without shell and the need for hardness rest on memory."
@@ -17584,6 +18262,39 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "judgement of the author of this file"
     },
+    "copperMedianLethal": {
+     "value": 43,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 18.5,
+     "max": 150,
+     "basis": "published",
+     "source": "Arthur and Leonard 1970, Journal of the Fisheries Research Board of Canada 27: 1277-1283; abstract",
+     "note": "Stand-in: Physa integra, 39 µg/L in soft water, brought to 50 mg/L hardness."
+    },
+    "saltHigh": {
+     "value": 5.4,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 0.81,
+     "min": 3.24,
+     "max": 7.56,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "3 g/L."
+    },
+    "saltHighMargin": {
+     "value": 6.6,
+     "unit": "mS/cm",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 3.67,
+     "max": 11.88,
+     "basis": "published",
+     "source": "Kefford et al. 2003, Marine and Freshwater Research 54: 755-765; abstract",
+     "note": "72-hour lethal 9 to 14 mS/cm of gastropods, worms and planarians."
+    },
     "crowdedEggs": {
      "value": 1,
      "unit": "1",
@@ -17819,6 +18530,41 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 1000,
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
+    }
+   },
+   "traits": {
+    "nitriteMedianLethal": {
+     "value": 9.2,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 2.8,
+     "max": 25,
+     "basis": "published",
+     "source": "Doleželová et al. 2011, Acta Veterinaria Brno 80: 309-312; abstract",
+     "note": "Guppy, 96 h: 30.2 mg/L of nitrite. The chloride of that water is not in the abstract; the same laboratory used 19 mg/L."
+    },
+    "copperMedianLethal": {
+     "value": 125,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 53,
+     "max": 400,
+     "basis": "memory",
+     "source": "US EPA 1985, Ambient water quality criteria for copper, EPA 440/5-84-031 (recalled)",
+     "note": "Guppy, 96 h at 50 mg/L hardness."
+    },
+    "saltHigh": {
+     "value": 17,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 2.55,
+     "min": 10.2,
+     "max": 23.8,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "10 g/L."
     }
    },
    "tolerances": {
@@ -18093,6 +18839,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "general knowledge of the literature, no particular work checked",
     "note": "Shells of small pulmonates weigh two to three times the dry body."
    },
+   "shellMineral": "aragonite",
    "known": {
     "level": "fairly",
     "note": "Numbers of young come from an encyclopaedia, age at maturity from a larger relative; size, mass and growth are recalled."
@@ -18194,6 +18941,28 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "traits": {
+    "copperMedianLethal": {
+     "value": 400,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 170,
+     "max": 1600,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Between Melanoides and Campeloma decisum, 1700 µg/L in soft water (Arthur and Leonard 1970): snails that shut their shells bear more than those without a lid."
+    },
+    "saltHigh": {
+     "value": 3.6,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 0.54,
+     "min": 2.16,
+     "max": 5.04,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "2 g/L."
+    },
     "crowdedEggs": {
      "value": 1,
      "unit": "1",
@@ -18549,6 +19318,35 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "derived",
      "source": "Horváthová et al. 2015, ZooKeys 515: 67-79; abstract",
      "note": "Time in the pouch almost three times shorter at 22 than at 15 °C."
+    },
+    "humidityLow": {
+     "value": 90,
+     "unit": "%",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 86,
+     "max": 93,
+     "basis": "derived",
+     "source": "Edney 1951, Journal of Experimental Biology 28: 91-115 (recalled)",
+     "note": "Loses some 110 µg of water per cm² and hour and mmHg: at 75 % and 20 °C about 1.5 % of its mass an hour, a third of it, which kills, in about a day."
+    },
+    "humidityMargin": {
+     "value": 7.5,
+     "unit": "%",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 4.17,
+     "max": 13.5,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Set by how long it lasts in dry air, as the note above tells."
+    },
+    "moistShelter": {
+     "value": 0.95,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Lives in the pores of moist ground and litter, whose air is nearly saturated."
     }
    },
    "tolerances": {
@@ -18819,6 +19617,37 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Study of Porcellionides pruinosus at Garat Nâam, Tunisia, Crustaceana 2002, doi 10.1163/156854002321518171, abstract",
      "note": "11 to 14 months; those born in summer and autumn live longer."
+    }
+   },
+   "traits": {
+    "humidityLow": {
+     "value": 87,
+     "unit": "%",
+     "distribution": "normal",
+     "spread": 1.5,
+     "min": 83,
+     "max": 90,
+     "basis": "assumed",
+     "source": "Edney 1951, Journal of Experimental Biology 28: 91-115 (recalled)",
+     "note": "Loses less water than its relatives (Hadley and Quinlan 1984; abstract); half dead in about two days at 75 %."
+    },
+    "humidityMargin": {
+     "value": 9,
+     "unit": "%",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 5,
+     "max": 16.2,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Set by how long it lasts in dry air, as the note above tells."
+    },
+    "moistShelter": {
+     "value": 0.95,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Lives in the pores of moist ground and litter, whose air is nearly saturated."
     }
    },
    "tolerances": {
@@ -19101,6 +19930,41 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Vogt 2010, Biogerontology 11: 643-669; via the Add-my-Pet species file",
      "note": "1154 d is the mean of the longest-lived tenth."
+    }
+   },
+   "traits": {
+    "nitriteMedianLethal": {
+     "value": 28,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.7,
+     "min": 9,
+     "max": 90,
+     "basis": "memory",
+     "source": "Gutzmer and Tomasso 1985, Bulletin of Environmental Contamination and Toxicology 34: 369-376 (recalled)",
+     "note": "Procambarus clarkii, 96 h."
+    },
+    "copperMedianLethal": {
+     "value": 1000,
+     "unit": "µg/L",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 420,
+     "max": 3500,
+     "basis": "memory",
+     "source": "US EPA 1985, Ambient water quality criteria for copper, EPA 440/5-84-031 (recalled)",
+     "note": "Procambarus clarkii and other crayfish, 96 h at 50 mg/L hardness: a thousand and more."
+    },
+    "saltHigh": {
+     "value": 10.5,
+     "unit": "mS/cm",
+     "distribution": "normal",
+     "spread": 1.57,
+     "min": 6.3,
+     "max": 14.7,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "6 g/L."
     }
    },
    "tolerances": {
@@ -19504,6 +20368,15 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "tolerances": {
+    "nitrate": {
+     "high": {
+      "value": 10,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Camargo, Alonso and Salamanca 2005, Chemosphere 58: 1255-1267; abstract",
+      "note": "10 mg N/L can harm larvae of frogs and toads over long times; shown on Rana, Bufo and Pseudacris."
+     }
+    },
     "waterTemperature": {
      "low": {
       "value": 20,
@@ -20251,6 +21124,37 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "rule of thumb among keepers and shops, no primary source"
     }
    },
+   "traits": {
+    "humidityLow": {
+     "value": 93,
+     "unit": "%",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 89,
+     "max": 96,
+     "basis": "assumed",
+     "source": "Edney 1951, Journal of Experimental Biology 28: 91-115 (recalled)",
+     "note": "Small and soft-skinned, so drier sooner than Porcellio: half dead within a third of a day at 75 %."
+    },
+    "humidityMargin": {
+     "value": 5,
+     "unit": "%",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 2.78,
+     "max": 9,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Set by how long it lasts in dry air, as the note above tells."
+    },
+    "moistShelter": {
+     "value": 0.97,
+     "unit": "1",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Lives in the pores of moist ground and litter, whose air is nearly saturated."
+    }
+   },
    "tolerances": {
     "airTemperature": {
      "low": {
@@ -20562,6 +21466,14 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "assumed",
     "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
+   },
+   "breakdown": {
+    "value": 0.25,
+    "unit": "1",
+    "min": 0.1,
+    "max": 0.6,
+    "basis": "assumed",
+    "source": "leathery leaves; between soft shoots and wet-rooted plants"
    },
    "tissue": {
     "nitrogen": {
@@ -21040,6 +21952,14 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "assumed",
     "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
    },
+   "breakdown": {
+    "value": 0.25,
+    "unit": "1",
+    "min": 0.1,
+    "max": 0.6,
+    "basis": "assumed",
+    "source": "leathery leaves; between soft shoots and wet-rooted plants"
+   },
    "tissue": {
     "nitrogen": {
      "value": 2,
@@ -21177,6 +22097,14 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "assumed",
     "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
+   },
+   "breakdown": {
+    "value": 0.25,
+    "unit": "1",
+    "min": 0.1,
+    "max": 0.6,
+    "basis": "assumed",
+    "source": "leathery leaves; between soft shoots and wet-rooted plants"
    },
    "tissue": {
     "nitrogen": {
@@ -22199,6 +23127,14 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "Bain & Proctor 1980 (abstract): no moss or liverwort of water among twenty bryophytes used bicarbonate",
     "note": "The family was tested, not surely this species."
    },
+   "breakdown": {
+    "value": 0.16,
+    "unit": "1",
+    "min": 0.03,
+    "max": 0.3,
+    "basis": "assumed",
+    "source": "mosses fall apart slowly; taken as tough as water lettuce, no rate for mosses of water looked up"
+   },
    "tolerances": {
     "pH": {
      "low": {
@@ -22826,6 +23762,14 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "Plants 2021, 10(8): 1741, on nitrate and ammonium for Lemna minor and Wolffiella hyalina; general knowledge of the literature, no particular work checked",
     "note": "0.23 per day by dry weight at 75% nitrate, 25% ammonium, half-strength medium; low bound for poor nutrients and the maximum are recalled."
    },
+   "breakdown": {
+    "value": 0.4,
+    "unit": "1",
+    "min": 0.2,
+    "max": 1,
+    "basis": "assumed",
+    "source": "between soft shoots and floating ferns, faster than these (Song et al. 2017, abstract)"
+   },
    "tissue": {
     "nitrogen": {
      "value": 6.05,
@@ -22965,6 +23909,14 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "assumed",
     "source": "plants of banks and brooks that also live in the air mostly use carbon dioxide alone; this one was not looked up"
+   },
+   "breakdown": {
+    "value": 0.25,
+    "unit": "1",
+    "min": 0.1,
+    "max": 0.6,
+    "basis": "assumed",
+    "source": "leathery leaves; between soft shoots and wet-rooted plants"
    },
    "tissue": {
     "nitrogen": {
@@ -24037,6 +24989,14 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "estimated from its kind"
    },
+   "breakdown": {
+    "value": 0.16,
+    "unit": "1",
+    "min": 0.1,
+    "max": 0.25,
+    "basis": "published",
+    "source": "0.0082 a day in litter bags of a pond in Florida, 185 days (Zhou et al. 2018, abstract), over the 0.050 that soft shoots have at 25 °C"
+   },
    "tissue": {
     "nitrogen": {
      "value": 3,
@@ -24321,6 +25281,14 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "Bain & Proctor 1980 (abstract): no moss or liverwort of water among twenty bryophytes used bicarbonate",
     "note": "The family was tested, not surely this species."
    },
+   "breakdown": {
+    "value": 0.16,
+    "unit": "1",
+    "min": 0.03,
+    "max": 0.3,
+    "basis": "assumed",
+    "source": "mosses fall apart slowly; taken as tough as water lettuce, no rate for mosses of water looked up"
+   },
    "tissue": {
     "nitrogen": {
      "value": 2.8,
@@ -24452,6 +25420,14 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.1,
     "basis": "memory",
     "source": "estimated from its kind"
+   },
+   "breakdown": {
+    "value": 0.4,
+    "unit": "1",
+    "min": 0.1,
+    "max": 1,
+    "basis": "assumed",
+    "source": "thin and soft, taken as duckweed"
    },
    "tissue": {
     "nitrogen": {
@@ -24585,6 +25561,14 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "published",
     "source": "Mitchell and Tur 1975, Journal of Applied Ecology 12; Salvinia molesta; Study of Salvinia molesta at seven sites from the equator to 33° S, abstract; authors not shown in the record read",
     "note": "S. molesta: doubling 4-10 d (0.069-0.173 per day), maximum 0.1716 per day by dry weight; typ is a midpoint; smaller species are slower (no value found)."
+   },
+   "breakdown": {
+    "value": 0.16,
+    "unit": "1",
+    "min": 0.08,
+    "max": 0.4,
+    "basis": "assumed",
+    "source": "as water lettuce; floating ferns fall apart more slowly than duckweed (Song et al. 2017, abstract)"
    },
    "tissue": {
     "nitrogen": {
@@ -25290,6 +26274,14 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "Bain & Proctor 1980 (abstract): no moss or liverwort of water among twenty bryophytes used bicarbonate",
     "note": "The family was tested, not surely this species."
    },
+   "breakdown": {
+    "value": 0.16,
+    "unit": "1",
+    "min": 0.03,
+    "max": 0.3,
+    "basis": "assumed",
+    "source": "mosses fall apart slowly; taken as tough as water lettuce, no rate for mosses of water looked up"
+   },
    "tissue": {
     "nitrogen": {
      "value": 3,
@@ -25707,6 +26699,14 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "published",
     "source": "Bain & Proctor 1980 (abstract): no moss or liverwort of water among twenty bryophytes used bicarbonate",
     "note": "The family was tested, not surely this species."
+   },
+   "breakdown": {
+    "value": 0.16,
+    "unit": "1",
+    "min": 0.03,
+    "max": 0.3,
+    "basis": "assumed",
+    "source": "mosses fall apart slowly; taken as tough as water lettuce, no rate for mosses of water looked up"
    },
    "tissue": {
     "nitrogen": {
@@ -31920,14 +32920,14 @@ export const LIBRARY_DATA: LibraryData = {
    "process": "carcass-breakdown",
    "parameters": {
     "rate": {
-     "value": 0.22,
+     "value": 0.234,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.5,
      "min": 0.07,
      "max": 0.6,
      "basis": "memory",
-     "source": "bodies below 1 g at 24 °C without scavengers 0.3 (0.15 to 0.6) per day, recalled, brought to 20 °C; trout of a stream lost 4.9 % a day at 8.6 °C (Minshall et al. 1991, abstract); below the thermocline, microbes alone, half was gone in 770 to 1733 h (Chidami & Amyot 2008, abstract)"
+     "source": "bodies below 1 g at 24 °C without scavengers 0.3 (0.15 to 0.6) per day, recalled, brought to 20 °C; with the fall by size a trout of 250 g has 0.036 at 8.6 °C, where 0.049 of it was lost a day, and 0.021 at 4.2 °C, where it was 0.015 (Minshall et al. 1991, abstract); below the thermocline, microbes alone, half was gone in 770 to 1733 h (Chidami & Amyot 2008, abstract), whole lake trout in deep cold water lost 0.0075 a day (Glassic et al. 2023, abstract)"
     },
     "oxidisedShare": {
      "value": 0.6,
@@ -31939,15 +32939,15 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "as for feed; no measurement found"
     },
-    "theta": {
-     "value": 1.08,
-     "unit": "1",
+    "coldest": {
+     "value": -10,
+     "unit": "°C",
      "distribution": "normal",
-     "spread": 0.015,
-     "min": 1.04,
-     "max": 1.12,
-     "basis": "memory",
-     "source": "usual for soft organic matter; recalled"
+     "spread": 2,
+     "min": -16,
+     "max": -4,
+     "basis": "page",
+     "source": "relative rate of spoilage of fresh fish from temperate waters, (1 + 0.1 T)^2 (Dalgaard 2002, as told in the manual of a program of DTU); -11.8 for pseudomonads on seabream (Koutsoumanis 2001, abstract)"
     },
     "oxygenHalf": {
      "value": 0.2,
@@ -32639,6 +33639,26 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.5,
      "basis": "memory",
      "source": "a fifth to a third of broken-down leaves remains as soil organic matter for longer (general literature)"
+    },
+    "woodRate": {
+     "value": 0.08,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.8,
+     "min": 0.02,
+     "max": 0.3,
+     "basis": "common practice",
+     "source": "the white bloom on new wood is gone after some two months"
+    },
+    "mouldTime": {
+     "value": 1,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.5,
+     "max": 4,
+     "basis": "published",
+     "source": "Hukka & Viitanen 1999 for pine sapwood; spread judged: bark, heartwood and long soaked wood are slower"
     }
    }
   },

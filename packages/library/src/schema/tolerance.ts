@@ -8,7 +8,7 @@ const PLAIN_UNITS: Partial<Record<FixedSeriesId, string>> = { pH: 'pH' };
 const DIMENSIONS: Partial<Record<FixedSeriesId, readonly [Dimension, number, number]>> = {
   pH: ['acidity', 3, 11],
   KH: ['charge concentration', 0, 30],
-  GH: ['amount concentration', 0, 40],
+  GH: ['amount concentration', 0, 80],
   conductivity: ['conductivity', 0, 60_000],
   totalAmmonia: ['nitrogen concentration', 0, 50],
   unionisedAmmonia: ['nitrogen concentration', 0, 10],
