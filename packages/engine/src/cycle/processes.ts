@@ -62,7 +62,7 @@ export const CYCLE_NOT_MODELLED: readonly string[] = [
   'A closed mat of floating plants shades the water but does not slow its exchange of gases with the air.',
   'Rooted plants take nutrients from the water only, not from the substrate, and store none for lean times.',
   'Soil gives up no aluminium or iron in acid water, and binds no phosphate or colour.',
-  'Wood feeds no fungi: it leaches and stays.',
+  'Wood under water feeds no fungi: it leaches and stays.',
   'Living moss exchanges no ions with the water; peat, soil and dried moss under water do.',
   'Nothing produces hydrogen sulfide or methane where oxygen runs out.',
   'Light does not bleach coloured water.',

@@ -14,6 +14,8 @@ export interface LandBreakdownParameters {
   readonly halfWetness: number;
   readonly fungalYield: number;
   readonly humified: number;
+  readonly woodRate: number;
+  readonly mouldTime: number;
 }
 
 const SPECS: ParameterSpecs<LandBreakdownParameters> = {
@@ -35,6 +37,13 @@ const SPECS: ParameterSpecs<LandBreakdownParameters> = {
     meaning: 'fungi made per carbon of litter and leftovers broken down',
   },
   humified: { unit: '1', min: 0.02, max: 0.8, meaning: 'part of the rest that becomes soil organic matter' },
+  woodRate: {
+    unit: '1/d',
+    min: 0.002,
+    max: 0.5,
+    meaning: 'sugars of wood that mould all over it uses at 20 degC',
+  },
+  mouldTime: { unit: '1', min: 0.2, max: 10, meaning: 'time to mould on the bare wood over that of sapwood' },
 };
 
 /** Identity of the parameters in the library. */
@@ -46,11 +55,11 @@ export interface LandBreakdown {
   pass(values: Float64Array, air: AirConditions): void;
 }
 
-/** One organic pool by its three elements. */
+/** One organic pool by its three elements; sugars hold carbon alone. */
 interface Organic {
   readonly carbon: number;
-  readonly nitrogen: number;
-  readonly phosphorus: number;
+  readonly nitrogen?: number;
+  readonly phosphorus?: number;
 }
 
 const LITTER: Organic = {
@@ -63,7 +72,8 @@ const REMAINS: Organic = {
   nitrogen: V.remainsNitrogen,
   phosphorus: V.remainsPhosphorus,
 };
-const SOIL: Organic = { carbon: V.soilCarbon, nitrogen: V.soilNitrogen, phosphorus: V.soilPhosphorus };
+const SOIL = { carbon: V.soilCarbon, nitrogen: V.soilNitrogen, phosphorus: V.soilPhosphorus };
+const WOOD: Organic = { carbon: V.landWoodCarbon };
 const MINERAL = { nitrogen: V.soilMineralNitrogen, phosphorus: V.soilMineralPhosphorus } as const;
 const { nitrogenPerCarbon, phosphorusPerCarbon } = COMPOSITIONS.fungi;
 
@@ -83,19 +93,21 @@ function take(values: Float64Array, pool: number, part: number): number {
  *   rest a part h to soil organic matter, the remainder respired to the air; spare nitrogen and phosphorus with h to
  *   the soil, the remainder mineral;
  *   fungi: half to soil organic matter, half respired, their nutrients likewise;
- *   soil organic matter: respired, its nutrients mineral.
+ *   soil organic matter: respired, its nutrients mineral;
+ *   sugars of bare wood, as far as mould covers it (`wood-mould`): as litter, with nutrients of the soil alone.
  * @throws RangeError when a parameter is missing or outside its range
  * @validity no leaching into the pool, no loss of nitrogen to the air, no limit by oxygen
  * @source olson-1963 (first order); routes and efficiencies assumed, see docs/science/life.md
  */
 export function createLandBreakdown(parameters: Readonly<LandBreakdownParameters>): LandBreakdown {
-  const { litterRate, remainsRate, fungiRate, soilRate, halfWetness, fungalYield, humified } = parameters;
+  const { woodRate, litterRate, remainsRate, fungiRate, soilRate, halfWetness, fungalYield, humified } =
+    parameters;
   const warmth = thetaResponse(parameters.theta, 20);
 
   const rot = (values: Float64Array, from: Organic, part: number): void => {
     const carbon = take(values, from.carbon, part);
-    const nitrogen = take(values, from.nitrogen, part);
-    const phosphorus = take(values, from.phosphorus, part);
+    const nitrogen = from.nitrogen === undefined ? 0 : take(values, from.nitrogen, part);
+    const phosphorus = from.phosphorus === undefined ? 0 : take(values, from.phosphorus, part);
     if (carbon <= 0) {
       add(values, MINERAL.nitrogen, nitrogen);
       add(values, MINERAL.phosphorus, phosphorus);
@@ -144,6 +156,8 @@ export function createLandBreakdown(parameters: Readonly<LandBreakdownParameters
       fungiDie(values, part(fungiRate));
       rot(values, LITTER, part(litterRate));
       rot(values, REMAINS, part(remainsRate));
+      const mouldy = values[V.woodMouldCover]!;
+      if (mouldy > 0) rot(values, WOOD, -expm1(-woodRate * mouldy * warmth(temperature)));
     },
   };
 }

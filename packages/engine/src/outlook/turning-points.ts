@@ -175,12 +175,38 @@ function plantingEvents({ plan, setting }: PreparedOutlook, ensemble: Ensemble):
   });
 }
 
+/** Part of the bare wood under mould from which the eye sees it [%]. @source hukka-viitanen-1999: index 3 */
+const MOULD_SEEN = 10;
+
+/** Mould that is seen on the wood: it harms nobody and fades, but people ask. */
+function mouldEvents({ setting }: PreparedOutlook, ensemble: Ensemble): Event[] {
+  const position = setting.seriesIds.indexOf('woodMould');
+  if (position < 0) return [];
+  return [
+    eventOf(
+      ensemble,
+      {
+        id: 'wood-mould',
+        subject: 'woodMould',
+        kind: 'rises above',
+        owner: 'bare wood',
+        source: 'Hukka and Viitanen 1999: a tenth of the surface is what the eye sees',
+        band: { high: MOULD_SEEN },
+        limit: MOULD_SEEN,
+        ends: false,
+      },
+      (member) => firstAbove(ensemble.series(member, position), MOULD_SEEN),
+    ),
+  ];
+}
+
 /** Returns every event of every member, rare ones included. `derived`. */
 export function eventsOf(prepared: PreparedOutlook, ensemble: Ensemble): Event[] {
   return [
     ...bandEvents(prepared, ensemble),
     ...populationEvents(prepared, ensemble),
     ...plantingEvents(prepared, ensemble),
+    ...mouldEvents(prepared, ensemble),
   ];
 }
 

@@ -1,5 +1,8 @@
 import { wetLayers } from '../geometry/wet-layers.ts';
 import { checkedParameters } from '../process/compose.ts';
+import { LAND_BREAKDOWN } from '../life/land-breakdown.ts';
+import { createWoodMould } from '../life/wood-mould.ts';
+import type { HardscapePiece } from '../plan/plan.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { comesAlong } from './arrivals.ts';
@@ -30,12 +33,16 @@ function addTo(world: World, id: keyof typeof V, amount: number): void {
   world.values[V[id]] = world.values[V[id]]! + amount;
 }
 
+/** What wood would give to water within weeks, mould feeds on where it is dry [mol C]. @source assumed */
+const mouldySugars = ({ woodLeachable = 0 }: HardscapePiece['contents']): number => woodLeachable;
+
 function placeHardscape(world: World): void {
   const { values, kinds } = world;
   const { leachableFactor } = checkedParameters(START, world.draw.parameters);
   const { hardscape, water } = world.setting.plan;
-  for (const { contents, course, grain = 0, pace = 1 } of hardscape) {
+  for (const { kind, contents, course, grain = 0, pace = 1 } of hardscape) {
     const wet = wetShare(course, water.level);
+    if (kind === 'wood') addTo(world, 'landWoodCarbon', (1 - wet) * mouldySugars(contents) * leachableFactor);
     addTo(world, 'woodLeachable', wet * (contents.woodLeachable ?? 0) * leachableFactor);
     addTo(world, 'woodLeachableSlow', wet * (contents.woodLeachableSlow ?? 0) * leachableFactor);
     if (contents.litterCarbon) {
@@ -113,6 +120,10 @@ export function fill(world: World): void {
   setWaterDrivers(world, temperature);
   pour(world, plan.water.fill, world.volume, temperature);
   placeHardscape(world);
+  if (world.values[V.landWoodCarbon]! > 0) {
+    const parameters = checkedParameters(LAND_BREAKDOWN, world.draw.parameters);
+    world.woodMould = createWoodMould(parameters, world.values[V.landWoodCarbon]!);
+  }
   placeGround(world);
   placeLiving(world);
   placeLand(world);

@@ -207,6 +207,7 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
           if (written) written[day] = landPlants.cover(k) * 100;
         }
       }
+      writeFixed('woodMould', day, values[V.woodMouldCover]! * 100);
       const carbonate = values[V.carbonateSolid]! + values[V.aragoniteSolid]!;
       writeFixed('carbonateSolid', day, carbonate * MOLAR_MASS.calciumCarbonate);
       const population = ofPopulations(life);

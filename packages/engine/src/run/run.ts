@@ -181,9 +181,10 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
     }
     const conditions = recorder.conditions(world);
     world.life.step(world.values, eaten.read(book.extents()), conditions);
+    world.woodMould?.pass(world.values, conditions.air);
     world.land.pass(world.values, conditions.air);
     world.landPlants?.pass(world.values, conditions.air);
-    passDay(world);
+    passDay(world, book.extents());
     recorder.endDay(world, day);
     book.endDay(day, world);
   }

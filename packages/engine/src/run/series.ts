@@ -41,6 +41,7 @@ export const SERIES = {
   suspendedAlgae: { name: 'algae in the water', unit: 'mg dry/L', digits: 2 },
   detritus: { name: 'detritus', unit: 'g dry', digits: 2 },
   litter: { name: 'leaf litter in the water', unit: 'g dry', digits: 1 },
+  woodMould: { name: 'mould on bare wood', unit: '%', digits: 0 },
   carbonateSolid: { name: 'solid carbonate left', unit: 'g', digits: 1 },
 } as const satisfies Record<string, SeriesSpec>;
 

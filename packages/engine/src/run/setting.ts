@@ -9,6 +9,7 @@ import { type FeedingTimes, feedingTimes, hourOf } from './feeding-times.ts';
 import { landStands } from './land-stands.ts';
 import { plantedBiomass } from './plant-cover.ts';
 import { SERIES, type SeriesId } from './series.ts';
+import { wetShare } from './wet-share.ts';
 import { shoreFor } from './way-out.ts';
 
 /** What all members of an outlook share: computed once per plan and length. */
@@ -71,8 +72,17 @@ function fixedSeries(plan: Plan, stands: readonly LandStand[]): SeriesId[] {
   if (plantedBiomass(plan, 'floating') === 0) absent.add('floatingCover');
   if (plantedBiomass(plan, 'emersed') === 0) absent.add('emersedCover');
   if (!namesCopper(plan)) absent.add('copper');
+  if (!hasBareWood(plan)) absent.add('woodMould');
   if (stands.every(({ layer }) => layer === 'moss')) absent.add('transpiration');
   return (Object.keys(SERIES) as SeriesId[]).filter((id) => !absent.has(id));
+}
+
+/** True when wood stands out of the water. */
+function hasBareWood({ hardscape, water }: Plan): boolean {
+  return hardscape.some(
+    ({ kind, course, contents }) =>
+      kind === 'wood' && (contents.woodLeachable ?? 0) > 0 && wetShare(course, water.level) < 1,
+  );
 }
 
 function populationSeries(plan: Plan, stages: readonly string[]): SeriesId[] {

@@ -6,6 +6,7 @@ import { CYCLE_DERIVATIONS } from '../cycle/processes.ts';
 import { createLandBreakdown, LAND_BREAKDOWN, type LandBreakdown } from '../life/land-breakdown.ts';
 import { createLife, type Life } from '../life/life.ts';
 import type { TraitValues } from '../life/traits.ts';
+import type { WoodMould } from '../life/wood-mould.ts';
 import type { Random } from '../numerics/random.ts';
 import { checkedParameters, compose, type ParameterTable, type ReactionSystem } from '../process/compose.ts';
 import { listedDerivation } from '../process/contract.ts';
@@ -17,6 +18,7 @@ import { createIntegrator, type Integrator } from './integrator.ts';
 import { createKindMix, type KindMix } from './kind-mix.ts';
 import { processesOf } from './plan-processes.ts';
 import { bicarbonateUsers, poolArea, toughPart, wetPlantGround } from './plant-cover.ts';
+import { createRemainsMix, meanBreakdown, type RemainsMix } from './remains-mix.ts';
 import type { RunSetting } from './setting.ts';
 import { wetSubstrate } from './wet-substrate.ts';
 
@@ -47,10 +49,14 @@ export interface World {
   readonly climate: Climate;
   readonly life: Life;
   readonly land: LandBreakdown;
+  /** Mould on wood that stands out of the water; none without such wood. */
+  woodMould: WoodMould | undefined;
   /** Moss and plants on land; none where none were planted. */
   readonly landPlants: LandPlants | undefined;
-  /** Kinds of litter and of feed that share a pool. */
-  readonly kinds: { readonly litter: KindMix; readonly feed: KindMix };
+  /** Kinds of litter, of feed and of dead animals that share a pool. */
+  readonly kinds: { readonly litter: KindMix; readonly feed: KindMix; readonly dead: KindMix };
+  /** Which plants the dead water plants came from; none where all that were planted fall apart alike. */
+  readonly remains: RemainsMix | undefined;
   /** Equilibria of the waters poured in, kept from one to the next. */
   readonly poured: Workspace;
   /** Liquid water, pores included [m3]. */
@@ -98,8 +104,10 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
       draw.demography,
     ),
     land: createLandBreakdown(checkedParameters(LAND_BREAKDOWN, draw.parameters)),
+    woodMould: undefined,
     landPlants: landPlantsOf(setting, draw),
-    kinds: { litter: createKindMix(), feed: createKindMix() },
+    kinds: { litter: createKindMix(), feed: createKindMix(), dead: createKindMix() },
+    remains: createRemainsMix(plan, system.reactions),
     poured: new Workspace(),
     volume: geometry.volumeAt(plan.water.level),
   };
@@ -140,6 +148,7 @@ export function setConstantDrivers({ values, setting }: World): void {
   values[V.wetPlantGround] = wetPlantGround(setting.plan);
   values[V.bicarbonateUsers] = bicarbonateUsers(setting.plan);
   values[V.wetSubstrate] = wetSubstrate(setting.plan);
+  values[V.remainsPace] = meanBreakdown(setting.plan);
   values[V.toughSubmerged] = toughPart(setting.plan, 'submerged');
   values[V.toughFloating] = toughPart(setting.plan, 'floating');
   values[V.toughEmersed] = toughPart(setting.plan, 'emersed');
