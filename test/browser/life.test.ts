@@ -42,7 +42,7 @@ describe.skipIf(leaveOut)('the Life place in a browser', { timeout: 180_000 }, (
     await expect.poll(async () => readFile(file, 'utf8')).toMatch(/species: anentome-helena[\s\S]*adults: 4/);
     expect(await readFile(file, 'utf8'), 'comments stay').toContain('# a sponge from a running tank');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await page.getByText('The file is as it was before.').waitFor();
+    await page.getByText('Taken back:', { exact: false }).waitFor();
     expect(await readFile(file, 'utf8')).not.toContain('anentome-helena');
     await page.getByRole('heading', { name: 'In this enclosure' }).waitFor(PATIENCE);
     expect(await page.getByRole('button', { name: 'Put into the file' }).count(), 'the sheet is clean').toBe(

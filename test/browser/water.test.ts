@@ -81,7 +81,7 @@ describe.skipIf(leaveOut)('the Water place in a browser', { timeout: 120_000 }, 
     expect(changed).toMatch(/Recipe of \d{4}-\d{2}-\d{2} for 10.0 L/);
     expect(changed).toContain('# a sponge from a running tank');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await page.getByText('The file is as it was before.').waitFor();
+    await page.getByText('Taken back:', { exact: false }).waitFor();
     expect(await readFile(file, 'utf8')).not.toContain('mixed-1');
     expect([...hosts]).toEqual([new URL(underTest.address).host]);
     expect(complaints).toEqual([]);
@@ -150,7 +150,7 @@ describe.skipIf(leaveOut)('the Water place in a browser', { timeout: 120_000 }, 
     await expect.poll(() => readFile(file, 'utf8')).toMatch(/material: crushed-coral/);
     expect(await readFile(file, 'utf8')).toContain('# kept by hand');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await page.getByText('The file is as it was before.').waitFor();
+    await page.getByText('Taken back:', { exact: false }).waitFor();
     expect(await readFile(file, 'utf8')).toBe(SOFT_BOX);
     expect(complaints).toEqual([]);
     await close();

@@ -1,7 +1,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
-import { Link, useLocation } from 'wouter';
+import { useLocation } from 'wouter';
 import styles from './frame.module.css';
-import { lastOpened } from './last-opened.ts';
+import { Places } from './places.tsx';
 import { ViewChoice } from './view-choice.tsx';
 
 interface FrameProps {
@@ -35,37 +35,6 @@ export function Frame({ title, note, bare = false, children }: FrameProps) {
         {children}
       </main>
     </>
-  );
-}
-
-function Places() {
-  const [location] = useLocation();
-  const opened = lastOpened();
-  const places = [
-    ...(opened === undefined
-      ? []
-      : [
-          { name: 'Shape', href: `/shape/${opened}`, within: '/shape' },
-          { name: 'Ahead', href: `/ahead/${opened}`, within: '/ahead' },
-          { name: 'Water', href: `/water/${opened}`, within: '/water' },
-          { name: 'Life', href: `/life/${opened}`, within: '/life' },
-        ]),
-    { name: 'Enclosures', href: '/enclosures', within: '/enclosures' },
-    { name: 'Library', href: '/library', within: '/library' },
-    { name: 'Cautions', href: '/cautions', within: '/cautions' },
-  ];
-  return (
-    <nav className={styles.places} aria-label="Places">
-      <ul>
-        {places.map(({ name, href, within }) => (
-          <li key={name}>
-            <Link href={href} aria-current={location.startsWith(within) ? 'page' : undefined}>
-              {name}
-            </Link>
-          </li>
-        ))}
-      </ul>
-    </nav>
   );
 }
 

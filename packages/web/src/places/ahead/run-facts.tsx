@@ -5,6 +5,7 @@ import { Link } from 'wouter';
 import { fullDate } from '../../outlook/day-words.ts';
 import { fingerprint } from '../../outlook/fingerprint.ts';
 import styles from './foot.module.css';
+import { RunChoiceForm } from './run-choice-form.tsx';
 
 interface RunFactsProps {
   readonly file: EnclosureFile;
@@ -41,6 +42,7 @@ export function RunFacts({ file, document }: RunFactsProps) {
         <dt>Fingerprint</dt>
         <dd data-fingerprint={print}>{print}</dd>
       </dl>
+      <RunChoiceForm />
     </section>
   );
 }

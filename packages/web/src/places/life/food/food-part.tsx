@@ -1,4 +1,4 @@
-import type { FoodCapacity } from '@shoreglass/engine';
+import type { FedAdults, FoodCapacity } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
 import { capital } from '../../../outlook/turning-words.ts';
 import desk from '../../sheets/desk.module.css';
@@ -39,7 +39,7 @@ function Capacity({ life, document }: Community) {
           <tr>
             <th scope="col">Food</th>
             <th scope="col">Arises a day</th>
-            <th scope="col">Carries so many full-grown adults alone</th>
+            <th scope="col">Keeps so many full-grown adults alive, or carries a population</th>
           </tr>
         </thead>
         <tbody>
@@ -53,8 +53,9 @@ function Capacity({ life, document }: Community) {
         </tbody>
       </table>
       <p className={desk.soft}>
-        A long-run mean, each species as if alone: shared food carries fewer of each. In brackets: with their
-        own young beside them, who eat about as much again.
+        A long-run mean, each species as if alone: shared food carries fewer of each. In brackets: a
+        population that holds its number on it. Where food is short its adults are small, so they are many;
+        numbers swing about this mean.
       </p>
     </section>
   );
@@ -64,11 +65,22 @@ function eatersWords(eaters: FoodCapacity['eaters']): string {
   const worth = eaters.filter(({ adults }) => adults >= LEAST_ADULTS);
   if (worth.length === 0) return 'hardly anybody';
   return worth
-    .map(({ name, adults, withYoung }) => `${adultsText(adults)} ${name} (${adultsText(withYoung)})`)
+    .map((eater) => `${adultsText(eater.adults)} ${eater.name} (${populationText(eater)})`)
     .join('; ');
 }
 
-/** "Scuds could live of detritus best: it carries about 40 adults, 20 beside their young." */
+/** "110 adults, 230 young", and whether they breed where they have nothing else. */
+function populationText({
+  withYoung,
+  young,
+  breeds,
+}: Pick<FedAdults, 'withYoung' | 'young' | 'breeds'>): string {
+  if (withYoung + young <= 0) return 'never any young';
+  const numbers = `${adultsText(withYoung)} adults, ${adultsText(young)} young`;
+  return breeds ? numbers : `${numbers}; too little to breed on alone`;
+}
+
+/** "Scuds live of detritus first: it keeps about 40 full-grown adults alive, or carries 110 adults, 80 young." */
 function carriedWords(
   capacity: readonly FoodCapacity[],
   id: string,
@@ -87,11 +99,8 @@ function carriedWords(
     second && second.adults >= 0.2 * first.adults
       ? `, then ${second.foodName} (${adultsText(second.adults)})`
       : '';
-  const reach =
-    most === undefined
-      ? ''
-      : ` The outlook has at most ${adultsText(most)} adults at a time, small ones among them.`;
-  return `${capital(name)} live of ${first.foodName} first: it carries about ${adultsText(first.adults)} full-grown adults, ${adultsText(first.withYoung)} beside their young${also}.${reach}`;
+  const reach = most === undefined ? '' : ` The outlook has at most ${adultsText(most)} adults at a time.`;
+  return `${capital(name)} live of ${first.foodName} first: it keeps about ${adultsText(first.adults)} full-grown adults alive, or carries ${populationText(first)}${also}.${reach}`;
 }
 
 function mostOf(document: Community['document'], id: string): number | undefined {
