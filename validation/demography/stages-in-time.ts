@@ -76,7 +76,7 @@ function timesIn(rates: Rates, duration: number): { mean: number; variance: numb
     ),
   );
   const advance: Matrix = rates.map((_, i) => step.map((column) => column[i]!));
-  let numbers = rates.map((_, i) => (i === 0 ? 1 : 0));
+  let numbers = rates.map((_, i): number => (i === 0 ? 1 : 0));
   let mean = 0;
   let second = 0;
   const slices = 4000;

@@ -20,6 +20,7 @@ export * from './enclosure/read/problem.ts';
 export * from './enclosure/read/read-enclosure.ts';
 export { type EnclosureContent, enclosureSchema, FORMAT_VERSION } from './enclosure/schema/enclosure.ts';
 export * from './library-entry/check-entry.ts';
+export * from './library-entry/life-alone.ts';
 export { type Trial, trialOf } from './library-entry/trial.ts';
 export { type TrialBox, trialBox } from './library-entry/trial-box.ts';
 export { aheadDocumentSchema } from './outlook/ahead-document.ts';

@@ -19,6 +19,7 @@ import { progressLine } from '../print/progress.ts';
 import { allMembers } from '../run/members.ts';
 import { readPlanAndContent } from '../run/read-enclosure.ts';
 import { wholeNumber } from '../whole-number.ts';
+import { showLifeTable } from './life-table.ts';
 
 interface LifeOptions {
   readonly days: number;
@@ -28,6 +29,8 @@ interface LifeOptions {
   readonly hold?: readonly Wanted[];
   readonly pest?: string;
   readonly from: number;
+  readonly animal?: string;
+  readonly temperature?: string;
   readonly json: boolean;
 }
 
@@ -108,7 +111,21 @@ function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
   };
 }
 
-async function showLife(file: string, options: LifeOptions): Promise<void> {
+async function showLife(file: string | undefined, options: LifeOptions): Promise<void> {
+  const { animal, temperature } = options;
+  const columns = Math.min(process.stdout.columns ?? 80, WIDEST);
+  if (animal !== undefined) {
+    if (file !== undefined)
+      throw new BadInput('give an enclosure file, or --animal with one animal, not both');
+    showLifeTable(
+      { animal, json: options.json, ...(temperature === undefined ? {} : { temperature }) },
+      columns,
+    );
+    return;
+  }
+  if (temperature !== undefined)
+    throw new BadInput('--temperature goes with --animal; a file has its own climate');
+  if (file === undefined) throw new BadInput('give an enclosure file, or --animal with one animal');
   const { plan, content } = readPlanAndContent(file);
   const { days, members, seed, add, json } = options;
   const inhabitants = inhabitantsOf(content, library);
@@ -123,8 +140,7 @@ async function showLife(file: string, options: LifeOptions): Promise<void> {
   const batches = await allMembers({ plan, options: { days, members, seed } }, progress.to);
   progress.end();
   const document = lifeDocument(prepared, { expected, batches }, conflicts, answersTo(plan, options));
-  const width = Math.min(process.stdout.columns ?? 80, WIDEST);
-  process.stdout.write(json ? `${JSON.stringify(document)}\n` : `${lifeText(document, width)}\n`);
+  process.stdout.write(json ? `${JSON.stringify(document)}\n` : `${lifeText(document, columns)}\n`);
 }
 
 /** `shoreglass life FILE`: who can live together, what they eat, how many there will be. */
@@ -132,7 +148,7 @@ export function addLife(program: Command): void {
   program
     .command('life')
     .description('tell who can live together in an enclosure, what each food carries, how many there will be')
-    .argument('<file>', 'enclosure file (YAML), or the name of an example')
+    .argument('[file]', 'enclosure file (YAML), or the name of an example; none with --animal')
     .option('--days <days>', 'length of the outlook, 1 to 1500', wholeNumber(1, 1500), 300)
     .option('--members <runs>', 'runs in the ensemble, 2 to 2000', wholeNumber(2, 2000), 50)
     .option('--seed <number>', 'same seed, same answer', wholeNumber(0, 4294967295), 1)
@@ -149,6 +165,11 @@ export function addLife(program: Command): void {
       wholeNumber(0, 1499),
       60,
     )
+    .option(
+      '--animal <species>',
+      'the life table of one animal of the library, or of your file of one, by itself with ample food',
+    )
+    .option('--temperature <T>', 'with --animal: of its water and air, as 24 or "75 °F"')
     .option('--json', 'print one JSON document (docs/schema/life.schema.json) and nothing else', false)
     .action(showLife);
 }

@@ -129,7 +129,7 @@ export function lifeOfMatrix(matrix: Matrix): LifeOfMatrix {
   checkSquare(matrix);
   const moves = matrix.map((row, i) => (i === 0 ? row.map(() => 0) : row));
   if (powerOf(moves).radius >= 1) throw new RangeError('somebody in this stage matrix lives for ever');
-  let here = matrix.map((_, i) => (i === 0 ? 1 : 0));
+  let here = matrix.map((_, i): number => (i === 0 ? 1 : 0));
   let spent = here;
   while (total(here) > 1e-18 * total(spent)) {
     here = stepOf(moves, here);

@@ -1,0 +1,48 @@
+import { basename } from 'node:path';
+import { checkEntry, isLibraryEntry, lifeTableOf, problemLine } from '@shoreglass/contract';
+import { readQuantity, toPlanUnit, unitsOf } from '@shoreglass/engine';
+import { library, type Organism, UnknownEntry } from '@shoreglass/library';
+import { BadInput } from '../exit-codes.ts';
+import { lifeTableText } from '../print/life-table.ts';
+import { entryTextAt } from '../run/read-enclosure.ts';
+
+/** What `life --animal` is asked. */
+export interface LifeTableOptions {
+  readonly animal: string;
+  readonly temperature?: string;
+  readonly json: boolean;
+}
+
+/** The animal of the library of that name, or that a file of the user's holds. @throws BadInput */
+function animalOf(name: string): Organism {
+  const text = entryTextAt(name, isLibraryEntry);
+  if (text !== undefined) {
+    const checked = checkEntry(text, basename(name));
+    if (checked.problems) throw new BadInput(checked.problems.map(problemLine).join('\n'));
+    if (checked.kind !== 'organisms') throw new BadInput(`${name} is no file of an animal`);
+    return checked.animal.organism;
+  }
+  try {
+    return library.organism(name);
+  } catch (error) {
+    if (error instanceof UnknownEntry) throw new BadInput(error.message);
+    throw error;
+  }
+}
+
+/** Reads '24', '24 °C' or '75 °F' [°C]. @throws BadInput */
+function temperatureOf(written: string): number {
+  if (/^\s*-?\d+(\.\d+)?\s*$/.test(written)) return Number(written);
+  const quantity = readQuantity(written);
+  if ('wrong' in quantity || !unitsOf('temperature').includes(quantity.unit))
+    throw new BadInput(`--temperature: '${written}' cannot be read. Write it like 24 or "75 °F".`);
+  return toPlanUnit(quantity.value, quantity.unit, 'temperature');
+}
+
+/** Prints the life table of one animal by itself with ample food. */
+export function showLifeTable({ animal: name, temperature, json }: LifeTableOptions, width: number): void {
+  const animal = animalOf(name);
+  const life =
+    temperature === undefined ? lifeTableOf(animal) : lifeTableOf(animal, temperatureOf(temperature));
+  process.stdout.write(json ? `${JSON.stringify(life)}\n` : `${lifeTableText(animal, life, width)}\n`);
+}

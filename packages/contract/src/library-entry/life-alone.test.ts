@@ -1,0 +1,27 @@
+import { library } from '@shoreglass/library';
+import { describe, expect, it } from 'vitest';
+import { lifeSentence, lifeTableOf, usualTemperature } from './life-alone.ts';
+
+describe.each(Object.values(library.data.organisms))('the life table of $id', (animal) => {
+  const table = lifeTableOf(animal);
+  it('is made where the species lives', () => {
+    const { habitat, survives = {} } = animal;
+    const { low, high } = survives[habitat === 'land' ? 'airTemperature' : 'waterTemperature'] ?? {};
+    expect(usualTemperature(animal)).toBeGreaterThanOrEqual(low?.value ?? 0);
+    expect(usualTemperature(animal)).toBeLessThanOrEqual(high?.value ?? 40);
+  });
+  it('falls, grows, and has young unless the larvae need salt', () => {
+    const { rows, renewal, firstYoung } = table;
+    for (const [i, { alive, young }] of rows.entries()) {
+      expect(alive).toBeLessThanOrEqual(rows[i - 1]?.alive ?? 1);
+      expect(young).toBeGreaterThanOrEqual(rows[i - 1]?.young ?? 0);
+    }
+    if (animal.development === 'brackish larvae') expect(renewal).toBeUndefined();
+    else {
+      expect(firstYoung).toBeGreaterThan(0);
+      // Whatever a keeper breeds replaces itself where it is fine and fed.
+      expect(renewal!.netReproduction).toBeGreaterThan(1);
+    }
+    expect(lifeSentence(animal, table)).toMatch(/^By itself with ample food at [\d.]+ °C: .+\.$/);
+  });
+});
