@@ -4,17 +4,16 @@ import { SECONDS_PER_DAY } from '../units/constants.ts';
 import type { VariableId } from '../variables/variables.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
-import { thetaResponse } from './temperature-response.ts';
+import type { TemperatureResponse } from './temperature-response.ts';
 
 export interface OrganicBreakdownParameters {
   readonly rate: number;
   readonly oxidisedShare: number;
-  readonly theta: number;
   readonly oxygenHalf: number;
 }
 
 /** What falls apart: its pools, what it is called in budgets, and how it goes. */
-export interface BreakingDown {
+export interface BreakingDown<P extends OrganicBreakdownParameters> {
   readonly id: string;
   /** Read in 'detritus from ...', 'oxidation of ...' and 'ammonium from ...'. */
   readonly detritusFrom: string;
@@ -27,17 +26,19 @@ export interface BreakingDown {
   readonly pace?: VariableId;
   /** Whether ammonium and phosphate come with oxygen only, as the oxidised carbon does. */
   readonly nutrientsNeedOxygen: boolean;
-  readonly parameters: ParameterSpecs<OrganicBreakdownParameters>;
+  /** Factor on the rate by the warmth of the water, 1 at 20 degC. */
+  readonly warmth: (parameters: P) => TemperatureResponse;
+  readonly parameters: ParameterSpecs<P>;
 }
 
 /**
- * The process of dead matter falling apart, first order: k20 pace theta^(T - 20) pool. The oxidised share is used up by
+ * The process of dead matter falling apart, first order: k20 pace f(T) pool. The oxidised share is used up by
  * the bacteria on it at once (carbon with oxygen, as O2/(K + O2), nitrogen to ammonium, phosphorus to phosphate); the
  * rest becomes detritus.
- * @param matter pools, names, pace and parameter ranges
+ * @param matter pools, names, pace, warmth and parameter ranges
  * @source assumed: first order; rates from the works named in the library
  */
-export function organicBreakdown(matter: BreakingDown): Process<OrganicBreakdownParameters> {
+export function organicBreakdown<P extends OrganicBreakdownParameters>(matter: BreakingDown<P>): Process<P> {
   const { carbon, nitrogen, phosphorus, pace } = matter;
   const read: VariableId[] = [carbon, nitrogen, phosphorus, ...(pace === undefined ? [] : [pace])];
   return {
@@ -67,7 +68,7 @@ export function organicBreakdown(matter: BreakingDown): Process<OrganicBreakdown
       const rate = parameters.rate / SECONDS_PER_DAY;
       const oxidised = parameters.oxidisedShare;
       const oxygenHalf = parameters.oxygenHalf / MOLAR_MASS.oxygen;
-      const warmth = thetaResponse(parameters.theta, 20);
+      const warmth = matter.warmth(parameters);
       const { detritusFrom, oxidationOf, nutrientsFrom, nutrientsNeedOxygen } = matter;
       return {
         reactions: [

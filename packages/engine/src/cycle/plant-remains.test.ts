@@ -12,7 +12,7 @@ const process = listed(plantRemains);
 
 /** Days until half is gone. */
 function half(waterTemperature: number): number {
-  const rate = ratesByName(process, EGERIA, { plantRemains: 1, waterTemperature })[
+  const rate = ratesByName(process, EGERIA, { plantRemains: 1, remainsPace: 1, waterTemperature })[
     'detritus from dead plants'
   ]!;
   return Math.log(2) / (rate * DAY);
@@ -30,7 +30,7 @@ describe('dead water plants', () => {
   });
 
   it('become detritus of what they are made of', () => {
-    const change = changesByState(process, EGERIA, { plantRemains: 1, waterTemperature: 20 });
+    const change = changesByState(process, EGERIA, { plantRemains: 1, remainsPace: 1, waterTemperature: 20 });
     expect(change.detritusNitrogen! / change.detritusCarbon!).toBeCloseTo(20 / 436, 12);
     expect(change.detritusPhosphorus! / change.detritusCarbon!).toBeCloseTo(1 / 436, 12);
   });

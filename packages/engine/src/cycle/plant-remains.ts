@@ -11,18 +11,19 @@ export interface PlantRemainsParameters {
 }
 
 /**
- * Dead water plants falling to detritus, first order: k20 theta^(T - 20) pool; animals eat them at their clearance, as
+ * Dead water plants falling to detritus, first order: k20 pace theta^(T - 20) pool, the pace being the
+ * mean of the kinds that lie there, 1 for soft shoots; animals eat them at their clearance, as
  * in `grazing`.
- * @validity soft plants; tough leaves and reeds take five times as long
+ * @validity fresh dead parts; dried ones take longer
  * @source olson-1963 (first order)
  */
 export const plantRemains: Process<PlantRemainsParameters> = {
   id: 'plant-remains',
   parameters: {
-    rate: { unit: '1/d', min: 0.001, max: 0.2, meaning: 'breakdown at 20 degC' },
+    rate: { unit: '1/d', min: 0.001, max: 0.2, meaning: 'breakdown of soft shoots at 20 degC' },
     theta: { unit: '1', min: 1, max: 1.2, meaning: 'temperature factor per degree' },
   },
-  reads: ['plantRemains', 'waterTemperature', 'grazingOnDeadPlants'],
+  reads: ['plantRemains', 'remainsPace', 'waterTemperature', 'grazingOnDeadPlants'],
   changes: [
     'plantRemains',
     'detritusCarbon',
@@ -34,6 +35,7 @@ export const plantRemains: Process<PlantRemainsParameters> = {
   ],
   prepare(parameters, setting) {
     const pool = setting.index('plantRemains');
+    const pace = setting.index('remainsPace');
     const clearance = setting.index('grazingOnDeadPlants');
     const temperature = setting.index('waterTemperature');
     const rate = parameters.rate / SECONDS_PER_DAY;
@@ -50,7 +52,7 @@ export const plantRemains: Process<PlantRemainsParameters> = {
         },
       ],
       evaluate(values, rates, offset) {
-        rates[offset] = rate * warmth(values[temperature]!) * values[pool]!;
+        rates[offset] = rate * values[pace]! * warmth(values[temperature]!) * values[pool]!;
         rates[offset + 1] = values[clearance]! * values[pool]!;
       },
     };

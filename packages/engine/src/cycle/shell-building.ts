@@ -10,9 +10,9 @@ export interface ShellBuildingParameters {
 /**
  * Calcium carbonate that growing snails and moulting crustaceans take from the water, and that their dead leave:
  * (target - shells)/tau Ca/(K + Ca) while bodies outgrow their shells; what the dead of a day carried, and
- * (shells - target)/tau when bodies shrink, lies as calcite. The target is set once a day from the bodies' mass and the library's share of CaCO3 in them.
+ * (shells - target)/tau when bodies shrink, lies as calcite, or as aragonite if a snail built it. The target is set once a day from the bodies' mass and the library's share of CaCO3 in them.
  * @validity moults are eaten or kept in the mean share; calcium in food is not counted
- * @source greenaway-1971 (uptake by a freshwater snail saturates with calcium); the daily mean is derived
+ * @source greenaway-1971 (uptake by a freshwater snail saturates with calcium), hasse-2000 (snail shells are aragonite); the daily mean is derived
  */
 export const shellBuilding: Process<ShellBuildingParameters> = {
   id: 'shell-building',
@@ -23,18 +23,21 @@ export const shellBuilding: Process<ShellBuildingParameters> = {
   reads: [
     'shellTarget',
     'shellLoss',
+    'shellAragonite',
     'shellCarbonate',
     'carbonateSolid',
+    'aragoniteSolid',
     'calcium',
     'bicarbonate',
     'dissolvedInorganicCarbon',
     'waterVolume',
   ],
-  changes: ['shellCarbonate', 'carbonateSolid', 'calcium', 'dissolvedInorganicCarbon'],
+  changes: ['shellCarbonate', 'carbonateSolid', 'aragoniteSolid', 'calcium', 'dissolvedInorganicCarbon'],
   prepare(parameters, setting) {
     const target = setting.index('shellTarget');
     const shells = setting.index('shellCarbonate');
     const loss = setting.index('shellLoss');
+    const aragonite = setting.index('shellAragonite');
     const calcium = setting.index('calcium');
     const bicarbonate = setting.index('bicarbonate');
     const carbon = setting.index('dissolvedInorganicCarbon');
@@ -47,7 +50,8 @@ export const shellBuilding: Process<ShellBuildingParameters> = {
           name: 'shells and cuticles built',
           stoichiometry: { calcium: -1, dissolvedInorganicCarbon: -1, shellCarbonate: 1 },
         },
-        { name: 'shells left by the dead', stoichiometry: { shellCarbonate: -1, carbonateSolid: 1 } },
+        { name: 'cuticles left by the dead', stoichiometry: { shellCarbonate: -1, carbonateSolid: 1 } },
+        { name: 'snail shells left by the dead', stoichiometry: { shellCarbonate: -1, aragoniteSolid: 1 } },
       ],
       evaluate(values, rates, offset) {
         const lacking = values[target]! - values[shells]!;
@@ -55,8 +59,10 @@ export const shellBuilding: Process<ShellBuildingParameters> = {
         const supply =
           monod(concentration(values[calcium]!, values[volume]!), half) * monod(carbonLeft, 0.5 * half);
         rates[offset] = lacking > 0 ? pace * lacking * supply : 0;
-        const shed = values[loss]! * values[shells]!;
-        rates[offset + 1] = shed + (lacking < 0 ? -pace * lacking : 0);
+        const left = values[loss]! * values[shells]! + (lacking < 0 ? -pace * lacking : 0);
+        const snails = Math.min(1, values[aragonite]!);
+        rates[offset + 1] = left * (1 - snails);
+        rates[offset + 2] = left * snails;
       },
     };
   },

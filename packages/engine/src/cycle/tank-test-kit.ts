@@ -55,6 +55,8 @@ export const FORTY_LITRES: Entries = {
   surfaceRenewal: 0.5,
   feedPace: 1,
   litterPace: 1,
+  remainsPace: 1,
+  carcassPace: 1,
 };
 
 /** Middling tap water of 1.6 meq/L of alkalinity [mol/m3]. */

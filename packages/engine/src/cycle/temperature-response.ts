@@ -47,6 +47,22 @@ export function arrheniusResponse(activationEnergy: number, reference: number): 
   return rememberingLast((temperature) => exp(slope * (inverseReference - 1 / (temperature + ICE_POINT))));
 }
 
+/**
+ * Factor on a rate [1, 1 at the reference]: ((T - T_min)/(T_ref - T_min))^2, 0 below T_min. The square root of the rate at
+ * which bacteria grow rises along a line.
+ * @param coldest T_min [degC], below the reference
+ * @param reference [degC]
+ * @validity below the optimum of the bacteria; 0 to 25 degC for those that spoil fish
+ * @source ratkowsky-1982
+ */
+export function squareRootResponse(coldest: number, reference: number): TemperatureResponse {
+  const span = reference - coldest;
+  return (temperature) => {
+    const root = Math.max(0, temperature - coldest) / span;
+    return root * root;
+  };
+}
+
 /** Steepness of the fall towards the heat limit [1/K]. @source assumed: from full growth to a tenth within 8 degrees */
 const HEAT_STEEPNESS = 0.6;
 

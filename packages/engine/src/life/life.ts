@@ -25,6 +25,7 @@ import { bodyTemperature, liveDay } from './live-day.ts';
 import {
   clearDay,
   createLivingPopulation,
+  DEATH_CAUSES,
   type LivingPopulation,
   type PopulationDay,
   populationCarbon,
@@ -69,11 +70,19 @@ export interface Life {
   count(population: number, stage: number): number;
   /** Carbon of a population's bodies and eggs, for the part of its life spent in the water [mol]. */
   carbon(population: number): number;
+  /** Carbon of bodies and eggs that died on the last day and lie in the water [mol], and of a body among them [mol]. */
+  deadInWater(population: number): number;
+  deadBody(population: number): number;
   /** What a population did on the last day. */
   day(population: number): Readonly<PopulationDay>;
   /** What a population caught of another on the last day [mol C]. */
   caught(hunter: number, prey: number): number;
 }
+
+/** Causes of death that leave no body. */
+const GONE = new Set(
+  (['eaten', 'eaten by own kind', 'left'] as const).map((cause) => DEATH_CAUSES.indexOf(cause)),
+);
 
 /** Disagreement between the eaten pools and the amounts by food that rounding explains [1]. */
 const ROUNDING = 1e-9;
@@ -97,6 +106,13 @@ const {
 function sumOf(byFood: Float64Array): number {
   let sum = 0;
   for (let k = 0; k < FIRST_LAND_FOOD; k += 1) sum += byFood[k]!;
+  return sum;
+}
+
+/** Deaths that leave a body [1]: nobody ate it and it did not leave the glass. */
+function lyingAbout(deaths: Float64Array): number {
+  let sum = 0;
+  for (let cause = 0; cause < deaths.length; cause += 1) if (!GONE.has(cause)) sum += deaths[cause]!;
   return sum;
 }
 
@@ -306,6 +322,12 @@ export function createLife(
     },
     count: (population, stage) => stageCount(living[population]!, stage),
     carbon: (population) => living[population]!.body * living[population]!.inWater,
+    deadInWater: (population) => living[population]!.day.deadCarbon * living[population]!.inWater,
+    deadBody: (population) => {
+      const { deaths, deadCarbon } = living[population]!.day;
+      const bodies = lyingAbout(deaths);
+      return bodies > 0 ? deadCarbon / bodies : 0;
+    },
     day: (population) => living[population]!.day,
     caught: (hunter, prey) => caught[hunter]![prey]!,
   };

@@ -363,6 +363,8 @@ export interface Planting {
   readonly fullCoverBiomass: number;
   /** Part of it that uses bicarbonate beside carbon dioxide under water [0..1]; none when left out. */
   readonly bicarbonate?: number;
+  /** Breakdown of its dead parts in water over that of soft shoots [1]; the usual one of its group when left out. */
+  readonly breakdown?: number;
   /** Light below which it does not last, and with which it thrives [umol/(m2 s)]. */
   readonly light?: { readonly least: number; readonly good: number };
   /** Relative growth in good light at 20 degC [1/s]. */
@@ -388,6 +390,8 @@ export interface Population {
   readonly chance?: number;
   /** Calcium carbonate in shell and cuticle per body carbon [mol/mol]; none when left out. */
   readonly shell?: number;
+  /** What that is made of; calcite when left out. */
+  readonly shellMineral?: 'calcite' | 'aragonite';
   /** Where on the section its label points: the zone it mostly uses. */
   readonly zone: string;
 }

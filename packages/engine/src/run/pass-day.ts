@@ -1,8 +1,12 @@
+import { carcassPace } from '../cycle/carcass-breakdown.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import type { Book } from './book.ts';
 import { pour } from './pour.ts';
 import type { World } from './world.ts';
+
+/** Paces of dead bodies are told apart by this part of the pace of small ones, so that few kinds stand beside each other. */
+const PACE_STEPS = 20;
 
 /** Calcium carbonate that bodies of today's size carry [mol]. */
 function shellTarget({ life, setting }: World): number {
@@ -12,23 +16,50 @@ function shellTarget({ life, setting }: World): number {
   );
 }
 
-/** Part of the shells that today's dead leave, over a day [1/s]; at most all. */
-function shellLoss({ life, setting, values }: World): number {
+/** Sets what today's dead leave of the shells, at most all over a day, and how much of that is aragonite. */
+function shedShells({ life, setting, values }: World): void {
   const shells = values[V.shellCarbonate]!;
-  if (shells <= 0) return 0;
-  let left = 0;
-  for (const [index, { shell = 0 }] of setting.plan.populations.entries()) {
-    if (shell > 0) left += shell * life.day(index).deadCarbon;
+  if (shells <= 0) {
+    values[V.shellLoss] = 0;
+    return;
   }
-  return Math.min(1, left / shells) / SECONDS_PER_DAY;
+  let [left, ofSnails, worn, wornBySnails] = [0, 0, 0, 0];
+  for (const [index, { shell = 0, shellMineral }] of setting.plan.populations.entries()) {
+    if (shell === 0) continue;
+    const dead = shell * life.day(index).deadCarbon;
+    const carried = shell * life.carbon(index);
+    left += dead;
+    worn += carried;
+    if (shellMineral !== 'aragonite') continue;
+    ofSnails += dead;
+    wornBySnails += carried;
+  }
+  values[V.shellLoss] = Math.min(1, left / shells) / SECONDS_PER_DAY;
+  if (left > 0) values[V.shellAragonite] = ofSnails / left;
+  else if (worn > 0) values[V.shellAragonite] = wornBySnails / worn;
+}
+
+/** Puts the bodies of those that died today among the dead in the water, and lets what is there fall apart. */
+function layOutTheDead({ life, setting, values, kinds }: World): void {
+  const populations = setting.plan.populations.length;
+  if (populations === 0) return;
+  let fresh = 0;
+  for (let p = 0; p < populations; p += 1) fresh += life.deadInWater(p);
+  kinds.dead.settle(Math.max(0, values[V.carcassCarbon]! - fresh));
+  for (let p = 0; p < populations; p += 1) {
+    const pace = Math.round(PACE_STEPS * carcassPace(life.deadBody(p))) / PACE_STEPS;
+    kinds.dead.add(life.deadInWater(p), pace);
+  }
+  values[V.carcassPace] = kinds.dead.pace();
 }
 
 /**
- * What changes once a day beside the pools: which kinds of litter and feed are left, how long carbonate has lain, and
- * how much shell the bodies want.
+ * What changes once a day beside the pools: which kinds of litter, feed, dead plants and dead animals are left, how long
+ * carbonate has lain, and how much shell the bodies want.
+ * @param extents of the reactions so far; none before the first day
  * @source derived
  */
-export function passDay(world: World): void {
+export function passDay(world: World, extents?: Float64Array): void {
   const { values, kinds } = world;
   kinds.litter.settle(values[V.litterCarbon]!);
   kinds.feed.settle(values[V.feedCarbon]!);
@@ -38,7 +69,9 @@ export function passDay(world: World): void {
     values[V.carbonateAge] = values[V.carbonateAge]! + 1;
   }
   values[V.shellTarget] = shellTarget(world);
-  values[V.shellLoss] = shellLoss(world);
+  shedShells(world);
+  layOutTheDead(world);
+  if (extents) world.remains?.pass(values, extents);
 }
 
 /**

@@ -11,6 +11,7 @@ export type RootedInWater = keyof typeof PLANT_POOLS;
 export type PlantPool = (typeof PLANT_POOLS)[RootedInWater];
 
 type Ground = Pick<Plan, 'box' | 'zones'>;
+type Planted = Pick<Plan, 'box' | 'zones' | 'plants'>;
 
 const isWet = ({ kind }: Pick<Zone, 'kind'>): boolean =>
   kind === 'pool' || kind === 'margin' || kind === 'stream';
@@ -54,12 +55,12 @@ export function growsOnLand(
   );
 }
 
-function plantingsOf(plan: Plan, group: RootedInWater): Planting[] {
+function plantingsOf(plan: Planted, group: RootedInWater): Planting[] {
   return plan.plants.filter((planting) => planting.group === group && feedsFromWater(planting, plan.zones));
 }
 
 /** Ground that plants of a group can fill [m2]: the pool, or the wet zones planted with those above the water. */
-function groundOf(plan: Plan, group: RootedInWater): number {
+function groundOf(plan: Planted, group: RootedInWater): number {
   if (group !== 'emersed') return poolArea(plan);
   const planted = new Set(plantingsOf(plan, group).map(({ zone }) => zone));
   return plan.zones
@@ -68,47 +69,54 @@ function groundOf(plan: Plan, group: RootedInWater): number {
 }
 
 /** Wet ground planted with plants that stand above the water [m2]. `derived`. */
-export function wetPlantGround(plan: Plan): number {
+export function wetPlantGround(plan: Planted): number {
   return groundOf(plan, 'emersed');
 }
 
 /** Biomass of a planting of a group on the first day [mol C]: full cover times cover times ground. */
-function biomassOf(plan: Plan, group: RootedInWater, { fullCoverBiomass, cover, zone: id }: Planting): number {
+function biomassOf(
+  plan: Planted,
+  group: RootedInWater,
+  { fullCoverBiomass, cover, zone: id }: Planting,
+): number {
   const zone = plan.zones.find((each) => each.id === id);
   const area = group === 'emersed' && zone ? planArea(plan, zone) : poolArea(plan);
   return fullCoverBiomass * area * cover;
 }
 
 /** Biomass of a group on the first day [mol C]: full cover times cover times ground, summed. `derived`. */
-export function plantedBiomass(plan: Plan, group: RootedInWater): number {
+export function plantedBiomass(plan: Planted, group: RootedInWater): number {
   return plantingsOf(plan, group).reduce((sum, planting) => sum + biomassOf(plan, group, planting), 0);
 }
 
-/** Share of the submerged plants that use bicarbonate, by biomass on the first day [0..1]; 0 without any. `derived`. */
-export function bicarbonateUsers(plan: Plan): number {
-  let [all, users] = [0, 0];
-  for (const planting of plantingsOf(plan, 'submerged')) {
-    const biomass = biomassOf(plan, 'submerged', planting);
+/** Mean of a trait over the plantings of a group by biomass on the first day; 0 without any. `derived`. */
+export function meanOfPlantings(
+  plan: Planted,
+  group: RootedInWater,
+  trait: (planting: Planting) => number,
+): number {
+  let [all, sum] = [0, 0];
+  for (const planting of plantingsOf(plan, group)) {
+    const biomass = biomassOf(plan, group, planting);
     all += biomass;
-    users += biomass * (planting.bicarbonate ?? 0);
+    sum += biomass * trait(planting);
   }
-  return all > 0 ? users / all : 0;
+  return all > 0 ? sum / all : 0;
+}
+
+/** Share of the submerged plants that use bicarbonate, by biomass on the first day [0..1]; 0 without any. `derived`. */
+export function bicarbonateUsers(plan: Planted): number {
+  return meanOfPlantings(plan, 'submerged', ({ bicarbonate = 0 }) => bicarbonate);
 }
 
 /** Part of a group that no animal takes on the first day [0..1], kept all run: mean over its plantings. `derived`. */
-export function toughPart(plan: Plan, group: RootedInWater): number {
-  let all = 0;
-  let edible = 0;
-  for (const planting of plantingsOf(plan, group)) {
-    const biomass = planting.cover * planting.fullCoverBiomass;
-    all += biomass;
-    edible += biomass * (planting.edible ?? 1);
-  }
-  return all > 0 ? 1 - edible / all : 0;
+export function toughPart(plan: Planted, group: RootedInWater): number {
+  if (plantingsOf(plan, group).length === 0) return 0;
+  return 1 - meanOfPlantings(plan, group, ({ edible = 1 }) => edible);
 }
 
 /** Biomass of a group at full cover of its ground [mol C]: mean of the plantings, 0 without any. `derived`. */
-export function fullCover(plan: Plan, group: RootedInWater = 'submerged'): number {
+export function fullCover(plan: Planted, group: RootedInWater = 'submerged'): number {
   const plantings = plantingsOf(plan, group);
   if (plantings.length === 0) return 0;
   const perArea =

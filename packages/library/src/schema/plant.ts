@@ -23,6 +23,8 @@ export const plantSchema = z.strictObject({
   growth: quantity('rate', { min: 0.0003 / 86_400, max: 0.6 / 86_400 }).optional(),
   /** Whether it uses bicarbonate beside carbon dioxide under water: 0 no, 1 yes. */
   bicarbonate: quantity('share', { min: 0, max: 1 }).optional(),
+  /** Breakdown of its dead parts in water over that of soft shoots; the usual one of its group when left out. */
+  breakdown: quantity('share', { min: 0.01, max: 5 }).optional(),
   /** Shares of dry mass; dry matter of fresh mass. */
   tissue: z.strictObject({ nitrogen: share, phosphorus: share, dryMatter: share }).optional(),
   /** Part of it that animals without special taste eat; by how dry and how well defended its leaves are when left out. */

@@ -17,6 +17,7 @@ export function plantingOf(content: PlantingContent, index: number, library: Lib
     light: { least: plant.light.least.value, good: plant.light.good.value },
     edible: edibleOf(plant),
     ...bearsOf(plant),
+    ...(plant.breakdown ? { breakdown: plain(plant.breakdown, 'share') } : {}),
     ...(plant.bicarbonate ? { bicarbonate: plain(plant.bicarbonate, 'share') } : {}),
     ...(content.start === 'fragments' ? { fragments: true } : {}),
     ...(content.chance === undefined ? {} : { chance: content.chance }),
@@ -79,7 +80,7 @@ export function populationOf(content: AnimalsContent, animal: Organism): Populat
     traits,
     founders: (content.after ?? 0) > 0 ? [] : foundersOf(content),
     zone: content.zone,
-    ...(shell > 0 ? { shell } : {}),
+    ...(shell > 0 ? { shell, ...(animal.shellMineral ? { shellMineral: animal.shellMineral } : {}) } : {}),
     ...(content.chance === undefined ? {} : { chance: content.chance }),
   };
 }
