@@ -13,10 +13,12 @@ import {
 } from './experiments/duckweed.ts';
 import { leafBreakdown, leafLeaching } from './experiments/leaf-litter.ts';
 import { leavesOnLand } from './experiments/leaves-on-land.ts';
+import { mouldOnWood } from './experiments/mould-on-wood.ts';
 import { coldNitrification, filterStart, nitrificationBalance } from './experiments/nitrification.ts';
 import { faecesRespiration, feedDemand, feedRespiration } from './experiments/oxygen-demand.ts';
 import { periphytonProduction, periphytonSaturation, periphytonStock } from './experiments/periphyton.ts';
 import { plantRemains } from './experiments/plant-remains.ts';
+import { plantWall } from './experiments/plant-wall.ts';
 import { mossEvaporation, mossMat, plantTranspiration, sphagnumYield } from './experiments/plants-on-land.ts';
 import { mossAcidity, peatCapacity, woodCarbon } from './experiments/wood-and-moss.ts';
 
@@ -52,6 +54,8 @@ const EXPERIMENTS: readonly Experiment[] = [
   sphagnumYield,
   mossEvaporation,
   plantTranspiration,
+  mouldOnWood,
+  plantWall,
 ];
 
 /** Family a case belongs to, in words; its topic where none fits. */
