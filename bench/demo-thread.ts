@@ -29,7 +29,10 @@ function expectedRunTime(): number {
 
 function inThread(from: number, to: number): Promise<MemberBatch> {
   return new Promise((resolve, reject) => {
-    const worker = new Worker(new URL(import.meta.url), { workerData: { from, to } });
+    const worker = new Worker(new URL(import.meta.url), {
+      workerData: { from, to },
+      resourceLimits: { maxYoungGenerationSizeMb: 4 },
+    });
     worker.once('message', resolve);
     worker.once('error', reject);
   });

@@ -5,8 +5,8 @@ import { doublingSteps, fixedSteps } from '../integrators/positivity-courses.ts'
 
 type Raw = Readonly<Record<string, unknown>>;
 
-/** The scheme the engine's integrator is, where every pool is weighted. */
-const SCHEME = 'MPRK43I(0.5,0.75)';
+/** The schemes the engine's integrator is, where every pool is weighted, by order. */
+const ORDERS: Readonly<Record<string, 2 | 3>> = { 'MPRK22(1)': 2, 'MPRK43I(0.5,0.75)': 3 };
 
 /** Tolerances follow from the digits printed; SOURCE.md has the reasons. */
 const PRINTED = {
@@ -20,9 +20,10 @@ const PRINTED = {
 
 const asList = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
 
-/** Every course, single step and doubling course of that scheme as one case each. */
+/** Every course, single step and doubling course of those schemes as one case each. */
 function flattened(document: Raw): Raw[] {
-  const isOurs = (scheme: unknown): scheme is Raw => isRecord(scheme) && scheme.scheme === SCHEME;
+  const isOurs = (scheme: unknown): scheme is Raw =>
+    isRecord(scheme) && typeof scheme.scheme === 'string' && Object.hasOwn(ORDERS, scheme.scheme);
   const problems = [...asList(document.problems), document.open_system].filter(isRecord);
   const courses = problems.flatMap((problem) =>
     asList(problem.schemes)
@@ -58,13 +59,16 @@ function expectedOf(raw: Raw): Map<string, Expected> {
 
 const bare = (value: Figure['value']): Figure => ({ value, unit: '-' });
 
+const orderOf = (inputs: Inputs): 2 | 3 => ORDERS[inputs.text('scheme')]!;
+
 function courseFigures(inputs: Inputs, wanted: ReadonlyMap<string, Expected>): Figures {
   const steps = inputs.numbers('steps', '-');
   const reference = inputs.numbers('reference', '-');
   const start = inputs.numbers('y0', '-');
   const end = inputs.number('T', '-');
+  const order = orderOf(inputs);
   const after = new Map(
-    steps.map((n) => [n, fixedSteps(inputs.text('problem'), start, { h: end / n, count: n })]),
+    steps.map((n) => [n, fixedSteps(inputs.text('problem'), start, { h: end / n, count: n, order })]),
   );
   const largest = Math.max(...reference);
   const errors = steps.map(
@@ -88,12 +92,17 @@ const calculate: Calculation = (inputs, wanted) => {
   if (form === 'course') return courseFigures(inputs, wanted);
   const start = inputs.numbers('y0', '-');
   if (form === 'step') {
-    const state = fixedSteps(inputs.text('problem'), start, { h: inputs.number('h', '-'), count: 1 });
+    const state = fixedSteps(inputs.text('problem'), start, {
+      h: inputs.number('h', '-'),
+      count: 1,
+      order: orderOf(inputs),
+    });
     return { state: bare(state) };
   }
   const { moments, least } = doublingSteps(start, {
     h: inputs.number('first_h', '-'),
     count: inputs.number('n_steps', '-'),
+    order: orderOf(inputs),
   });
   return {
     'time and state after 30 steps': bare(moments[29]!),

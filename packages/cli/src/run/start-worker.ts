@@ -8,6 +8,9 @@ export function threadCount(pieces: number): number {
   return Math.min(pieces, MOST_WORKERS, Math.max(1, availableParallelism()));
 }
 
+/** What a run makes is short-lived: a small young generation keeps each thread small and costs no time. */
+const resourceLimits = { maxYoungGenerationSizeMb: 4 };
+
 /** Where a worker's code lies: built, and as TypeScript source. */
 export interface WorkerCode {
   readonly built: URL;
@@ -16,7 +19,7 @@ export interface WorkerCode {
 
 /** Starts a worker: the built one, or the TypeScript source when this runs from source. */
 export function startWorker({ built, source }: WorkerCode, workerData: unknown): Worker {
-  if (import.meta.url.endsWith('.js')) return new Worker(built, { workerData });
+  if (import.meta.url.endsWith('.js')) return new Worker(built, { workerData, resourceLimits });
   const code = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source.href)}); })`;
-  return new Worker(code, { eval: true, workerData });
+  return new Worker(code, { eval: true, workerData, resourceLimits });
 }

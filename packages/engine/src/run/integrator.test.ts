@@ -46,6 +46,9 @@ const PURE: IntegratorOptions = { explicitShare: 0, weightTolerance: 1e-14, most
 // Burchard, Deleersnijder & Meister 2003: y1' = y2 - 5 y1, y1 + y2 = 1; exact y1 = 1/6 + (y1(0) - 1/6) e^(-6t).
 const EXCHANGE = [flow(0, 1, (y) => 5 * y[0]!), flow(1, 0, (y) => y[1]!)];
 
+/** The scheme of order 2, weighted and as it runs. */
+const SECOND: IntegratorOptions = { order: 2 };
+
 function exchangeError(steps: number, options: IntegratorOptions): number {
   const y = Float64Array.of(0.9, 0.1);
   const integrator = createIntegrator(transferSystem(EXCHANGE), 2, options);
@@ -77,6 +80,27 @@ describe('one step', () => {
     const order = Math.log2(exchangeError(320, options) / exchangeError(640, options));
     expect(order).toBeGreaterThan(2.8);
     expect(order).toBeLessThan(3.2);
+  });
+
+  it('is implicit in the scheme of order 2 as well', () => {
+    // yp = 1/(1 + q); y = 1/(1 + q (1/2 + yp/2)/yp).
+    for (const q of [0.1, 1, 10, 1e4]) {
+      const yp = 1 / (1 + q);
+      const expected = 1 / (1 + (q * (0.5 + 0.5 * yp)) / yp);
+      const y = Float64Array.of(1);
+      const transfers: Transfer[] = [{ moves: { 0: -1 }, rate: (v) => v[0]! }];
+      createIntegrator(transferSystem(transfers), 1, { ...PURE, ...SECOND }).step(y, q, new Float64Array(1));
+      expect(y[0]! / expected).toBeCloseTo(1, 12);
+    }
+  });
+
+  it.each([
+    ['weighted throughout', { ...PURE, ...SECOND }],
+    ['as by default', SECOND],
+  ])('is of second order where asked, %s', (_name, options) => {
+    const order = Math.log2(exchangeError(320, options) / exchangeError(640, options));
+    expect(order).toBeGreaterThan(1.9);
+    expect(order).toBeLessThan(2.1);
   });
 
   it('adds the extents that account for the change', () => {
@@ -139,13 +163,14 @@ describe('any system at any step', () => {
     start: fc.array(content, { minLength: POOLS, maxLength: POOLS }),
     h: decades(0, 6),
     explicitShare: fc.constantFrom(0, 0.2, 0.5),
+    order: fc.constantFrom<(2 | 3)[]>(2, 3),
   });
 
   it('keeps every pool >= 0 and every balance to rounding', () => {
     fc.assert(
-      fc.property(worlds, ({ drafts, element, start, h, explicitShare }) => {
+      fc.property(worlds, ({ drafts, element, start, h, explicitShare, order }) => {
         const transfers = drafts.map((one) => balancedTransfer(one, element));
-        const integrator = createIntegrator(transferSystem(transfers), POOLS, { explicitShare });
+        const integrator = createIntegrator(transferSystem(transfers), POOLS, { explicitShare, order });
         const y = Float64Array.from(start);
         const before = sum(y.map((v, i) => v * element[i]!));
         const extents = new Float64Array(transfers.length);
@@ -314,6 +339,7 @@ describe('what it refuses', () => {
     );
     expect(() => createIntegrator(one(1), 2, { relativeTolerance: 0 })).toThrow(RangeError);
     expect(() => createIntegrator(one(1), 2, { explicitShare: 0.9 })).toThrow(RangeError);
+    expect(() => createIntegrator(one(1), 2, { order: 4 as 3 })).toThrow('order = 4');
     expect(() => createIntegrator(one(1), 1)).toThrow(RangeError);
   });
 });

@@ -1,6 +1,6 @@
 import { cbrt } from '../numerics/elementary.ts';
 import type { ReactionSystem } from '../process/compose.ts';
-import { formUpdate, startStage, sumUp } from './patankar-balance.ts';
+import { formUpdate, type StageReference, startStage, sumUp } from './patankar-balance.ts';
 import {
   type PatankarNetwork,
   type PatankarStage,
@@ -11,6 +11,8 @@ import { policyWorkspace, solveTogether } from './patankar-policy.ts';
 import { solveBySweeps } from './patankar-weights.ts';
 
 export interface IntegratorOptions {
+  /** Of the scheme: 3, or 2 at half the cost a step. */
+  readonly order?: 2 | 3;
   /** Relative error allowed per step [1]. */
   readonly relativeTolerance?: number;
   /** Absolute error allowed per step [unit of the states]. */
@@ -57,10 +59,8 @@ export interface Integrator {
   advance(values: Float64Array, duration: number, extents: Float64Array): void;
 }
 
-/** Below this a reference content is not divided by [unit of the states]. */
-const LEAST_REFERENCE = 1e-200;
-const atLeast = (content: number): number => Math.max(content, LEAST_REFERENCE);
 const DEFAULTS: Required<IntegratorOptions> = {
+  order: 3,
   relativeTolerance: 1e-3,
   absoluteTolerance: 1e-9,
   leastStep: 1,
@@ -73,7 +73,8 @@ const DEFAULTS: Required<IntegratorOptions> = {
 function checkOptions(options: Required<IntegratorOptions>): void {
   for (const [name, value] of Object.entries(options)) {
     const isAllowed = name === 'explicitShare' ? value >= 0 && value <= 0.5 : value > 0;
-    if (!isAllowed) throw new RangeError(`${name} = ${value}`);
+    if (!isAllowed || (name === 'order' && value !== 2 && value !== 3))
+      throw new RangeError(`${name} = ${value}`);
   }
 }
 
@@ -82,13 +83,16 @@ type Rates = Pick<ReactionSystem, 'start' | 'index' | 'coefficient' | 'evaluate'
 };
 
 /**
- * Integrator of a reaction system: a modified Patankar-Runge-Kutta scheme of third order with one factor per
- * reaction. With R the rates, S the stoichiometry and phi_r the least y_i / sigma_i among the reactants of r:
+ * Integrator of a reaction system: a modified Patankar-Runge-Kutta scheme of third or second order with one factor per
+ * reaction. With R the rates, S the stoichiometry and phi_r the least y_i / sigma_i among the reactants of r, of order 3:
  *   y2      = y^n + h S (1/2 R(y^n) phi)                             sigma = y^n
  *   y3      = y^n + h S (3/4 R(y2) phi)                              sigma = y2^2 / y^n
  *   yp      = y^n + h S (R(y2) phi)                                  sigma = y2^2 / y^n
  *   y^{n+1} = y^n + h S ((2/9 R(y^n) + 1/3 R(y2) + 4/9 R(y3)) phi)   sigma = yp
- * Each is implicit in phi; yp, of second order, gives the error. Pools of which a stage takes no more than
+ * Each is implicit in phi; yp, of second order, gives the error. Of order 2, with yp of first order:
+ *   yp      = y^n + h S (R(y^n) phi)                                 sigma = y^n
+ *   y^{n+1} = y^n + h S ((1/2 R(y^n) + 1/2 R(yp)) phi)               sigma = yp
+ * Pools of which a stage takes no more than
  * `explicitShare` count with y_i / sigma_i = 1. Every linear invariant of S holds to rounding and every state
  * stays >= 0 at any h.
  * @param system reactions with rates >= 0 that vanish with each consumed pool
@@ -96,7 +100,8 @@ type Rates = Pick<ReactionSystem, 'start' | 'index' | 'coefficient' | 'evaluate'
  * @param options tolerances and step bounds, all > 0
  * @throws RangeError when an option is out of range, a reaction changes something that is not a state, and, in use,
  *   when a rate is negative or not finite, a state is negative or not finite, or a step is not positive
- * @source kopecz-meister-2018-third, MPRK43I(1/2, 3/4) (the scheme for single reactants); broekhuizen-2008 and
+ * @source kopecz-meister-2018-third, MPRK43I(1/2, 3/4), and kopecz-meister-2018, MPRK22(1) (the schemes for single
+ *   reactants); broekhuizen-2008 and
  *   radtke-burchard-2015 (factors per reaction); docs/decisions/0002-integrator.md
  */
 export function createIntegrator(
@@ -131,6 +136,10 @@ class PatankarIntegrator implements Integrator {
   private readonly third: Float64Array;
   private readonly halfway: Float64Array;
   private readonly prediction: Float64Array;
+  /** What the weights of the four solutions refer to: the start, what halfway points to, the prediction. */
+  private readonly fromBegin: StageReference;
+  private readonly fromHalfway: StageReference;
+  private readonly fromPrediction: StageReference;
   private nextStep: number;
 
   constructor(system: Rates, stateCount: number, options: Required<IntegratorOptions>) {
@@ -147,6 +156,9 @@ class PatankarIntegrator implements Integrator {
     this.third = new Float64Array(reactionCount);
     this.halfway = new Float64Array(poolCount);
     this.prediction = new Float64Array(poolCount);
+    this.fromBegin = { contents: this.stage.begin, mostGrowth: 0 };
+    this.fromHalfway = { contents: this.halfway, mostGrowth: options.mostGrowth };
+    this.fromPrediction = { contents: this.prediction, mostGrowth: 0 };
     this.nextStep = options.firstStep;
   }
 
@@ -178,7 +190,7 @@ class PatankarIntegrator implements Integrator {
       const isLast = wanted >= remaining;
       const h = isLast ? remaining : Math.min(wanted, Math.max(remaining / 2, leastStep));
       const error = this.attempt(values, h);
-      const growth = error > 0 ? 0.9 / cbrt(error) : 4;
+      const growth = error > 0 ? 0.9 / this.rootOf(error) : 4;
       const isAtFloor = h <= leastStep;
       if (error <= 1 || isAtFloor) {
         if (error > 1) this.counters.floorHits += 1;
@@ -220,71 +232,68 @@ class PatankarIntegrator implements Integrator {
     }
   }
 
+  /** What a step's error shrinks as, when the step does. */
+  private rootOf(error: number): number {
+    return this.options.order === 2 ? Math.sqrt(error) : cbrt(error);
+  }
+
   /** Computes a step of h into the workspace; `values` holds a stage afterwards. Returns the relative error. */
   private attempt(values: Float64Array, h: number): number {
-    const { begin, reference, nominal, extent } = this.stage;
-    const { first, second, third, halfway, prediction } = this;
-    for (let pool = 0; pool < begin.length; pool += 1) {
-      reference[pool] = atLeast(begin[pool]!);
-    }
-    this.propose(0.5 * h, first);
-    this.solveStage(halfway);
-    this.evaluateAt(halfway, values, second);
-
-    this.referToExtrapolated(halfway);
-    this.propose(0.75 * h, second);
-    this.solveStage(prediction);
-    this.evaluateAt(prediction, values, third);
-
-    this.propose(h, second);
-    this.solveStage(prediction);
-
-    for (let pool = 0; pool < begin.length; pool += 1) {
-      reference[pool] = atLeast(prediction[pool]!);
-    }
-    for (let r = 0; r < nominal.length; r += 1) {
-      const amount = h * ((2 / 9) * first[r]! + (1 / 3) * second[r]! + (4 / 9) * third[r]!);
-      nominal[r] = amount;
-      extent[r] = amount;
-    }
-    this.solve();
+    if (this.options.order === 2) this.proposeSecondOrder(values, h);
+    else this.proposeThirdOrder(values, h);
+    this.solve(this.fromPrediction);
     if (formUpdate(this.network, this.stage) > 0) this.counters.repairs += 1;
     return this.error();
   }
 
-  /** Sets the unweighted extents of a stage [extent], which hold until weights are found: rates over a duration [s]. */
-  private propose(duration: number, rates: Float64Array): void {
-    const { nominal, extent } = this.stage;
+  /** Leaves the prediction yp in `prediction` and the step's unweighted extents in the stage. */
+  private proposeSecondOrder(values: Float64Array, h: number): void {
+    const { nominal } = this.stage;
+    const { first, second, prediction } = this;
+    this.propose(h, first);
+    this.solveStage(this.fromBegin, prediction);
+    this.evaluateAt(prediction, values, second);
+    for (let r = 0; r < nominal.length; r += 1) nominal[r] = 0.5 * h * (first[r]! + second[r]!);
+  }
+
+  private proposeThirdOrder(values: Float64Array, h: number): void {
+    const { nominal } = this.stage;
+    const { first, second, third, halfway, prediction } = this;
+    this.propose(0.5 * h, first);
+    this.solveStage(this.fromBegin, halfway);
+    this.evaluateAt(halfway, values, second);
+
+    this.propose(0.75 * h, second);
+    this.solveStage(this.fromHalfway, prediction);
+    this.evaluateAt(prediction, values, third);
+
+    this.propose(h, second);
+    this.solveStage(this.fromHalfway, prediction);
+
     for (let r = 0; r < nominal.length; r += 1) {
-      const amount = duration * rates[r]!;
-      nominal[r] = amount;
-      extent[r] = amount;
+      nominal[r] = h * ((2 / 9) * first[r]! + (1 / 3) * second[r]! + (4 / 9) * third[r]!);
     }
   }
 
-  /** sigma = y2^2 / y^n, what y2 at half the step points to at its end; no more than `mostGrowth` y2. */
-  private referToExtrapolated(halfway: Float64Array): void {
-    const { begin, reference } = this.stage;
-    const { mostGrowth } = this.options;
-    for (let pool = 0; pool < begin.length; pool += 1) {
-      const content = atLeast(halfway[pool]!);
-      const start = begin[pool]!;
-      reference[pool] =
-        content < mostGrowth * start ? atLeast((content / start) * content) : mostGrowth * content;
-    }
+  /** Sets the unweighted extents of a stage [extent]: rates over a duration [s]. */
+  private propose(duration: number, rates: Float64Array): void {
+    const { nominal } = this.stage;
+    for (let r = 0; r < nominal.length; r += 1) nominal[r] = duration * rates[r]!;
   }
 
-  private solve(): void {
-    startStage(this.network, this.stage, this.options.explicitShare);
-    if (this.stage.weightedCount === 0) return;
-    if (solveBySweeps(this.network, this.stage, this.options.weightTolerance)) return;
+  private solve(reference: StageReference): void {
+    const { network, stage, options } = this;
+    stage.extent.set(stage.nominal);
+    startStage(network, stage, options.explicitShare, reference);
+    if (stage.weightedCount === 0) return;
+    if (solveBySweeps(network, stage, options.weightTolerance)) return;
     this.counters.jointSolutions += 1;
-    if (!solveTogether(this.network, this.stage, this.joint)) this.counters.unsettled += 1;
+    if (!solveTogether(network, stage, this.joint)) this.counters.unsettled += 1;
   }
 
   /** Solves a stage; the contents, of weighted pools from their weights and so > 0, go into `result`. */
-  private solveStage(result: Float64Array): void {
-    this.solve();
+  private solveStage(from: StageReference, result: Float64Array): void {
+    this.solve(from);
     const { reference, weight, weighted, weightedCount } = this.stage;
     const { drawn } = this.network;
     sumUp(this.network, this.stage, result);

@@ -5,28 +5,63 @@ const EPSILON = 2.220446049250313e-16;
 /** What a repair leaves in a pool, as a share of what passed through it. */
 const MARGIN = 1e-12;
 
+/** Below this a reference content is not divided by [unit of the states]. */
+const LEAST_REFERENCE = 1e-200;
+
+/** What the weights of a stage refer to. */
+export interface StageReference {
+  /** Contents by pool, of the start or of an earlier stage. */
+  readonly contents: Float64Array;
+  /** Sets sigma = y^2 / y^n, what contents at half the step point to at its end, no more than this times y; 0: sigma = y. */
+  readonly mostGrowth: number;
+}
+
+function referenceOf({ contents, mostGrowth }: StageReference, begin: Float64Array, pool: number): number {
+  const content = Math.max(contents[pool]!, LEAST_REFERENCE);
+  if (mostGrowth === 0) return content;
+  const start = begin[pool]!;
+  return content < mostGrowth * start
+    ? Math.max((content / start) * content, LEAST_REFERENCE)
+    : mostGrowth * content;
+}
+
+/** Sets weights and factors back to 1 where the last stage moved them. */
+function forgetWeights({ drawn, consumerStart, consumer }: PatankarNetwork, stage: PatankarStage): void {
+  const { weight, factor, weighted, weightedCount } = stage;
+  for (let k = 0; k < weightedCount; k += 1) {
+    const p = weighted[k]!;
+    weight[drawn[p]!] = 1;
+    for (let e = consumerStart[p]!; e < consumerStart[p + 1]!; e += 1) factor[consumer[e]!] = 1;
+  }
+}
+
 /**
  * Lists the pools to be weighted: those of which h R takes more than the share `explicitShare` of y^n. The rest keep
  * at least 1 - explicitShare of y^n whatever else happens, since the factors of reactions that take from them never
  * exceed 1. All factors and weights start from 1, extents from h R as they were proposed.
  * @source derived
  */
-export function startStage(network: PatankarNetwork, stage: PatankarStage, explicitShare: number): void {
+export function startStage(
+  network: PatankarNetwork,
+  stage: PatankarStage,
+  explicitShare: number,
+  reference: StageReference,
+): void {
   const { drawn, consumerStart, consumer, consumed } = network;
-  const { begin, nominal, weight, factor, weighted } = stage;
+  const { begin, nominal, weighted } = stage;
+  forgetWeights(network, stage);
   let count = 0;
   for (let p = 0, e = 0; p < drawn.length; p += 1) {
     const end = consumerStart[p + 1]!;
     let loss = 0;
     for (; e < end; e += 1) loss += consumed[e]! * nominal[consumer[e]!]!;
-    if (loss <= explicitShare * begin[drawn[p]!]!) continue;
+    const pool = drawn[p]!;
+    if (loss <= explicitShare * begin[pool]!) continue;
     weighted[count] = p;
+    stage.reference[pool] = referenceOf(reference, begin, pool);
     count += 1;
   }
   stage.weightedCount = count;
-  if (count === 0) return;
-  for (let pool = 0; pool < weight.length; pool += 1) weight[pool] = 1;
-  for (let r = 0; r < factor.length; r += 1) factor[r] = 1;
 }
 
 /** y = y^n + S (h R phi) into `result`: every reaction is scaled as a whole, so what it moves stays in balance. */

@@ -119,7 +119,7 @@ export function patankarNetwork(system: ReactionRows, stateCount: number): Patan
 export interface PatankarStage {
   /** Contents at the start of the step, y^n. */
   readonly begin: Float64Array;
-  /** What the weights refer to, sigma, > 0: y^n in the first stage, the first stage's result in the second. */
+  /** What the weights refer to, sigma, > 0; set for pools that are weighted. */
   readonly reference: Float64Array;
   /** Unweighted extents h R. */
   readonly nominal: Float64Array;
@@ -144,8 +144,8 @@ export function patankarStage({ poolCount, reactionCount, drawn }: PatankarNetwo
     nominal: new Float64Array(reactionCount),
     weighted: new Int32Array(drawn.length),
     weightedCount: 0,
-    weight: new Float64Array(poolCount),
-    factor: new Float64Array(reactionCount),
+    weight: new Float64Array(poolCount).fill(1),
+    factor: new Float64Array(reactionCount).fill(1),
     extent: new Float64Array(reactionCount),
     content: new Float64Array(poolCount),
   };

@@ -1,6 +1,5 @@
 import { DISSOLVED_IDS, type WaterComposition } from '../plan/water-composition.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
-import { equilibrateWithAir } from '../water/equilibrate-with-air.ts';
 import type { World } from './world.ts';
 
 /**
@@ -8,14 +7,13 @@ import type { World } from './world.ts';
  * `temperature`, its inorganic carbon and oxygen. Does not change the world's volume.
  * @param volume [m3], >= 0
  * @param temperature of the water poured [degC]
- * @source derived: amount = concentration x volume; the gases as `equilibrateWithAir`
+ * @source derived: amount = concentration x volume; the gases as `pouredGases`
  */
 export function pour(world: World, water: WaterComposition, volume: number, temperature: number): void {
   const { values, setting } = world;
   for (const id of DISSOLVED_IDS) values[V[id]] = values[V[id]]! + water[id] * volume;
   if (water.copper) values[V.copper] = values[V.copper]! + water.copper * volume;
-  const { carbonDioxide, pressure } = setting.plan.room;
-  const gases = equilibrateWithAir(water, temperature, { carbonDioxide, pressure }, world.poured);
+  const gases = setting.poured.at(water, temperature);
   values[V.dissolvedInorganicCarbon] =
     values[V.dissolvedInorganicCarbon]! + gases.dissolvedInorganicCarbon * volume;
   values[V.oxygen] = values[V.oxygen]! + gases.oxygen * volume;

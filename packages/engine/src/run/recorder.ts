@@ -4,7 +4,7 @@ import type { AirConditions } from '../life/surroundings.ts';
 import { conversion } from '../units/convert.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { waterColour } from '../water/colour.ts';
-import { Workspace } from '../water/equilibrium/workspace.ts';
+import { RUN_TOLERANCE, Workspace } from '../water/equilibrium/workspace.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { waterReport } from '../water/water-report.ts';
 import { fullCover, PLANT_POOLS, type RootedInWater } from './plant-cover.ts';
@@ -105,6 +105,7 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
   const ofPopulations = populationSeries(byId);
   let stands: readonly (Float64Array | undefined)[] | undefined;
   const water = new Workspace();
+  water.tolerance = RUN_TOLERANCE;
   let sums = emptySums();
   /** Of the evening before [µS/cm]. */
   let conductivity: number | undefined;

@@ -8,6 +8,7 @@ import type { Plan } from '../plan/plan.ts';
 import { type FeedingTimes, feedingTimes, hourOf } from './feeding-times.ts';
 import { landStands } from './land-stands.ts';
 import { plantedBiomass } from './plant-cover.ts';
+import { type PouredGases, pouredGases } from './poured-gases.ts';
 import { SERIES, type SeriesId } from './series.ts';
 import { wetShare } from './wet-share.ts';
 import { shoreFor } from './way-out.ts';
@@ -29,6 +30,8 @@ export interface RunSetting {
   readonly stands: readonly LandStand[];
   /** Where water and land meet; left out where nobody lives who could drown. */
   readonly shore: Shore | undefined;
+  /** Gases of the waters poured in. */
+  readonly poured: PouredGases;
 }
 
 /** Longest stretch the cycle runs before it is sampled [h]: light moves acidity and oxygen faster than the dark does. */
@@ -125,5 +128,6 @@ export function settingOf(plan: Plan, days: number, stages: readonly string[]): 
     ],
     stands,
     shore: shoreFor(plan),
+    poured: pouredGases(plan.room),
   };
 }

@@ -5,16 +5,13 @@ import { CONSTANTS_TABLE } from './equilibrium/constants-table.ts';
 import { CARBON_CLOSED, K, PASS, SPECIES, STATE, TOTAL, TOTAL_COUNT } from './equilibrium/layout.ts';
 import { DISSOLVED_AMOUNTS, loadAmounts } from './equilibrium/load-amounts.ts';
 import { solvePH } from './equilibrium/solve.ts';
-import { conservativeAlkalinity, Workspace } from './equilibrium/workspace.ts';
+import { conservativeAlkalinity, RUN_TOLERANCE, Workspace } from './equilibrium/workspace.ts';
 import { ATMOSPHERE, oxygenPressureFactor } from './gases.ts';
 import { siteDensityPerCarbon } from './organic-acids.ts';
 
 export interface WaterChemistryParameters {
   readonly organicChargeDensity: number;
 }
-
-/** Of the solver in the run: far below what interpolating the constants costs (4e-7 in pH, 8e-7 in a constant). */
-const RUN_TOLERANCE = 1e-10;
 
 const PROVIDED = [
   'pH',
