@@ -35,7 +35,6 @@ const PLACE: PlaceFacts = {
   height: 50,
   openCover: 0.03,
   gaps: [],
-  hasWayOut: true,
   feedsWater: true,
   feedsLand: false,
 };
@@ -78,7 +77,6 @@ describe('conflicts', () => {
     );
     expect(kinds(conflictsOf([{ ...CRAB, count: 30 }], PLACE))).toContain('space crab');
     expect(kinds(conflictsOf([CRAB], { ...PLACE, openCover: 0, feedsWater: false }))).toEqual(['law crab']);
-    expect(kinds(conflictsOf([CRAB], { ...PLACE, hasWayOut: false }))).toContain('drowning crab');
   });
 
   it('tell of mouths that no prey here fits', () => {

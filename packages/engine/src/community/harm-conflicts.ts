@@ -108,8 +108,8 @@ function copper(one: Inhabitant, { fill }: PlaceFacts): Conflict[] {
   ];
 }
 
-/** Days that ammonia and nitrite usually take to come and go in a new filter. @source common practice, no source */
-const RUN_IN = 28;
+/** Days that ammonia and nitrite usually take to come and go in a new filter [d]. @source common practice, no source */
+export const RUN_IN = 28;
 /** Lethal nitrite above which a filter not run in is no matter [mg N/L]. @source assumed */
 const STURDY = 50;
 

@@ -1,4 +1,5 @@
 import type { DayLight } from '../life/awake.ts';
+import type { Shore } from '../life/drowning.ts';
 import type { AnimalTraits, PreyKind } from '../life/traits.ts';
 import type { SeriesId } from '../run/series.ts';
 
@@ -32,6 +33,8 @@ export interface Inhabitant {
   }[];
   /** Planned, adults and young; left out when only species are compared. */
   readonly count?: number;
+  /** Day of the run on which the first of them move in. */
+  readonly firstDay?: number;
   readonly leastFounders: Sourced;
   readonly ways: {
     readonly climbsGlass?: boolean | undefined;
@@ -60,8 +63,12 @@ export interface PlaceFacts {
   readonly openCover: number;
   /** Vents, mesh, slits and the overflow: what it is called, and the width of a body that passes [mm]. */
   readonly gaps: readonly { readonly name: string; readonly width: number }[];
-  /** Whether a slope, a ledge or a piece leads out of the water. */
-  readonly hasWayOut: boolean;
+  /** Where water and land meet. */
+  readonly shore?: Shore;
+  /** What it is filled with: conductivity [mS/cm], general hardness [degrees dGH], copper [µg/L]. */
+  readonly fill?: { readonly conductivity: number; readonly hardness: number; readonly copper: number };
+  /** Whether the filter is run in on the first day. */
+  readonly isRunIn?: boolean;
   readonly feedsWater: boolean;
   readonly feedsLand: boolean;
   /** Feedings at an hour: where, when ('21:00') and in which light. */
@@ -81,6 +88,9 @@ export const CONFLICT_KINDS = [
   'space',
   'way out',
   'drowning',
+  'salt',
+  'copper',
+  'too soon',
   'never breeds',
   'toxin',
   'disease',

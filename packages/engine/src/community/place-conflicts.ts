@@ -95,20 +95,6 @@ function wayOut(one: Inhabitant, place: PlaceFacts): Conflict[] {
   ];
 }
 
-function drowning(one: Inhabitant, place: PlaceFacts): Conflict[] {
-  if (!one.ways.needsWayOut || place.hasWayOut || place.water <= 0) return [];
-  return [
-    {
-      kind: 'drowning',
-      who: [one.id],
-      severity: 'warning',
-      sentence: `${capital(one.name)} drown where no slope leads out of the water.`,
-      source: 'common practice, no source',
-      mend: 'Add a margin, or wood and plants that reach from the water to the land.',
-    },
-  ];
-}
-
 function neverBreeds(one: Inhabitant): Conflict[] {
   if (one.traits.development !== 'brackish larvae') return [];
   return [
@@ -174,12 +160,12 @@ function toxins(all: readonly Inhabitant[]): Conflict[] {
   });
 }
 
-/** Too few, too small a place, ways out, drowning, larvae that need salt, poison, disease, law. @source derived */
+/** Too few, too small a place, ways out, larvae that need salt, poison, disease, law. @source derived */
 export function placeConflicts(all: readonly Inhabitant[], place: PlaceFacts | undefined): Conflict[] {
   return [
     ...all.flatMap((one) => [
       ...tooFew(one),
-      ...(place ? [...tooSmall(one, place), ...wayOut(one, place), ...drowning(one, place)] : []),
+      ...(place ? [...tooSmall(one, place), ...wayOut(one, place)] : []),
       ...neverBreeds(one),
       ...risks(one),
     ]),

@@ -190,7 +190,7 @@ function saltTraits({ salt }: KindRules, told: NonNullable<HarmedKind['conductiv
  * Strip along the shore from which animals get into the water a day [m/d]: those that live half in it go there by
  * themselves; climbers get out by the glass four times in five. Time afloat [d] by place of life. @source assumed
  */
-const STRAY = { land: 0.005, amphibious: 0.03, water: 0 } as const;
+const STRAY = { land: 0.002, amphibious: 0.03, water: 0 } as const;
 const CLIMBERS = 0.2;
 const AFLOAT = { land: 0.5, amphibious: 3, water: 100 } as const;
 const FLOATERS = 10;

@@ -1,19 +1,22 @@
 import {
+  convert,
   dayLightAt,
-  escapeFigures,
-  fieldGrid,
   gapFigures,
   geometryOf,
   type Inhabitant,
+  lampSegments,
+  MOLAR_MASS,
   type PlaceFacts,
   type Plan,
-  lampSegments,
+  recipeWater,
   type SeriesId,
   type Sourced,
+  shoreOf,
 } from '@shoreglass/engine';
 import type { Library, Organism, Quantity } from '@shoreglass/library';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import { animalTraitsOf } from './animal-traits.ts';
+import { isRunIn } from './start-of.ts';
 
 const sourced = (quantity: Quantity): Sourced => ({ value: quantity.value, source: quantity.source });
 
@@ -37,7 +40,11 @@ function rangesOf(animal: Organism): Inhabitant['ranges'] {
  * @param count planned, adults and young; left out when only species are compared
  * @throws RangeError when its life history contradicts itself
  */
-export function inhabitantOf(animal: Organism, count?: number, name?: string): Inhabitant {
+export function inhabitantOf(
+  animal: Organism,
+  count?: number,
+  { name, firstDay }: { readonly name?: string | undefined; readonly firstDay?: number } = {},
+): Inhabitant {
   const { floor, water, height, groundPerAdult } = animal.space ?? {};
   return {
     id: animal.id,
@@ -46,6 +53,7 @@ export function inhabitantOf(animal: Organism, count?: number, name?: string): I
     traits: animalTraitsOf(animal).traits,
     ranges: rangesOf(animal),
     ...(count === undefined ? {} : { count }),
+    ...(firstDay === undefined ? {} : { firstDay }),
     leastFounders: sourced(animal.leastFounders),
     ways: animal.ways ?? {},
     space: {
@@ -64,8 +72,9 @@ export function inhabitantsOf({ animals = [] }: EnclosureContent, library: Libra
   for (const { species, adults = 0, juveniles = 0 } of animals)
     counts.set(species, (counts.get(species) ?? 0) + adults + juveniles);
   return [...counts].map(([species, count]) => {
-    const named = animals.find((each) => each.species === species)?.name;
-    return inhabitantOf(library.organism(species), count, named);
+    const own = animals.filter((each) => each.species === species);
+    const firstDay = Math.min(...own.map(({ after = 0 }) => after));
+    return inhabitantOf(library.organism(species), count, { name: own[0]?.name, firstDay });
   });
 }
 
@@ -87,10 +96,23 @@ export function placeFactsOf(plan: Plan): PlaceFacts {
     gaps: gapFigures(plan)
       .filter(({ place }) => place !== 'box.coverOpenFraction' || box.coverMesh !== undefined)
       .map(({ name, width }) => ({ name, width: width * 1000 })),
-    hasWayOut: escapeFigures(plan, fieldGrid(plan)).hasWayOut,
+    shore: shoreOf(plan),
+    fill: fillOf(plan),
+    isRunIn: isRunIn(plan.start),
     feedsWater: feeds.includes(false),
     feedsLand: feeds.includes(true),
     feedings: feedingsOf(plan),
+  };
+}
+
+/** The water a plan is filled with, as animals meet it on the first day. */
+function fillOf({ water, room }: Plan): NonNullable<PlaceFacts['fill']> {
+  const { carbonDioxide, pressure } = room;
+  const { conductivity, GH } = recipeWater(water.fill, { temperature: 25, air: { carbonDioxide, pressure } });
+  return {
+    conductivity: conductivity / 1000,
+    hardness: convert(GH, 'mmol/L', '°dGH'),
+    copper: (water.fill.copper ?? 0) * MOLAR_MASS.copper * 1000,
   };
 }
 

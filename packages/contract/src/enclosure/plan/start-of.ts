@@ -18,6 +18,14 @@ const TRACE = {
   algae: 0.02e-3,
   detritus: 0.2e-3,
 } as const;
+/** Oxidisers above which a filter counts as run in: fifty times the trace of a new one [mol C]. @source assumed */
+const RUN_IN = 50 * TRACE['nitrite-oxidation'];
+
+/** Whether the filter of a plan is run in on the first day. */
+export function isRunIn({ nitriteOxidisers }: LivingStart): boolean {
+  return nitriteOxidisers > RUN_IN;
+}
+
 /** Carbon in dry algae and detritus [g/g]. @source Westlake 1963 for algae; detritus memory */
 const CARBON_SHARE = { algae: 0.46, detritus: 0.45 } as const;
 /** Nitrogen a matured filter handles where the file says nothing [kg/d]. @source assumed: 0.3 g of dry feed a day */
