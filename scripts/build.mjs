@@ -41,8 +41,8 @@ export async function buildAll() {
   if (isCurrent()) return;
   console.log('Building ...');
   const tsx = join(ROOT, 'node_modules/tsx/dist/cli.mjs');
-  for (const script of ['build-library.ts', 'build-pages.ts'])
-    execFileSync(process.execPath, [tsx, join(ROOT, 'packages/library/build', script)], {
+  for (const script of ['library/build/build-library.ts', 'contract/build/build-pages.ts'])
+    execFileSync(process.execPath, [tsx, join(ROOT, 'packages', script)], {
       cwd: ROOT,
       stdio: 'inherit',
     });

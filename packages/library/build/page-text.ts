@@ -9,6 +9,7 @@ import {
 } from '../src/page/entry-page.ts';
 import { capital } from '../src/page/labels.ts';
 import type { LibraryData } from '../src/schema/entries.ts';
+import type { Organism } from '../src/schema/organism.ts';
 
 const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
 
@@ -73,8 +74,8 @@ function valueTable(title: string, values: readonly PageValue[]): string[] {
   ];
 }
 
-/** A page of the library as Markdown. */
-export function pageText(page: EntryPage): string {
+/** A page of the library as Markdown. `alone` says what becomes of an animal by itself with ample food. */
+function pageText(page: EntryPage, alone?: string): string {
   const { name, scientificName, group, about, known, ways, ranges, sections, cautions, risks, bases } = page;
   const sources = ranges.flatMap((range) => range.sources);
   const lines = [
@@ -84,6 +85,7 @@ export function pageText(page: EntryPage): string {
     '',
     ...(about ? [about, ''] : []),
     ...(ways.length > 0 ? [ways.join(' '), ''] : []),
+    ...(alone ? [alone, ''] : []),
     ...(known
       ? [
           `**Known ${LEVEL_WORDS[known.level]}.** ${known.note} Values by basis: ${bases.map(({ basis, count }) => `${basis} ${count}`).join(', ')}.`,
@@ -104,7 +106,7 @@ export function pageText(page: EntryPage): string {
     ...rangeTable(ranges),
     ...sections.flatMap(({ title, values }) => valueTable(title, values)),
     ...(sources.length > 0 ? valueTable('Where the ranges come from', sources) : []),
-    'Made from the library by `packages/library/build/build-pages.ts`; change the data file, not this page.',
+    'Made from the library by `packages/contract/build/build-pages.ts`; change the data file, not this page.',
     '',
   ];
   return lines.join('\n');
@@ -126,17 +128,25 @@ function indexText(data: LibraryData): string {
     'every value with its basis and source. How to add one: [adding to the library](../guide/library.md).',
     '',
     ...parts,
-    'Made by `packages/library/build/build-pages.ts`; change the data files, not these pages.',
+    'Made by `packages/contract/build/build-pages.ts`; change the data files, not these pages.',
     '',
   ].join('\n');
 }
 
-/** Every page by its path under docs/library. The same data gives the same texts. */
-export function pageFiles(data: LibraryData): ReadonlyMap<string, string> {
+/**
+ * Every page by its path under docs/library. The same data gives the same texts.
+ * @param aloneOf what becomes of an animal by itself with ample food, in a sentence
+ */
+export function pageFiles(
+  data: LibraryData,
+  aloneOf: (animal: Organism) => string,
+): ReadonlyMap<string, string> {
   const files = new Map<string, string>([['README.md', indexText(data)]]);
   for (const kind of PAGE_KINDS as readonly PageKind[]) {
-    for (const id of Object.keys(data[kind]))
-      files.set(`${kind}/${id}.md`, pageText(entryPage(data, kind, id) as EntryPage));
+    for (const id of Object.keys(data[kind])) {
+      const alone = kind === 'organisms' ? aloneOf(data.organisms[id]!) : undefined;
+      files.set(`${kind}/${id}.md`, pageText(entryPage(data, kind, id) as EntryPage, alone));
+    }
   }
   return files;
 }

@@ -1,11 +1,8 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { pageFiles, rangeSigns } from '../build/page-text.ts';
+import { rangeSigns } from '../build/page-text.ts';
 import { entryPage, figuresOf, library, PAGE_KINDS, type PageKind } from './index.ts';
 
 const { data } = library;
-const DOCS = join(import.meta.dirname, '../../../docs/library');
 const ALL = PAGE_KINDS.flatMap((kind) => Object.keys(data[kind]).map((id) => [kind, id] as const));
 
 const pageOf = (kind: PageKind, id: string) => {
@@ -101,20 +98,7 @@ describe('animals', () => {
   });
 });
 
-describe('the pages of docs/library', () => {
-  const files = pageFiles(data);
-  it('are made from the data', () => {
-    for (const [name, text] of files) {
-      const path = join(DOCS, name);
-      expect(existsSync(path) && readFileSync(path, 'utf8') === text, `${name}: run npm run build`).toBe(
-        true,
-      );
-    }
-    const kept = readdirSync(DOCS, { recursive: true, encoding: 'utf8' }).filter((name) =>
-      name.endsWith('.md'),
-    );
-    expect(kept).toHaveLength(files.size);
-  });
+describe('a page', () => {
   it('draw ranges thick where fine and thin where survived', () => {
     const signs = rangeSigns({
       label: 'pH',

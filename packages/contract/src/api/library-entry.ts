@@ -26,6 +26,7 @@ export const libraryEntry = z.object({
   about: z.string().optional(),
   known: z.object({ level: z.enum(['well', 'fairly', 'poorly']), note: z.string() }).optional(),
   ways: z.array(z.string()),
+  alone: z.string().optional().describe('For animals: what becomes of it by itself with ample food.'),
   ranges: z.array(
     z.object({
       label: z.string(),

@@ -61,3 +61,8 @@ export function lifeSentence(animal: Organism, table: LifeTable): string {
     pieces || clutch < 1.5 ? '' : `, ${clutch < 10 ? clutch.toFixed(1) : clutch.toFixed(0)} eggs a brood`;
   return `${opening}: ${first}${brood}, ${pace(table)}.`;
 }
+
+/** What becomes of an animal of the library by itself with ample food where it is fine, in a sentence. */
+export function aloneOf(animal: Organism): string {
+  return lifeSentence(animal, lifeTableOf(animal));
+}

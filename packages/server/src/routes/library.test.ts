@@ -47,6 +47,12 @@ describe('the library', () => {
       expect(page.sections.length).toBeGreaterThan(0);
     }
   });
+  test('tells of an animal what becomes of it by itself with ample food', async () => {
+    const page = libraryEntry.parse((await get('/api/library/organisms/neocaridina-davidi')).json());
+    expect(page.alone).toMatch(/^By itself with ample food at 24 °C: first young after \d+ days/);
+    const plant = libraryEntry.parse((await get('/api/library/plants/lemna-minor')).json());
+    expect(plant.alone).toBeUndefined();
+  });
   test('says what it does not hold', async () => {
     const unknown = await get('/api/library/plants/__proto__');
     expect(unknown.statusCode).toBe(404);

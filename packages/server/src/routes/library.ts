@@ -1,4 +1,11 @@
-import { libraryEntry, libraryKind, libraryListing, listLibrary, refusal } from '@shoreglass/contract';
+import {
+  aloneOf,
+  libraryEntry,
+  libraryKind,
+  libraryListing,
+  listLibrary,
+  refusal,
+} from '@shoreglass/contract';
 import { entryPage, library } from '@shoreglass/library';
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
@@ -28,7 +35,8 @@ export async function libraryRoute(plain: FastifyInstance): Promise<void> {
     async ({ params: { kind, id } }, reply) => {
       const page = entryPage(library.data, kind, id);
       if (!page) return reply.code(404).send({ message: `The library holds no ${kind} named '${id}'.` });
-      return libraryEntry.parse(page);
+      const animal = kind === 'organisms' ? library.organism(id) : undefined;
+      return libraryEntry.parse({ ...page, ...(animal ? { alone: aloneOf(animal) } : {}) });
     },
   );
 }

@@ -32,7 +32,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const KNOWN = { well: 'Known well.', fairly: 'Known fairly well.', poorly: 'Known poorly.' } as const;
 
 function EntryView({ entry }: { readonly entry: LibraryEntry }) {
-  const { scientificName, group, about, ways, ranges, sections } = entry;
+  const { scientificName, group, about, ways, alone, ranges, sections } = entry;
   const sources = ranges.flatMap((range) => range.sources);
   return (
     <article className={styles.entry}>
@@ -43,6 +43,7 @@ function EntryView({ entry }: { readonly entry: LibraryEntry }) {
         </p>
         {about && <p className={styles.about}>{about}</p>}
         {ways.length > 0 && <p>{ways.join(' ')}</p>}
+        {alone && <p>{alone}</p>}
         <HowKnown entry={entry} />
       </div>
       <Mind entry={entry} />

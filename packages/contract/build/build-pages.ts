@@ -1,11 +1,12 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { pageFiles } from './page-text.ts';
-import { readData } from './read-data.ts';
+import { pageFiles } from '../../library/build/page-text.ts';
+import { readData } from '../../library/build/read-data.ts';
+import { aloneOf } from '../src/index.ts';
 
-const root = join(dirname(fileURLToPath(import.meta.url)), '..');
-const target = join(root, '..', '..', 'docs', 'library');
+const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..');
+const target = join(root, 'docs', 'library');
 
 function present(path: string): string | undefined {
   try {
@@ -15,9 +16,9 @@ function present(path: string): string | undefined {
   }
 }
 
-/** Writes the pages of docs/library from the data, and takes away those whose entry is gone; run with tsx. */
+/** Writes the pages of docs/library from the data and what the engine makes of animals alone, and takes away those whose entry is gone; run with tsx. */
 try {
-  const files = pageFiles(readData(join(root, 'data')));
+  const files = pageFiles(readData(join(root, 'packages', 'library', 'data')), aloneOf);
   let written = 0;
   for (const [name, text] of files) {
     const path = join(target, name);
