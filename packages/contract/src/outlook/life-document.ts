@@ -28,8 +28,10 @@ const capacity = z.strictObject({
       z.strictObject({
         population: z.string(),
         name: z.string(),
-        adults: z.number().min(0).describe('Adults it could feed alone.'),
-        withYoung: z.number().min(0).describe('Adults beside their own young.'),
+        adults: z.number().min(0).describe('Full-grown adults it could keep alive.'),
+        withYoung: z.number().min(0).describe('Adults of a population that holds its number on it.'),
+        young: z.number().min(0).describe('Young of that population.'),
+        breeds: z.boolean().describe('Whether they breed where it is all they have.'),
       }),
     )
     .readonly(),
@@ -108,7 +110,7 @@ const pest = z.strictObject({
   answers: z
     .array(
       z.strictObject({
-        kind: z.enum(['nothing', 'less feed', 'bait', 'hunter']),
+        kind: z.enum(['nothing', 'less feed', 'drier ground', 'bait', 'traps', 'hunter']),
         name: z.string(),
         hunter: z
           .exactOptional(z.strictObject({ id: z.string(), adults: z.number() }))

@@ -39,7 +39,7 @@ export interface PopulationEnd {
 
 /** One thing to do against a pest, and what it leaves of it and of the others. */
 export interface PestAnswer {
-  readonly kind: 'nothing' | 'less feed' | 'bait' | 'hunter';
+  readonly kind: 'nothing' | 'less feed' | 'drier ground' | 'bait' | 'traps' | 'hunter';
   /** As a keeper would say it: 'half the feed'. */
   readonly name: string;
   /** The hunter that is put in, and how many of it. */
@@ -64,10 +64,14 @@ interface Remedy extends Pick<PestAnswer, 'kind' | 'name' | 'hunter'> {
   readonly change: PlanChange;
 }
 
-function baits(population: string, { days, from = 0, baitTakes: count = BAIT_TAKES }: PestOptions): Action[] {
+function baits(
+  population: string,
+  stages: readonly ('adult' | 'juvenile')[],
+  { days, from = 0, baitTakes: count = BAIT_TAKES }: PestOptions,
+): Action[] {
   const weeks = Math.max(0, Math.ceil((days - from) / WEEK) - 1);
   return Array.from({ length: weeks }, (_, week) => from + (week + 1) * WEEK).flatMap((day) =>
-    (['adult', 'juvenile'] as const).map((stage) => ({
+    stages.map((stage) => ({
       kind: 'remove animals' as const,
       population,
       stage,
@@ -85,17 +89,29 @@ function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
       .filter(({ population }) => plan.populations.every(({ id }) => id !== population.id))
       .map(({ population }) => ({ ...population, founders: [] })),
   };
+  const { development, priors } = plan.populations.find(({ id }) => id === pest)!.traits;
+  const flies = development === 'pupa';
+  const needsWetGround = priors.wetGround.median > 0;
   const feeds = [...plan.routines, ...plan.actions].some(({ kind }) => kind === 'feed');
   return [
     { kind: 'nothing', name: 'nothing is done', change: base },
     ...(feeds
       ? [{ kind: 'less feed' as const, name: 'half the feed', change: { ...base, feedShare: LESS } }]
       : []),
-    {
-      kind: 'bait',
-      name: `a bait a week, at most ${baitTakes} adults and ${baitTakes} young taken out`,
-      change: { ...base, actions: baits(pest, options) },
-    },
+    ...(plan.devices.mister && needsWetGround
+      ? [{ kind: 'drier ground' as const, name: 'half the mist', change: { ...base, mistShare: LESS } }]
+      : []),
+    flies
+      ? {
+          kind: 'traps' as const,
+          name: `sticky traps, at most ${baitTakes} flies a week`,
+          change: { ...base, actions: baits(pest, ['adult'], options) },
+        }
+      : {
+          kind: 'bait' as const,
+          name: `a bait a week, at most ${baitTakes} adults and ${baitTakes} young taken out`,
+          change: { ...base, actions: baits(pest, ['adult', 'juvenile'], options) },
+        },
     ...hunters.map(({ population: { id, name }, adults }) => ({
       kind: 'hunter' as const,
       name: `${adults} ${name}`,
@@ -131,8 +147,8 @@ function checkPest(
 }
 
 /**
- * Asks what can be done against a population that has become a pest: nothing, half the feed, a weekly bait, each hunter
- * offered. The same members live through each answer with the same random numbers. What hunters do afterwards shows in
+ * Asks what can be done against a population that has become a pest: nothing, half the feed, half the mist against those
+ * that need wet ground, a weekly bait or sticky traps for flies, each hunter offered. The same members live through each answer with the same random numbers. What hunters do afterwards shows in
  * `others`: their own numbers, and those of everybody else they can catch.
  * @param pest id of a population of the plan
  * @throws RangeError for a population the plan has not, or options out of range

@@ -8,11 +8,13 @@ import { expectedDraw, memberDraw } from './prepare.ts';
 
 /**
  * A change to a plan that is tried: pieces left out, pieces or populations put in, work done on days of the run, a part
- * of the feed kept back.
+ * of the feed or of the mist kept back.
  */
 export interface PlanChange {
   /** Part of every feeding that is still given [0..1]; all of it when left out. */
   readonly feedShare?: number;
+  /** Part of the mist that is still sprayed [0..1]; all of it when left out. */
+  readonly mistShare?: number;
   readonly without?: readonly string[];
   readonly pieces?: readonly HardscapePiece[];
   readonly populations?: readonly Population[];
@@ -57,13 +59,17 @@ export type Inquiry<Answer> = Generator<TrialRequest, Answer, readonly (readonly
 /** A plan with a change made. Everything else, the random numbers of members included, stays. @source derived */
 export function changedPlan(
   plan: Plan,
-  { feedShare = 1, without = [], pieces = [], populations = [], actions = [] }: PlanChange,
+  { feedShare = 1, mistShare = 1, without = [], pieces = [], populations = [], actions = [] }: PlanChange,
 ): Plan {
   const left = plan.hardscape.filter(({ id }) => !without.includes(id));
   const fed = <Care extends Routine | Action>(care: Care): Care =>
     care.kind === 'feed' && feedShare !== 1 ? { ...care, mass: feedShare * care.mass } : care;
+  const { mister } = plan.devices;
   return {
     ...plan,
+    ...(mister && mistShare !== 1
+      ? { devices: { ...plan.devices, mister: { ...mister, dailyMass: mistShare * mister.dailyMass } } }
+      : {}),
     hardscape: [...left, ...pieces],
     populations: [...plan.populations, ...populations],
     routines: plan.routines.map(fed),
