@@ -21,6 +21,7 @@ export const locatedFinding = z.object({
   value: z.string().optional().describe('What stands there, shortened.'),
   message: z.string(),
   mend: z.string(),
+  source: z.string().optional().describe('Where the statement comes from.'),
 });
 
 export const enclosureEntry = z.object({

@@ -10,7 +10,7 @@ export function describeEnclosure({ id, text }: { readonly id: string; readonly 
   const { document, findings } = openEnclosure(text, `${id}.yaml`);
   return {
     name: document?.content.name ?? id,
-    findings: findings.map(({ severity, line, column, path, value, message, mend }) => ({
+    findings: findings.map(({ severity, line, column, path, value, message, mend, source }) => ({
       severity,
       line,
       column,
@@ -18,6 +18,7 @@ export function describeEnclosure({ id, text }: { readonly id: string; readonly 
       ...(value === undefined ? {} : { value }),
       message,
       mend,
+      ...(source === undefined ? {} : { source }),
     })),
   };
 }

@@ -62,6 +62,8 @@ export interface SoundLife {
   readonly routines: NonNullable<EnclosureContent['routines']>;
   readonly actions: NonNullable<EnclosureContent['actions']>;
   readonly conflicts: readonly Conflict[];
+  /** How many of a species make a start, by its id. */
+  readonly leastFounders: Readonly<Record<string, number>>;
 }
 
 export interface LifeResults {
@@ -97,7 +99,8 @@ function readLife({ text: before, fileName, edits }: Extract<LifeOrder, { do: 'l
   const { document, plan, findings } = openEnclosure(text, fileName);
   if (!document || !plan) return { text, findings };
   const { zones, animals = [], plants = [], routines = [], actions = [] } = document.content;
-  const conflicts = conflictsOf(inhabitantsOf(document.content, library), placeFactsOf(plan));
+  const inhabitants = inhabitantsOf(document.content, library);
+  const conflicts = conflictsOf(inhabitants, placeFactsOf(plan));
   return {
     text,
     findings,
@@ -109,6 +112,9 @@ function readLife({ text: before, fileName, edits }: Extract<LifeOrder, { do: 'l
       routines,
       actions,
       conflicts,
+      leastFounders: Object.fromEntries(
+        inhabitants.map(({ id, leastFounders }) => [id, leastFounders.value]),
+      ),
     },
   };
 }

@@ -1,31 +1,34 @@
 import type { LocatedFinding } from '@shoreglass/contract';
+import { Link } from 'wouter';
 import { capital } from '../../outlook/turning-words.ts';
+import type { FindingLink } from './finding-links.ts';
 import styles from './finding-list.module.css';
 
 interface FindingListProps {
   readonly id: string;
   readonly findings: readonly LocatedFinding[];
+  readonly linksOf: (finding: LocatedFinding) => readonly FindingLink[];
   readonly onChoose: (finding: LocatedFinding) => void;
 }
 
 /** What was found in a text, errors first, each a way to its place. */
-export function FindingList({ id, findings, onChoose }: FindingListProps) {
+export function FindingList({ id, findings, ...means }: FindingListProps) {
   const errors = findings.filter(({ severity }) => severity === 'blocking');
   const remarks = findings.filter(({ severity }) => severity !== 'blocking');
   return (
     <div id={id} className={styles.findings} role="status">
       {findings.length === 0 && <p className={styles.none}>No errors found. It can be run.</p>}
-      {errors.length > 0 && (
-        <Findings title={count(errors.length, 'error')} findings={errors} onChoose={onChoose} />
-      )}
+      {errors.length > 0 && <Findings title={count(errors.length, 'error')} findings={errors} {...means} />}
       {remarks.length > 0 && (
-        <Findings title={count(remarks.length, 'remark')} findings={remarks} onChoose={onChoose} />
+        <Findings title={count(remarks.length, 'remark')} findings={remarks} {...means} />
       )}
     </div>
   );
 }
 
-function Findings({ title, findings, onChoose }: Omit<FindingListProps, 'id'> & { readonly title: string }) {
+type FindingsProps = Omit<FindingListProps, 'id'> & { readonly title: string };
+
+function Findings({ title, findings, linksOf, onChoose }: FindingsProps) {
   return (
     <section>
       <h2>{title}</h2>
@@ -37,6 +40,14 @@ function Findings({ title, findings, onChoose }: Omit<FindingListProps, 'id'> & 
             </button>
             <p>
               {sentenceOf(finding)} <span className={styles.mend}>{finding.mend}</span>
+              {finding.source !== undefined && (
+                <span className={styles.source}>Source: {finding.source}</span>
+              )}
+              {linksOf(finding).map(({ words, href }) => (
+                <Link key={href} href={href} className={styles.link}>
+                  {words}
+                </Link>
+              ))}
             </p>
           </li>
         ))}

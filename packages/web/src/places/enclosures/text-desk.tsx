@@ -2,6 +2,7 @@ import type { EnclosureFile, LocatedFinding } from '@shoreglass/contract';
 import { type FormEvent, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { rememberDraft } from './draft.ts';
+import { findingLinks } from './finding-links.ts';
 import { FindingList } from './finding-list.tsx';
 import { takeJustSaved } from './just-saved.ts';
 import { OpenFile } from './open-file.tsx';
@@ -16,6 +17,8 @@ interface TextDeskProps {
   /** Under which the draft is kept; the file's id, or "new". */
   readonly draftId: string;
   readonly start: string;
+  /** Id of the file the text is of; nothing for one that has none yet. */
+  readonly fileId?: string;
   /** Own file that is written over; absent where the text needs a name first. */
   readonly target?: { readonly id: string; readonly basedOn: string };
   /** Put before the name that the text suggests, where that one is taken. */
@@ -24,7 +27,7 @@ interface TextDeskProps {
 }
 
 /** A text, what is found in it, and the way to keep it. */
-export function TextDesk({ draftId, start, target, nameAfter = '', onSaved }: TextDeskProps) {
+export function TextDesk({ draftId, start, fileId, target, nameAfter = '', onSaved }: TextDeskProps) {
   const [text, setText] = useState(start);
   const [notice, setNotice] = useState<string>();
   const [savedId, setSavedId] = useState(takeJustSaved);
@@ -80,6 +83,7 @@ export function TextDesk({ draftId, start, target, nameAfter = '', onSaved }: Te
       <FindingList
         id="findings"
         findings={checked.findings}
+        linksOf={(finding) => findingLinks(finding, text, fileId)}
         onChoose={(finding) => area.current && goToFinding(area.current, finding)}
       />
     </form>

@@ -62,6 +62,7 @@ function OpenedText({ file }: { readonly file: EnclosureFile }) {
         key={desk.round}
         draftId={file.id}
         start={desk.start}
+        fileId={file.id}
         {...(file.origin === 'own'
           ? { target: { id: file.id, basedOn: desk.basedOn } }
           : { nameAfter: 'my ' })}

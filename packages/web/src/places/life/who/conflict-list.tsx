@@ -1,5 +1,9 @@
 import type { Conflict } from '@shoreglass/engine';
+import { Link } from 'wouter';
+import desk from '../../sheets/desk.module.css';
 import styles from './conflict-list.module.css';
+import type { Way } from './conflict-ways.ts';
+import type { Draft } from './draft.ts';
 
 /** So many notes are shown without being asked for. */
 const FEW = 6;
@@ -10,10 +14,19 @@ interface ConflictListProps {
   readonly before: readonly Conflict[];
   readonly changed: boolean;
   readonly stale: boolean;
+  readonly means: ConflictMeans;
+}
+
+/** How conflicts are resolved from the list. */
+export interface ConflictMeans {
+  waysOf(conflict: Conflict): readonly Way[];
+  /** Makes a change on the sheet; it is not in the file yet. */
+  change(how: (draft: Draft) => Draft): void;
+  nameOf(id: string): string;
 }
 
 /** What does not go together, in sentences: first what will go wrong, then what is worth knowing. */
-export function ConflictList({ conflicts, before, changed, stale }: ConflictListProps) {
+export function ConflictList({ conflicts, before, changed, stale, means }: ConflictListProps) {
   const known = new Set(before.map(({ sentence }) => sentence));
   const isNew = ({ sentence }: Conflict) => changed && !known.has(sentence);
   const warnings = conflicts.filter(({ severity }) => severity === 'warning');
@@ -29,14 +42,14 @@ export function ConflictList({ conflicts, before, changed, stale }: ConflictList
         {countWords(warnings.length, notes.length)}
         {stale ? ' Looking again …' : changed && changeWords(conflicts.filter(isNew).length, gone.length)}
       </p>
-      <Sentences conflicts={warnings} isNew={isNew} />
-      <Sentences conflicts={fresh} isNew={isNew} />
+      <Sentences conflicts={warnings} isNew={isNew} means={means} />
+      <Sentences conflicts={fresh} isNew={isNew} means={means} />
       {others.length > 0 && (
         <details className={styles.notes} open={!changed && others.length <= FEW}>
           <summary>
             {others.length} {fresh.length > 0 ? 'more ' : ''}worth knowing
           </summary>
-          <Sentences conflicts={others} isNew={isNew} />
+          <Sentences conflicts={others} isNew={isNew} means={means} />
         </details>
       )}
     </section>
@@ -61,9 +74,12 @@ function changeWords(fresh: number, gone: number): string {
 interface SentencesProps {
   readonly conflicts: readonly Conflict[];
   readonly isNew: (conflict: Conflict) => boolean;
+  readonly means: ConflictMeans;
 }
 
-function Sentences({ conflicts, isNew }: SentencesProps) {
+const SEVERITY = { warning: 'Will probably go wrong', note: 'Worth knowing' } as const;
+
+function Sentences({ conflicts, isNew, means }: SentencesProps) {
   if (conflicts.length === 0) return null;
   return (
     <ul className={styles.list}>
@@ -76,9 +92,44 @@ function Sentences({ conflicts, isNew }: SentencesProps) {
           <p className={styles.mend}>
             <span>What helps:</span> {conflict.mend}
           </p>
-          <p className={styles.source}>{conflict.source}</p>
+          <Ways conflict={conflict} means={means} />
+          <p className={styles.source}>
+            {SEVERITY[conflict.severity]}. Source: {conflict.source}.
+            {conflict.who.length > 0 && ' In the library: '}
+            {conflict.who.map((id, at) => (
+              <span key={id}>
+                {at > 0 && ', '}
+                <Link href={`/library/organisms/${id}`}>{means.nameOf(id)}</Link>
+              </span>
+            ))}
+          </p>
         </li>
       ))}
     </ul>
+  );
+}
+
+function Ways({ conflict, means }: { readonly conflict: Conflict; readonly means: ConflictMeans }) {
+  const ways = means.waysOf(conflict);
+  if (ways.length === 0) return null;
+  return (
+    <p className={styles.ways}>
+      {ways.map((way) =>
+        'href' in way ? (
+          <Link key={way.words} href={way.href} className={desk.link}>
+            {way.words}
+          </Link>
+        ) : (
+          <button
+            key={way.words}
+            type="button"
+            className={desk.second}
+            onClick={() => means.change(way.change)}
+          >
+            {way.words}
+          </button>
+        ),
+      )}
+    </p>
   );
 }

@@ -6,7 +6,8 @@ import { useLibrary } from '../../../files/queries.ts';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import desk from '../../sheets/desk.module.css';
 import type { SheetProps } from '../../sheets/sheet-props.ts';
-import { ConflictList } from './conflict-list.tsx';
+import { ConflictList, type ConflictMeans } from './conflict-list.tsx';
+import { conflictWays } from './conflict-ways.ts';
 import { type Draft, draftEdits, draftOf, draftProblem, type NameOf } from './draft.ts';
 import { DraftBar } from './draft-bar.tsx';
 import { useDrafts } from './draft-store.ts';
@@ -53,6 +54,14 @@ function Who({ file, library, saved }: WhoProps) {
   const changed = edits.length > 0 || problem !== undefined;
   const ownerName = useMemo(() => ownerNames(library), [library]);
   const change = (next: Draft | undefined) => keep(of, next);
+  const nameOf = (id: string) =>
+    draft.animals.find(({ species }) => species === id)?.name ?? namesFrom(library)('animals', id);
+  const means: ConflictMeans = {
+    waysOf: (conflict) =>
+      conflictWays(conflict, { file: file.id, leastFounders: shown.leastFounders, nameOf }),
+    change: (how) => change(how(draft)),
+    nameOf,
+  };
   const refused = reading?.sound
     ? undefined
     : reading?.findings.find(({ severity }) => severity === 'blocking');
@@ -68,6 +77,7 @@ function Who({ file, library, saved }: WhoProps) {
           before={saved.conflicts}
           changed={edits.length > 0}
           stale={stale}
+          means={means}
         />
       </div>
       {changed && (
