@@ -167,10 +167,10 @@ function poisonTraits(rules: KindRules, stated: Traits): Traits {
 /** Milli- per microsiemens. */
 const PER_MILLI = 1000;
 /**
- * Shortfall of conductivity at which half die in four days over the lowest tolerated [1]: fresh water then kills half of the
- * animals in 36 days. @source common practice, no source: mangrove crabs last in fresh water for weeks and fade
+ * Shortfall of conductivity at which half die in four days over the lowest tolerated [1]: fresh water then kills half of
+ * those always in it in nine days, of those in it for a quarter of their time in 36. @source common practice, no source: mangrove crabs last in fresh water for weeks and fade
  */
-const LOW_MARGIN = 3;
+const LOW_MARGIN = 1.5;
 /** Excess at which half die over the highest tolerated, where that is told [1]. @source assumed */
 const HIGH_MARGIN = 0.5;
 
@@ -190,7 +190,7 @@ function saltTraits({ salt }: KindRules, told: NonNullable<HarmedKind['conductiv
  * Strip along the shore from which animals get into the water a day [m/d]: those that live half in it go there by
  * themselves; climbers get out by the glass four times in five. Time afloat [d] by place of life. @source assumed
  */
-const STRAY = { land: 0.002, amphibious: 0.03, water: 0 } as const;
+const STRAY = { land: 0.002, amphibious: 0.01, water: 0 } as const;
 const CLIMBERS = 0.2;
 const AFLOAT = { land: 0.5, amphibious: 3, water: 100 } as const;
 const FLOATERS = 10;

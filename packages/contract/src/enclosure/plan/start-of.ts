@@ -18,8 +18,8 @@ const TRACE = {
   algae: 0.02e-3,
   detritus: 0.2e-3,
 } as const;
-/** Oxidisers above which a filter counts as run in: fifty times the trace of a new one [mol C]. @source assumed */
-const RUN_IN = 50 * TRACE['nitrite-oxidation'];
+/** Oxidisers above which a filter counts as run in: ten times the trace of a new one [mol C]. @source assumed */
+const RUN_IN = 10 * TRACE['nitrite-oxidation'];
 
 /** Whether the filter of a plan is run in on the first day. */
 export function isRunIn({ nitriteOxidisers }: LivingStart): boolean {
