@@ -871,6 +871,15 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
      }
     },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General guidance for fish culture, 0.2 to 1 mg N/L; depends strongly on chloride."
+     }
+    },
     "oxygenLow": {
      "low": {
       "value": 4,
@@ -1957,6 +1966,14 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "A keepers' safety limit, not a measured threshold."
      }
     },
+    "nitrite": {
+     "high": {
+      "value": 0.3,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
     "oxygenLow": {
      "low": {
       "value": 5,
@@ -2293,6 +2310,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General guidance for fish culture, 0.2 to 1 mg N/L; depends strongly on chloride."
      }
     },
     "oxygenLow": {
@@ -2658,6 +2684,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice for amphibian larvae."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Marco, Quilchano and Blaustein 1999, Environmental Toxicology and Chemistry 18: 2836-2839; abstract",
+      "note": "At 1 mg N/L many larvae of five species of frogs, toads and salamanders died; all 15-day lethal concentrations below 2 mg N/L."
      }
     },
     "nitrate": {
@@ -3142,6 +3177,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General guidance for fish culture, 0.2 to 1 mg N/L; depends strongly on chloride."
      }
     },
     "oxygenLow": {
@@ -3822,6 +3866,14 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "A keepers' safety limit, not a measured threshold."
      }
     },
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
     "oxygenLow": {
      "low": {
       "value": 3,
@@ -4259,6 +4311,14 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "A keepers' safety limit, not a measured threshold."
      }
     },
+    "nitrite": {
+     "high": {
+      "value": 0.3,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
     "oxygenLow": {
      "low": {
       "value": 4,
@@ -4598,6 +4658,14 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "common practice",
       "source": "rule of thumb among keepers and shops, no primary source",
       "note": "A keepers' safety limit, not a measured threshold."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.3,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
     "oxygenLow": {
@@ -5241,6 +5309,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General guidance for fish culture, 0.2 to 1 mg N/L; depends strongly on chloride."
      }
     },
     "oxygenLow": {
@@ -5952,6 +6029,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General guidance for fish culture, 0.2 to 1 mg N/L; depends strongly on chloride."
      }
     },
     "oxygenLow": {
@@ -6765,6 +6851,15 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      }
     },
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Marco, Quilchano and Blaustein 1999, Environmental Toxicology and Chemistry 18: 2836-2839; abstract",
+      "note": "At 1 mg N/L many larvae of five species of frogs, toads and salamanders died; all 15-day lethal concentrations below 2 mg N/L."
+     }
+    },
     "nitrate": {
      "high": {
       "value": 10,
@@ -7185,6 +7280,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice for amphibian larvae."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Marco, Quilchano and Blaustein 1999, Environmental Toxicology and Chemistry 18: 2836-2839; abstract",
+      "note": "At 1 mg N/L many larvae of five species of frogs, toads and salamanders died; all 15-day lethal concentrations below 2 mg N/L."
      }
     },
     "nitrate": {
@@ -10028,25 +10132,26 @@ export const LIBRARY_DATA: LibraryData = {
      "unit": "mm",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
+     "note": "The tail piece of a worm of 14 mm, a quarter of its mass."
     },
     "lengthAtPuberty": {
-     "value": 9.8,
+     "value": 12.6,
      "unit": "mm",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "A piece begins to put matter by for the next division soon after it has regrown."
+     "note": "What a worm of 14 mm is left with after it gave a piece of 9 mm off, and from where it grows the next."
     },
     "adultLength": {
-     "value": 14,
+     "value": 13,
      "unit": "mm",
      "min": 5,
      "max": 18,
      "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Between two divisions; with the piece to come it is as heavy as one of 14 mm."
     },
     "adultMass": {
-     "value": 7,
+     "value": 5.6,
      "unit": "mg",
      "min": 2,
      "max": 15,
@@ -10060,12 +10165,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "maturityAge": {
-     "value": 13,
+     "value": 31,
      "unit": "d",
-     "min": 7,
-     "max": 14,
-     "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "A piece grows to 12.6 mm at the pace at which numbers double, from 100 to 262 in 30 d."
     },
     "youngPerBrood": {
      "value": 1,
@@ -10074,11 +10178,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "broodInterval": {
-     "value": 16,
+     "value": 10,
      "unit": "d",
-     "basis": "published",
-     "source": "Study of predation and fission of Dugesia dorotocephala on mosquito larvae, abstract; authors and year not shown in the record read",
-     "note": "Numbers doubled in 20 d."
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "A worm regrows the quarter it gave off at the pace at which numbers double, from 100 to 262 in 30 d (study of fission of Dugesia dorotocephala)."
     },
     "broodTime": {
      "value": 1,
@@ -11914,6 +12018,15 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "General advice for amphibian larvae."
      }
     },
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Marco, Quilchano and Blaustein 1999, Environmental Toxicology and Chemistry 18: 2836-2839; abstract",
+      "note": "At 1 mg N/L many larvae of five species of frogs, toads and salamanders died; all 15-day lethal concentrations below 2 mg N/L."
+     }
+    },
     "nitrate": {
      "high": {
       "value": 10,
@@ -12324,6 +12437,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice for amphibian larvae."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Marco, Quilchano and Blaustein 1999, Environmental Toxicology and Chemistry 18: 2836-2839; abstract",
+      "note": "At 1 mg N/L many larvae of five species of frogs, toads and salamanders died; all 15-day lethal concentrations below 2 mg N/L."
      }
     },
     "nitrate": {
@@ -13078,6 +13200,14 @@ export const LIBRARY_DATA: LibraryData = {
       "note": "A keepers' safety limit, not a measured threshold."
      }
     },
+    "nitrite": {
+     "high": {
+      "value": 0.3,
+      "unit": "mg N/L",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
     "waterTemperature": {
      "low": {
       "value": 22,
@@ -13259,35 +13389,36 @@ export const LIBRARY_DATA: LibraryData = {
     },
     "lengthMeasure": "body length",
     "lengthAtBirth": {
-     "value": 36,
-     "unit": "mm",
-     "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
-    },
-    "lengthAtPuberty": {
      "value": 39,
      "unit": "mm",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "A piece begins to put matter by for the next division soon after it has regrown."
+     "note": "Worms of some 12 mg break in halves of 6 mg; 9 mg is the least that divides (Leppänen and Kukkonen 1998)."
+    },
+    "lengthAtPuberty": {
+     "value": 40,
+     "unit": "mm",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "What it puts by for the next division begins once it feeds again."
     },
     "adultLength": {
-     "value": 50,
+     "value": 42,
      "unit": "mm",
      "min": 30,
      "max": 80,
      "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "A worm fresh from dividing; one about to break is twice as heavy."
     },
     "adultMass": {
-     "value": 10,
+     "value": 6,
      "unit": "mg",
      "min": 4,
      "max": 15,
      "basis": "published",
      "source": "Leppänen and Kukkonen 1998, Environmental Toxicology and Chemistry 17, doi 10.1002/etc.5620171109, abstract",
-     "note": "About 9 mg is the least size at which worms divide; the range is recalled."
+     "note": "About 9 mg is the least size at which worms divide; a half of 12 mg is taken."
     },
     "dryPart": {
      "value": 0.15,
@@ -13296,13 +13427,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "maturityAge": {
-     "value": 12,
+     "value": 4,
      "unit": "d",
-     "min": 7,
-     "max": 21,
-     "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked",
-     "note": "Head pieces begin to feed after 2 d, tail pieces after 6 to 7 d (Leppänen and Kukkonen 1998); then they grow."
+     "min": 2,
+     "max": 7,
+     "basis": "published",
+     "source": "Leppänen and Kukkonen 1998, Environmental Toxicology and Chemistry 17, doi 10.1002/etc.5620171109, abstract",
+     "note": "Head pieces begin to feed after 2 d, tail pieces after 6 to 7 d."
     },
     "youngPerBrood": {
      "value": 1,
@@ -13312,13 +13443,13 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "Two or three worms from one."
     },
     "broodInterval": {
-     "value": 20,
+     "value": 23,
      "unit": "d",
      "min": 18,
      "max": 28,
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "Numbers double in 21 to 28 d (Drewes 2002)."
+     "note": "Numbers double in 21 to 28 d (Drewes 2002), halves in the same time."
     },
     "broodTime": {
      "value": 1,
@@ -14273,18 +14404,18 @@ export const LIBRARY_DATA: LibraryData = {
     },
     "lengthMeasure": "body length",
     "lengthAtBirth": {
-     "value": 3.4,
+     "value": 4.7,
      "unit": "mm",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "A piece counts as a newborn; its length is taken so that numbers double as published."
+     "note": "Worms grow into a chain of two and come apart in halves, each whole and already growing the next (paratomy)."
     },
     "lengthAtPuberty": {
-     "value": 3.7,
+     "value": 4.8,
      "unit": "mm",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "A piece begins to put matter by for the next division at once."
+     "note": "What a worm puts by for the next division begins at once, see above."
     },
     "adultLength": {
      "value": 5,
@@ -14292,7 +14423,8 @@ export const LIBRARY_DATA: LibraryData = {
      "min": 2,
      "max": 10,
      "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "A worm fresh from dividing; a chain about to come apart is twice as heavy."
     },
     "adultMass": {
      "value": 0.22,
@@ -14308,11 +14440,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "maturityAge": {
-     "value": 1.5,
+     "value": 1,
      "unit": "d",
      "basis": "derived",
      "source": "reckoned from the other values named in the note",
-     "note": "From the doubling time of about 3 d at 20 °C."
+     "note": "Next to none: a half divides again as soon as it has doubled."
     },
     "youngPerBrood": {
      "value": 1,
@@ -14323,11 +14455,11 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "broodInterval": {
-     "value": 2.2,
+     "value": 3,
      "unit": "d",
-     "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "Doubling in about 3 d at 20 °C (Lochhead and Learner 1983)."
+     "basis": "published",
+     "source": "Lochhead and Learner 1983, Hydrobiologia 98: 107-112, abstract",
+     "note": "Halves double in the time in which numbers double, about 3 d at 20 °C."
     },
     "broodTime": {
      "value": 0.5,
@@ -15816,6 +15948,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General guidance for fish culture, 0.2 to 1 mg N/L; depends strongly on chloride."
      }
     },
     "oxygenLow": {
@@ -18618,6 +18759,15 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "general knowledge of the literature, no particular work checked"
      }
     },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General guidance for fish culture, 0.2 to 1 mg N/L; depends strongly on chloride."
+     }
+    },
     "oxygenLow": {
      "low": {
       "value": 3,
@@ -19844,10 +19994,13 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "lifeHistory": {
     "temperature": {
-     "value": 20,
+     "value": 22,
      "unit": "°C",
-     "basis": "published",
-     "source": "Vogt, Tolley and Scholtz 2004, Journal of Morphology 261: 286-311; via the Add-my-Pet species file"
+     "min": 18,
+     "max": 25,
+     "basis": "derived",
+     "source": "Seitz et al. 2005, Journal of Experimental Zoology A 303: 393-405; via the Add-my-Pet species file",
+     "note": "Ages and broods below are of cultures at 20 to 25 °C."
     },
     "lengthMeasure": "total length",
     "lengthAtBirth": {
@@ -19965,6 +20118,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source",
      "note": "6 g/L."
+    },
+    "coldLimit": {
+     "value": 15.5,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 0.7,
+     "min": 13.5,
+     "max": 17,
+     "basis": "derived",
+     "source": "Study of temperature, reproduction and growth of marbled crayfish, Scientific and Practical Center for Bioresources, National Academy of Sciences of Belarus; abstract, authors and year not shown in the record read",
+     "note": "Eggs take 66 to 69 d at 16 to 17 °C and 21 to 24 d at 26 to 27 °C with a threshold of 13.1 °C, moults of young animals one of 13 to 14 °C; with 0.65 eV a line through the rates of that range then crosses zero at 12.7 °C."
     }
    },
    "tolerances": {
@@ -19992,6 +20156,14 @@ export const LIBRARY_DATA: LibraryData = {
      "high": {
       "value": 25,
       "unit": "°dGH",
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source"
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
       "basis": "common practice",
       "source": "rule of thumb among keepers and shops, no primary source"
      }
@@ -20368,6 +20540,15 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "tolerances": {
+    "nitrite": {
+     "high": {
+      "value": 1,
+      "unit": "mg N/L",
+      "basis": "published",
+      "source": "Marco, Quilchano and Blaustein 1999, Environmental Toxicology and Chemistry 18: 2836-2839; abstract",
+      "note": "At 1 mg N/L many larvae of five species of frogs, toads and salamanders died; all 15-day lethal concentrations below 2 mg N/L."
+     }
+    },
     "nitrate": {
      "high": {
       "value": 10,
@@ -20802,6 +20983,15 @@ export const LIBRARY_DATA: LibraryData = {
       "basis": "memory",
       "source": "general knowledge of the literature, no particular work checked",
       "note": "General advice of fish culture, not measured on this species. Carp fry die at 1.7 to 1.8 mg/L in four days (Hasan and Macintosh 1986); taken as for small fish in general."
+     }
+    },
+    "nitrite": {
+     "high": {
+      "value": 0.5,
+      "unit": "mg N/L",
+      "basis": "memory",
+      "source": "general knowledge of the literature, no particular work checked",
+      "note": "General guidance for fish culture, 0.2 to 1 mg N/L; depends strongly on chloride."
      }
     },
     "oxygenLow": {
@@ -25560,7 +25750,7 @@ export const LIBRARY_DATA: LibraryData = {
     "max": 0.1716,
     "basis": "published",
     "source": "Mitchell and Tur 1975, Journal of Applied Ecology 12; Salvinia molesta; Study of Salvinia molesta at seven sites from the equator to 33° S, abstract; authors not shown in the record read",
-    "note": "S. molesta: doubling 4-10 d (0.069-0.173 per day), maximum 0.1716 per day by dry weight; typ is a midpoint; smaller species are slower (no value found)."
+    "note": "S. molesta: doubling 4-10 d (0.069-0.173 per day), maximum 0.1716 per day by dry weight; the value here lies between the slowest and the fastest, since smaller species are slower (no value found for this one)."
    },
    "breakdown": {
     "value": 0.16,
