@@ -4,6 +4,7 @@ import {
   answerWith,
   carryingCapacity,
   expectedRun,
+  FOOD_SPECS,
   feedingPlan,
   foodFlows,
   type Plan,
@@ -34,6 +35,53 @@ describe('the community of the demo', () => {
       };
       const more = carryingCapacity(doubled, 60).find(({ food }) => food === 'feed')!;
       expect(more.eaters[0]!.adults / feed.eaters[0]!.adults).toBeCloseTo(2, 6);
+    },
+    SLOW,
+  );
+
+  it(
+    'has as many snails on feed alone as the feed is told to carry, and they eat nearly all of it',
+    () => {
+      const snail = plan.populations.find(({ id }) => id === 'planorbella-duryi')!;
+      const fixed = (value: number) =>
+        ({ kind: 'fixed', median: value, spread: 0, min: value, max: value }) as const;
+      const priors = { ...snail.traits.priors };
+      for (const { food, preference } of FOOD_SPECS) if (food !== 'feed') priors[preference] = fixed(0);
+      // Food alone is asked about, so the water does no harm and nobody is crowded.
+      const harmless = { pHLow: 2, pHHigh: 12, hardnessLow: 0, hardnessHigh: 200, oxygenNeeded: 0 } as const;
+      for (const [id, value] of Object.entries(harmless)) priors[id as keyof typeof harmless] = fixed(value);
+      priors.ammoniaNoEffect = fixed(9);
+      priors.ammoniaMedianLethal = fixed(50);
+      priors.crowdingHazard = fixed(0);
+      priors.crowdedEggs = fixed(0);
+      const alone: Plan = {
+        ...plan,
+        populations: [
+          { ...snail, founders: [{ stage: 'adult', count: 6 }], traits: { ...snail.traits, priors } },
+        ],
+        actions: plan.actions.filter(({ kind }) => kind !== 'add animals'),
+      };
+      const days = 900;
+      const feed = carryingCapacity(alone, 300).find(({ food }) => food === 'feed')!;
+      const [carried] = feed.eaters;
+      expect(carried!.breeds).toBe(true);
+      const prepared = prepareOutlook(alone, { days, members: 2, seed: 1 });
+      const { series, bookRows } = expectedRun(prepared);
+      const late = (id: string): number => {
+        const values = series[(prepared.setting.seriesIds as readonly string[]).indexOf(id)]!.subarray(300);
+        return values.reduce((sum, value) => sum + value, 0) / values.length;
+      };
+      const all = late('population:planorbella-duryi');
+      expect(all / (carried!.withYoung + carried!.young)).toBeGreaterThan(0.7);
+      expect(all / (carried!.withYoung + carried!.young)).toBeLessThan(1.5);
+      // Many small adults, not few full-grown ones.
+      expect(late('population:planorbella-duryi:adult')).toBeGreaterThan(2 * carried!.adults);
+      const { shape } = bookReader(prepared);
+      const [flow] = foodFlows({ plan: alone, shape, rows: bookRows, days });
+      const weeks = flow!.weekly.slice(-52);
+      const eaten = weeks.reduce((sum, week) => sum + week, 0) / weeks.length / 7;
+      expect(eaten / feed.production).toBeGreaterThan(0.85);
+      expect(eaten / feed.production).toBeLessThan(1.1);
     },
     SLOW,
   );

@@ -63,7 +63,8 @@ function capacityLines({ foodName, production, eaters }: FoodCapacity): string[]
   const carried = eaters
     .filter(({ adults }) => adults >= 0.05)
     .map(
-      ({ name, adults, withYoung }) => `${number(adults)} ${name} (${number(withYoung)} beside their young)`,
+      ({ name, adults, withYoung, young, breeds }) =>
+        `${number(adults)} ${name} (${withYoung + young > 0 ? `or ${number(withYoung)} small adults with ${number(young)} young` : 'never any young'}${breeds ? '' : '; too little to breed on alone'})`,
     );
   if (carried.length === 0) return [];
   return [`  ${foodName}, ${number(production)} mg C a day: ${carried.join('; ')}`];
@@ -128,7 +129,7 @@ export function lifeText(document: LifeDocument, width: number): string {
           ...plants.flatMap(plantLines),
         ]
       : []),
-    title('What each food carries: adults, if they had nothing else and nobody beside them'),
+    title('What each food carries: full-grown adults kept alive, or a population that holds its number'),
     ...capacity.flatMap(capacityLines),
     title('Who eats what, expected run'),
     ...flowLines(flows, document),

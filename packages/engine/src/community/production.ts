@@ -1,11 +1,13 @@
 import type { LandLayer, LandStand } from '../cycle/land-stand.ts';
+import { geometryOf } from '../geometry/geometry.ts';
 import { FIRST_LAND_FOOD, FOOD_SPECS, FOODS, type Food } from '../life/foods.ts';
 import { STAGES } from '../life/traits.ts';
 import { expectedDraw } from '../outlook/prepare.ts';
 import type { Plan } from '../plan/plan.ts';
-import { bookShape } from '../run/block-book.ts';
-import { type RunRecord, run } from '../run/run.ts';
+import type { ReactionSystem } from '../process/compose.ts';
+import { type BookShape, bookShape } from '../run/block-book.ts';
 import { toughPart } from '../run/plant-cover.ts';
+import { type RunRecord, run } from '../run/run.ts';
 import { settingOf } from '../run/setting.ts';
 import { CARE_TERMS } from '../run/terms.ts';
 import { createWorld, STATE_COUNT } from '../run/world.ts';
@@ -16,6 +18,8 @@ export interface FoodProduction {
   readonly food: Food;
   /** Mean over the days [mol C/d], >= 0. */
   readonly perDay: number;
+  /** Lying there when nobody eats it, mean over the days [mol C]. */
+  readonly stock: number;
 }
 
 /** A plan's own foods without animals, and the conditions in which they arose. */
@@ -24,6 +28,9 @@ export interface Larder {
   /** Means of the run [degC]. */
   readonly waterTemperature: number;
   readonly airTemperature: number;
+  /** On the first day [m2]. */
+  readonly submergedArea: number;
+  readonly landArea: number;
 }
 
 function withoutAnimals(plan: Plan): Plan {
@@ -38,10 +45,7 @@ function withoutAnimals(plan: Plan): Plan {
 const RESPIRES = /^respiration|^decay of bacterial film/;
 
 /** Carbon that reactions and care bring into a pool, less what it respires itself [mol]. */
-function broughtInto(pool: number, record: RunRecord, plan: Plan, days: number): number {
-  const setting = settingOf(plan, days, STAGES);
-  const { system } = createWorld(setting, expectedDraw(plan));
-  const shape = bookShape(system.reactions.length, STATE_COUNT, 0, setting.stands.length);
+function broughtInto(pool: number, record: RunRecord, system: ReactionSystem, shape: BookShape): number {
   let sum = 0;
   for (let row = 0; row < record.bookRows.length; row += shape.rowLength) {
     for (const [r, { name }] of system.reactions.entries()) {
@@ -64,12 +68,37 @@ const GROUP = { plants: 'submerged', 'floating plants': 'floating' } as const;
 const meanOf = (series: Float64Array): number =>
   series.reduce((sum, value) => sum + value, 0) / series.length;
 
-/** Carbon that fungi on land make of what rots there [mol/mol]. @source assumed, as in `land-breakdown` */
-const FUNGI_PER_ROT = 0.3;
+/** Pools of a run read from its book: at its end, in the mean, and what care brought [mol]. */
+interface Pools {
+  end(pool: VariableId): number;
+  mean(pool: VariableId): number;
+  brought(pool: VariableId): number;
+}
+
+function poolsOf(record: RunRecord, { rowLength, stateOffset, careOffset }: BookShape): Pools {
+  const rows = record.bookRows.length / rowLength;
+  const at = (row: number, entry: number): number => record.bookRows[row * rowLength + entry]!;
+  return {
+    end: (pool) => at(rows - 1, stateOffset + VARIABLE_INDEX[pool]),
+    mean(pool) {
+      let sum = record.start[VARIABLE_INDEX[pool]]!;
+      for (let row = 0; row < rows; row += 1) sum += at(row, stateOffset + VARIABLE_INDEX[pool]);
+      return sum / (rows + 1);
+    },
+    brought(pool) {
+      let sum = 0;
+      for (let row = 0; row < rows; row += 1)
+        for (let k = 0; k < CARE_TERMS.length; k += 1)
+          sum += Math.max(0, at(row, careOffset + k * STATE_COUNT + VARIABLE_INDEX[pool]));
+      return sum;
+    },
+  };
+}
 
 /**
  * What each food brings a day when nobody eats it [mol C/d]: growth less respiration of what lives, what falls or is
- * given of what is dead; on land what rots, and the fungi made of it.
+ * given of what is dead, the leaves that lie there on the first day spread over the days; of soil what rots, and the fungi
+ * made of what rots.
  * @param days over which it is averaged, 1 to 1500
  * @throws RangeError as `run`
  * @validity grazed stands may grow faster or slower than the ungrazed ones reckoned with
@@ -78,79 +107,60 @@ const FUNGI_PER_ROT = 0.3;
 export function larderOf(plan: Plan, days: number): Larder {
   const empty = withoutAnimals(plan);
   const setting = settingOf(empty, days, STAGES);
-  const record = run(setting, expectedDraw(empty));
+  const draw = expectedDraw(empty);
+  const record = run(setting, draw);
+  const { system } = createWorld(setting, draw);
+  const shape = bookShape(system.reactions.length, STATE_COUNT, 0, setting.stands.length);
+  const pools = poolsOf(record, shape);
   const at = (id: string): Float64Array => record.series[setting.seriesIds.indexOf(id as never)]!;
-  const productions = FOODS.slice(0, FIRST_LAND_FOOD).map((food, k) => {
-    const pool = VARIABLE_INDEX[FOOD_SPECS[k]!.pool!];
-    const start = record.start[pool]!;
-    const fromStock = food === 'litter' ? start : 0;
-    const edible = food === 'plants' || food === 'floating plants' ? 1 - toughPart(plan, GROUP[food]) : 1;
-    const brought = Math.max(0, broughtInto(pool, record, empty, days) + fromStock);
-    return { food, perDay: (edible * brought) / days };
+  const inWater = FOOD_SPECS.slice(0, FIRST_LAND_FOOD).map(({ food, pool }): FoodProduction => {
+    const index = VARIABLE_INDEX[pool!];
+    const fromStock = food === 'litter' ? record.start[index]! : 0;
+    const brought = broughtInto(index, record, system, shape);
+    return { food, perDay: Math.max(0, brought + fromStock) / days, stock: pools.mean(pool!) };
   });
+  const geometry = geometryOf(plan);
   return {
-    productions: [...productions, ...landProductions(record, empty, days)],
+    productions: [...inWater, ...landProductions(record, pools, days)],
     waterTemperature: meanOf(at('waterTemperature')),
     airTemperature: meanOf(at('airTemperature')),
+    submergedArea: geometry.submergedAreaAt(plan.water.level),
+    landArea: geometry.landAreaAt(plan.water.level),
   };
 }
 
-function landProductions(record: RunRecord, plan: Plan, days: number): FoodProduction[] {
-  const setting = settingOf(plan, days, STAGES);
-  const shape = bookShape(
-    createWorld(setting, expectedDraw(plan)).system.reactions.length,
-    STATE_COUNT,
-    0,
-    setting.stands.length,
-  );
-  const last = record.bookRows.length - shape.rowLength;
-  const lost = (id: 'landLitterCarbon' | 'soilCarbon' | 'remainsCarbon'): number => {
-    const pool = VARIABLE_INDEX[id];
-    let brought = 0;
-    for (let row = 0; row <= last; row += shape.rowLength) {
-      for (let k = 0; k < CARE_TERMS.length; k += 1)
-        brought += Math.max(0, record.bookRows[row + shape.careOffset + k * STATE_COUNT + pool]!);
-    }
-    return Math.max(
-      0,
-      (record.start[pool]! + brought - record.bookRows[last + shape.stateOffset + pool]!) / days,
-    );
-  };
-  const litter = lost('landLitterCarbon');
-  const remains = lost('remainsCarbon');
-  return [
-    { food: 'land litter', perDay: litter },
-    { food: 'land fungi', perDay: FUNGI_PER_ROT * (litter + remains) },
-    { food: 'soil', perDay: lost('soilCarbon') },
-    { food: 'remains', perDay: remains },
-    ...plantProductions(record, plan, days),
-  ];
-}
+/** Pools of dead matter on land, and what of it went to the air. */
+const ON_LAND = ['landLitterCarbon', 'landFungi', 'soilCarbon', 'remainsCarbon', 'givenOffCarbon'] as const;
 
 /**
- * What is edible of what plants above the water add a day [mol C/d]: on land the carbon they took from the air, shared by
- * what stands at the end; in wet ground by the cycle's book.
+ * Carbon that plants on land dropped [mol]: what the pools of the land and the air above them gained beyond what care
+ * brought.
  */
-function plantProductions(record: RunRecord, plan: Plan, days: number): FoodProduction[] {
-  const setting = settingOf(plan, days, STAGES);
-  const { system } = createWorld(setting, expectedDraw(plan));
-  const shape = bookShape(system.reactions.length, STATE_COUNT, 0, setting.stands.length);
-  const last = record.bookRows.length - shape.rowLength + shape.stateOffset;
-  const atEnd = (id: VariableId): number => record.bookRows[last + VARIABLE_INDEX[id]]!;
-  const taken = atEnd('airCarbonTaken') - record.start[VARIABLE_INDEX.airCarbonTaken]!;
-  const standing = atEnd('moss') + atEnd('landPlants');
-  const edibleOf = (layer: LandLayer): number => {
-    const stands = setting.stands.filter((stand) => stand.layer === layer);
-    const weight = ({ area, fullCoverBiomass, cover }: LandStand): number => area * fullCoverBiomass * cover;
-    const all = stands.reduce((sum, stand) => sum + weight(stand), 0);
-    return all > 0 ? stands.reduce((sum, stand) => sum + weight(stand) * (stand.edible ?? 1), 0) / all : 1;
-  };
-  const onLand = (id: 'moss' | 'landPlants', layer: LandLayer): number =>
-    standing > 0 ? (edibleOf(layer) * (taken * atEnd(id))) / standing / days : 0;
-  const marsh = Math.max(0, broughtInto(VARIABLE_INDEX.emersedPlants, record, plan, days)) / days;
-  return [
-    { food: 'moss', perDay: onLand('moss', 'moss') },
-    { food: 'land plants', perDay: onLand('landPlants', 'tall') },
-    { food: 'marsh plants', perDay: (1 - toughPart(plan, 'emersed')) * marsh },
-  ];
+function droppedOnLand(record: RunRecord, { end, brought }: Pools): number {
+  return Math.max(
+    0,
+    ON_LAND.reduce((sum, pool) => sum + end(pool) - record.start[VARIABLE_INDEX[pool]]! - brought(pool), 0),
+  );
 }
+
+function landProductions(record: RunRecord, pools: Pools, days: number): FoodProduction[] {
+  const start = (pool: VariableId): number => record.start[VARIABLE_INDEX[pool]]!;
+  const come = (pool: VariableId): number => start(pool) + pools.brought(pool);
+  const litter = come('landLitterCarbon') + droppedOnLand(record, pools);
+  const remains = come('remainsCarbon');
+  const rotted = litter - pools.end('landLitterCarbon') + remains - pools.end('remainsCarbon');
+  const perDay: Partial<Record<Food, number>> = {
+    'land litter': litter / days,
+    'land fungi': (FUNGI_PER_ROT * Math.max(0, rotted)) / days,
+    soil: Math.max(0, come('soilCarbon') - pools.end('soilCarbon')) / days,
+    remains: remains / days,
+  };
+  return Object.entries(perDay).map(([food, amount]) => ({
+    food: food as Food,
+    perDay: amount,
+    stock: pools.mean(FOOD_SPECS[FOODS.indexOf(food as Food)]!.pool!),
+  }));
+}
+
+/** Carbon that fungi on land make of what rots there [mol/mol]. @source assumed, as in `land-breakdown` */
+const FUNGI_PER_ROT = 0.3;

@@ -1,5 +1,5 @@
 import { addCohort } from '../life/cohort-train.ts';
-import { EXPECTED } from '../life/demography.ts';
+import { type Demography, EXPECTED } from '../life/demography.ts';
 import { bodyRate, structureOf } from '../life/energetics.ts';
 import { type Pasture, setWanted } from '../life/feeding.ts';
 import {
@@ -20,10 +20,21 @@ import {
 import { populationInWater } from '../life/place.ts';
 import type { Surroundings } from '../life/surroundings.ts';
 import type { TraitValues } from '../life/traits.ts';
+import type { WaterConditions } from '../life/water-stress.ts';
 
 /** A species and one value of each of its traits. */
 export interface RearedSpecies extends NamedSpecies {
   readonly values: Readonly<Record<string, number>>;
+}
+
+/** What of a rearing is not as usual. */
+export interface RearingSetup {
+  /** Of all animals at the start [mm]; newborn when left out. */
+  readonly length?: number;
+  /** What of the water is not in the middle of what the species bears. */
+  readonly water?: Partial<WaterConditions>;
+  /** Means when left out. */
+  readonly demography?: Demography;
 }
 
 /** Newborns of one species in water and air that suit it, by themselves, with room and food without end. */
@@ -41,7 +52,11 @@ const ENDLESS = 1e12;
 const OXYGEN_TO_SPARE = 5;
 const MOIST = 98;
 
-function suitable(traits: TraitValues, temperature: number): Surroundings {
+export function suitable(
+  traits: TraitValues,
+  temperature: number,
+  { water }: RearingSetup = {},
+): Surroundings {
   return {
     water: {
       temperature,
@@ -49,6 +64,7 @@ function suitable(traits: TraitValues, temperature: number): Surroundings {
       unionisedAmmonia: 0,
       pH: (traits.pHLow + traits.pHHigh) / 2,
       hardness: (traits.hardnessLow + traits.hardnessHigh) / 2,
+      ...water,
     },
     air: { temperature, humidity: MOIST, groundWetness: 1 },
     volume: Number.POSITIVE_INFINITY,
@@ -70,11 +86,10 @@ function bestFood(traits: TraitValues, inWater: number): number | undefined {
 }
 
 /**
- * A rearing: newborns [animals] of a species by themselves at a temperature, in water in the middle of what it bears,
- * in moist air, with as much of its best food as it wants and nobody crowding it. Means in place of draws, and mates
- * never wanting.
+ * A rearing: animals of a species by themselves at a temperature, in water in the middle of what it bears unless told
+ * otherwise, in moist air, with as much of its best food as it wants and nobody crowding it. Mates never want.
  * @param temperature of water and air [degC]
- * @param count newborns at the start [1], > 0
+ * @param count animals at the start [1], > 0
  * @throws RangeError when a trait is missing, outside its range or contradicts another
  * @source derived: the life module's own day, `liveDay`, on food without end
  */
@@ -82,19 +97,21 @@ export function rearAlone(
   { id, traits, values }: RearedSpecies,
   temperature: number,
   count: number,
+  setup: RearingSetup = {},
 ): RearingAlone {
   const population = createLivingPopulation({ id, traits: { ...traits, mating: 'self-fertile' } }, values);
   const { energetics, train } = population;
+  const { demography = EXPECTED, length = energetics.birth } = setup;
   addCohort(train, energetics, {
     count,
-    length: energetics.birth,
+    length,
     age: 0,
-    isAdult: false,
-    store: energetics.store * structureOf(energetics, energetics.birth),
+    isAdult: length >= energetics.puberty,
+    store: energetics.store * structureOf(energetics, length),
   });
   const amounts = new Float64Array(FOOD_COUNT);
   const pasture: Pasture = { amounts, area: 1, landArea: 1 };
-  const around = suitable(population.traits, temperature);
+  const around = suitable(population.traits, temperature, setup);
   const rate = bodyRate(population.traits, temperature);
   const meal = nothingEaten();
   return {
@@ -107,7 +124,7 @@ export function rearAlone(
       setWanted(population, pasture, rate);
       fill(meal, population.wanted);
       clearDay(population.day);
-      liveDay(population, meal, around, EXPECTED);
+      liveDay(population, meal, around, demography);
       if (!keepYoung) takeNewborns(population);
     },
   };
