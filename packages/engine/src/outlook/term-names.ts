@@ -8,6 +8,7 @@ const PLAIN_NAMES: Readonly<Record<string, string>> = {
   'carcass-breakdown': 'dead animals',
   'cation-exchange': 'exchange by ground and moss',
   'feed-breakdown': 'uneaten feed',
+  grazing: 'eaten by animals',
   'litter-breakdown': 'leaf litter',
   mineralisation: 'detritus',
   'organic-carbon-breakdown': 'coloured organic carbon',

@@ -1,5 +1,6 @@
 import { quantileOfSorted } from '../numerics/quantiles.ts';
 import type { Plan, Population } from '../plan/plan.ts';
+import { feedsFromWater, fullCover, plantedBiomass } from '../run/plant-cover.ts';
 import { type SeriesId, seriesSpec } from '../run/series.ts';
 import { dailyLimits, limitOn, limitsOf } from './bands.ts';
 import {
@@ -175,6 +176,46 @@ function plantingEvents({ plan, setting }: PreparedOutlook, ensemble: Ensemble):
   });
 }
 
+const COVER_OF = { submerged: 'plantCover', floating: 'floatingCover', emersed: 'emersedCover' } as const;
+
+/** Plants that feed from the water, by group: they fail, or close over what they grow on and take over. */
+function waterPlantEvents({ plan, setting }: PreparedOutlook, ensemble: Ensemble): Event[] {
+  const { seriesIds, days } = setting;
+  return (Object.keys(COVER_OF) as (keyof typeof COVER_OF)[]).flatMap((group) => {
+    const subject = COVER_OF[group];
+    const position = seriesIds.indexOf(subject);
+    const set = plan.plants.filter((each) => each.group === group && feedsFromWater(each, plan.zones));
+    const all = fullCover(plan, group);
+    if (position < 0 || !(all > 0)) return [];
+    const kept: Plan = { ...plan, plants: plan.plants.filter(({ chance }) => chance === undefined) };
+    const planted = Math.round((100 * plantedBiomass(kept, group)) / all);
+    const owner = [...new Set(set.map(({ name }) => name))].join(', ');
+    const event = (side: 'low' | 'high', limit: number): Event =>
+      eventOf(
+        ensemble,
+        {
+          id: `${subject}-${side}`,
+          subject,
+          kind: side === 'low' ? 'falls below' : 'rises above',
+          owner,
+          source:
+            side === 'low'
+              ? 'half of what was planted'
+              : 'nearly all the room they have; common practice: thin out',
+          band: { [side]: limit },
+          limit,
+          ends: side === 'low',
+        },
+        (member) => firstLeaving(ensemble.series(member, position), new Float64Array(days).fill(limit), side),
+      );
+    const low = Math.round(FAILING * planted);
+    return [
+      ...(low > 0 ? [event('low', low)] : []),
+      ...(planted < GROWN_OVER ? [event('high', GROWN_OVER)] : []),
+    ];
+  });
+}
+
 /** Part of the bare wood under mould from which the eye sees it [%]. @source hukka-viitanen-1999: index 3 */
 const MOULD_SEEN = 10;
 
@@ -206,6 +247,7 @@ export function eventsOf(prepared: PreparedOutlook, ensemble: Ensemble): Event[]
     ...bandEvents(prepared, ensemble),
     ...populationEvents(prepared, ensemble),
     ...plantingEvents(prepared, ensemble),
+    ...waterPlantEvents(prepared, ensemble),
     ...mouldEvents(prepared, ensemble),
   ];
 }
@@ -251,8 +293,18 @@ function sharesBehind(
     const day = event.days[member]!;
     if (day >= 0) addReasons(totals, event, { ...reader, rows: ensemble.book(member) }, day);
   }
-  return largestShares(totals, isDecline(event) ? -1 : 1);
+  return largestShares(totals, isDecline(event) ? -1 : 1).map(({ term, share }) => ({
+    term: term === OWN_TERM[event.subject] ? (isDecline(event) ? 'growing too little' : 'growth') : term,
+    share,
+  }));
 }
+
+/** What plants do to their own cover goes by the name of their process; in a reason it is their growth. */
+const OWN_TERM: Readonly<Partial<Record<SeriesId, string>>> = {
+  plantCover: 'submerged plants',
+  floatingCover: 'floating plants',
+  emersedCover: 'emersed plants',
+};
 
 /**
  * Returns the turning points worth a line (5 % of members or more), by median day: probability, 10-50-90 % window
