@@ -13,21 +13,13 @@ const KNOWN: Readonly<Record<string, 'miss' | 'not built'>> = {
   'hyalella-young': 'miss',
   'folsomia-food-ratio': 'miss',
   'folsomia-food-length': 'miss',
-  'daphnia-starve': 'miss',
   'daphnia-low-food': 'miss',
-  'daphnia-ingestion': 'miss',
   'daphnia-r-food': 'miss',
-  'moina-size-food': 'not built',
+  'moina-size-food': 'miss',
   'melanoides-first': 'miss',
   'melanoides-growth': 'miss',
-  'planaria-plateau': 'not built',
   'gnat-r': 'not built',
-  'marble-growth': 'miss',
-  'nais-doubling': 'miss',
-  'planaria-doubling': 'miss',
-  'neo-stream': 'not built',
-  'copper-amphipod': 'not built',
-  'copper-snail': 'not built',
+  'neo-stream': 'miss',
 };
 
 const path = fileURLToPath(new URL('fauna-checks.json', import.meta.url));

@@ -161,11 +161,13 @@ export const gainInDays: Quantity = ({ species, x, text }) => {
   });
 };
 
-/** Eaten by one animal of the length named, at the concentration of food held [mg C/d]. */
+/** Eaten by one animal that stays at the length named, at the concentration of food held [mg C/d]. */
 export const ingestion: Quantity = ({ species, temperatures, text }) => {
   const length = Number(/(\d+(?:\.\d+)?) mm/.exec(text)?.[1] ?? Number.NaN);
   if (Number.isNaN(length)) throw new NotStated('no length is named');
   const rearing = rear(species, { temperature: temperatureOf(temperatures), count: 1, length });
   rearing.pass('ample');
-  return rearing.population.day.eatenCarbon * 12.011e3;
+  const { day, train } = rearing.population;
+  const grown = train.middle[0]! / length;
+  return (day.eatenCarbon * 12.011e3) / (grown * grown);
 };

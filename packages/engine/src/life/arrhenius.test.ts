@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { arrheniusFactor, workingPart } from './arrhenius.ts';
+import { arrheniusFactor, warmPart, workingPart } from './arrhenius.ts';
 
 describe('arrheniusFactor', () => {
   // Rate 0.05 at 20 degC, E = 0.65 eV, k = 8.617333262e-5 eV/K; reference values computed with NumPy 2.4.6 from
@@ -18,5 +18,13 @@ describe('workingPart', () => {
     expect(workingPart(34, 34)).toBe(0.5);
     expect(workingPart(10, 34)).toBeGreaterThan(0.999);
     expect(workingPart(60, 34)).toBeLessThan(0.001);
+  });
+});
+
+describe('warmPart', () => {
+  it('is one half at the limit, nothing far below it and whole far above', () => {
+    expect(warmPart(15, 15)).toBe(0.5);
+    expect(warmPart(-5, 15)).toBeLessThan(0.001);
+    expect(warmPart(35, 15)).toBeGreaterThan(0.999);
   });
 });

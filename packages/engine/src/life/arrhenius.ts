@@ -2,7 +2,7 @@ import { exp } from '../numerics/elementary.ts';
 import { ICE_POINT } from '../units/constants.ts';
 
 const BOLTZMANN_EV = 8.617333262e-5;
-/** Steepness with which heat stops an enzyme-limited rate [eV]; 2 to 5 eV are usual. */
+/** Steepness with which heat or cold stops an enzyme-limited rate [eV]; 2 to 5 eV are usual. */
 const DEACTIVATION_ENERGY = 3;
 
 /**
@@ -29,4 +29,15 @@ export function arrheniusFactor(temperature: number, reference: number, energy: 
  */
 export function workingPart(temperature: number, limit: number): number {
   return 1 / (1 + arrheniusFactor(temperature, limit, DEACTIVATION_ENERGY));
+}
+
+/**
+ * Part of a rate that cold leaves working [1], 0 to 1; one half at the cold limit.
+ * h = 1 / (1 + exp(Ed/k (1/T - 1/Tlimit))), Ed = 3 eV (assumed).
+ * @param temperature [degC], -10 to 60
+ * @param limit temperature of one half [degC]
+ * @source schoolfield-1981 eq. 4, low-temperature term
+ */
+export function warmPart(temperature: number, limit: number): number {
+  return 1 / (1 + arrheniusFactor(limit, temperature, DEACTIVATION_ENERGY));
 }

@@ -1,6 +1,6 @@
 import { cbrt, exp } from '../numerics/elementary.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
-import { arrheniusFactor, workingPart } from './arrhenius.ts';
+import { arrheniusFactor, warmPart, workingPart } from './arrhenius.ts';
 import type { TraitValues } from './traits.ts';
 
 /** Carbon freed for upkeep per structure given up. @source jager-2013 Table 1. */
@@ -133,18 +133,22 @@ export function eggShare({ lateMaturing, puberty }: Energetics, length: number):
 
 /**
  * Factor on feeding, upkeep, growth and ageing relative to the reference temperature [1], > 0.
- * c = arrhenius(T) h(T) / h(Tref).
+ * c = arrhenius(T) h(T) / h(Tref), h by heat and, for those that cold stops, by cold.
  * @param temperature of the water [degC]
- * @source derived from `arrheniusFactor` and `workingPart`
+ * @source derived from `arrheniusFactor`, `workingPart` and `warmPart`
  */
 export function bodyRate(traits: TraitValues, temperature: number): number {
-  const { referenceTemperature, activationEnergy, heatLimit } = traits;
-  return (
+  const { referenceTemperature, activationEnergy, heatLimit, coldLimit } = traits;
+  const byHeat =
     (arrheniusFactor(temperature, referenceTemperature, activationEnergy) *
       workingPart(temperature, heatLimit)) /
-    workingPart(referenceTemperature, heatLimit)
-  );
+    workingPart(referenceTemperature, heatLimit);
+  if (coldLimit <= NO_COLD_LIMIT) return byHeat;
+  return (byHeat * warmPart(temperature, coldLimit)) / warmPart(referenceTemperature, coldLimit);
 }
+
+/** A cold limit that stops nobody [degC]. */
+const NO_COLD_LIMIT = -30;
 
 /** Factor on egg development relative to the reference temperature [1], > 0. @source derived from `arrheniusFactor`. */
 export function broodRate(traits: TraitValues, temperature: number): number {

@@ -153,7 +153,7 @@ export function traitsOfLifeHistory(
   )
     throw new RangeError(`${owner}: age at maturity, brood times and lifespan must be above 0 d`);
   const remarks: string[] = [];
-  const energy = energyOf(history, { birth, puberty, end, rate }, given.upkeep?.median);
+  const energy = energyOf(history, { birth, puberty, end, rate }, given);
   if (energy.kappa !== energy.asked)
     remarks.push(
       `${owner}: the broods given ask for a share of ${(1 - energy.asked).toFixed(2)} of the food; ${(1 - energy.kappa).toFixed(2)} is taken`,
@@ -182,18 +182,19 @@ function missing(owner: string, id: TraitId): never {
 /** Dry mass of a full-grown animal [mg]. */
 const dryMassOf = ({ adultMass, dryPart = DRY_PART }: LifeHistory): number => adultMass * dryPart;
 
-/** Upkeep by rule, or of its own where the file states it, and the share to soma that goes with it and the broods. */
+/** Upkeep by rule unless the file states it, and the share to soma that goes with it and the broods. */
 function energyOf(
   history: LifeHistory,
   size: Sizes,
-  stated: number | undefined,
+  given: Readonly<Partial<Record<TraitId, Prior>>>,
 ): RuledEnergy & { own: number } {
   const { adultLength: length, broodInterval: interval, temperature, youngPerBrood } = history;
   const { birth } = size;
   const body = { dryMass: dryMassOf(history), carbonContent: CARBON_CONTENT, temperature };
-  const own = stated ?? ownUpkeep(size, body);
+  const own = given.upkeep?.median ?? ownUpkeep(size, body);
   const perBrood = history.pupaTime ? 0 : youngPerBrood;
-  const eggs = perBrood * (history.divides ? 1 : EGG_PER_NEWBORN) * birth * birth * birth;
+  const egg = given.eggPerNewborn?.median ?? (history.divides ? 1 : EGG_PER_NEWBORN);
+  const eggs = perBrood * egg * birth * birth * birth;
   return { own, ...energyOfBroods(own, size, { length, eggs, interval }) };
 }
 
@@ -217,7 +218,7 @@ function growthTraits(
     ]),
     lengthAtEnd: between('lengthAtEnd', end, 0.05 * end, [end - 0.3 * (end - puberty), 1.15 * end]),
     growthRate: around('growthRate', rate, 1.3),
-    upkeep: around('upkeep', own, 1.4),
+    upkeep: around('upkeep', own, 1.6),
     shareToSoma: between('shareToSoma', kappa, 0.2 * (1 - kappa), [
       kappa - 0.5 * (1 - kappa),
       kappa + 0.4 * (1 - kappa),
