@@ -1,4 +1,4 @@
-import type { ElementId } from '../variables/elements.ts';
+import { ELEMENTS, type ElementId } from '../variables/elements.ts';
 import { VARIABLE_INDEX, type VariableId, variableSpec } from '../variables/variables.ts';
 import type {
   AnyDerivation,
@@ -107,9 +107,10 @@ function checkReaction(process: AnyProcess, reaction: Reaction): void {
     if (variableSpec(id).kind !== 'state')
       throw new Error(`${process.id}: ${id} is not a state and cannot be changed`);
   }
-  for (const [element, net] of netElements(reaction.stoichiometry)) {
-    if (element === 'charge' || mayCross.has(element)) continue;
-    if (Math.abs(net) > 1e-12)
+  for (const [at, net] of netElements(reaction.stoichiometry).entries()) {
+    if (Math.abs(net) <= 1e-12) continue;
+    const element = ELEMENTS[at]!;
+    if (element !== 'charge' && !mayCross.has(element))
       throw new Error(`${process.id}: ${reaction.name} does not conserve ${element} (${net} per unit)`);
   }
 }

@@ -1,5 +1,5 @@
 import { ELEMENTS, type ElementId } from '../variables/elements.ts';
-import { type VariableId, variableSpec } from '../variables/variables.ts';
+import { VARIABLE_IDS, type VariableId, variableSpec } from '../variables/variables.ts';
 
 export type Stoichiometry = Readonly<Partial<Record<VariableId, number>>>;
 
@@ -12,13 +12,22 @@ export function netElement(stoichiometry: Stoichiometry, element: ElementId): nu
   return net;
 }
 
-/** Net amounts of all elements a reaction moves, as `netElement` gives them one by one. */
-export function netElements(stoichiometry: Stoichiometry): ReadonlyMap<ElementId, number> {
-  const net = new Map<ElementId, number>();
-  for (const [id, coefficient] of Object.entries(stoichiometry)) {
-    const content = variableSpec(id as VariableId).content ?? {};
-    for (const element of Object.keys(content) as ElementId[])
-      net.set(element, (net.get(element) ?? 0) + (coefficient ?? 0) * (content[element] ?? 0));
+/** What each variable holds, as positions in ELEMENTS and amounts. */
+const CONTENTS: ReadonlyMap<string, readonly (readonly [element: number, amount: number])[]> = new Map(
+  VARIABLE_IDS.map((id) => [
+    id,
+    Object.entries(variableSpec(id).content ?? {}).map(
+      ([element, amount]) => [ELEMENTS.indexOf(element as ElementId), amount] as const,
+    ),
+  ]),
+);
+
+/** Net amounts of all elements a reaction moves, in the order of ELEMENTS, as `netElement` gives them one by one. */
+export function netElements(stoichiometry: Stoichiometry): Float64Array {
+  const net = new Float64Array(ELEMENTS.length);
+  for (const [id, coefficient = 0] of Object.entries(stoichiometry)) {
+    for (const [element, amount] of CONTENTS.get(id) ?? [])
+      net[element] = net[element]! + coefficient * amount;
   }
   return net;
 }

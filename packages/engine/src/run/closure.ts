@@ -42,29 +42,31 @@ function contentPerExtent(
   return result;
 }
 
-/** Net amount of an element that reactions and care brought in, and the gross amount moved. */
-function booked(element: ElementId, book: Book, world: World): { net: number; gross: number } {
-  const { shape, rows } = book;
-  const content = CONTENT[element];
-  const perExtent = contentPerExtent(world.system, content);
-  let net = 0;
-  let gross = 0;
+/** What reactions and care did over the whole run, summed from the blocks of a book. */
+interface Moved {
+  /** By reaction [extent]. */
+  readonly extents: Float64Array;
+  /** By state: net and gross amounts that care brought in [unit of the state]. */
+  readonly care: Float64Array;
+  readonly careGross: Float64Array;
+}
+
+function movedIn({ shape, rows }: Book): Moved {
+  const extents = new Float64Array(shape.reactions);
+  const care = new Float64Array(STATE_COUNT);
+  const careGross = new Float64Array(STATE_COUNT);
   for (let row = 0; row < rows.length; row += shape.rowLength) {
-    for (let r = 0; r < shape.reactions; r += 1) {
-      const moved = rows[row + r]! * perExtent[r]!;
-      net += moved;
-      gross += Math.abs(moved);
-    }
+    for (let r = 0; r < shape.reactions; r += 1) extents[r] = extents[r]! + rows[row + r]!;
     for (let k = 0; k < CARE_TERMS.length; k += 1) {
       const offset = row + shape.careOffset + k * STATE_COUNT;
       for (let i = 0; i < STATE_COUNT; i += 1) {
-        const moved = rows[offset + i]! * content[i]!;
-        net += moved;
-        gross += Math.abs(moved);
+        const amount = rows[offset + i]!;
+        care[i] = care[i]! + amount;
+        careGross[i] = careGross[i]! + Math.abs(amount);
       }
     }
   }
-  return { net, gross };
+  return { extents, care, careGross };
 }
 
 /**
@@ -72,9 +74,26 @@ function booked(element: ElementId, book: Book, world: World): { net: number; gr
  * For charge this audits alkalinity: its change against what every reaction and care was booked for.
  * @source derived
  */
-export function closureError(element: ElementId, start: Float64Array, book: Book, world: World): number {
-  const { net, gross } = booked(element, book, world);
-  const error = totalOf(element, world.values) - totalOf(element, start) - net;
-  const scale = Math.max(sizeOf(element, start), sizeOf(element, world.values)) + gross;
-  return scale > 0 ? error / scale : 0;
+export type Closure = (element: ElementId) => number;
+
+/** Returns the closure errors of a run from the states at its start, its book and the world at its end. `derived`. */
+export function closureOf(start: Float64Array, book: Book, { system, values }: World): Closure {
+  const { extents, care, careGross } = movedIn(book);
+  return (element) => {
+    const content = CONTENT[element];
+    const perExtent = contentPerExtent(system, content);
+    let net = 0;
+    let gross = 0;
+    for (let r = 0; r < extents.length; r += 1) {
+      net += extents[r]! * perExtent[r]!;
+      gross += extents[r]! * Math.abs(perExtent[r]!);
+    }
+    for (let i = 0; i < STATE_COUNT; i += 1) {
+      net += care[i]! * content[i]!;
+      gross += careGross[i]! * Math.abs(content[i]!);
+    }
+    const error = totalOf(element, values) - totalOf(element, start) - net;
+    const scale = Math.max(sizeOf(element, start), sizeOf(element, values)) + gross;
+    return scale > 0 ? error / scale : 0;
+  };
 }

@@ -3,7 +3,7 @@ import type { SingleCare } from '../plan/care.ts';
 import type { ElementId } from '../variables/elements.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { type Book, createBook } from './book.ts';
-import { closureError } from './closure.ts';
+import { closureOf } from './closure.ts';
 import { createEatenReader, type EatenReader } from './eaten.ts';
 import type { FeedingTimes, TimedCare } from './feeding-times.ts';
 import { fill } from './fill.ts';
@@ -191,16 +191,15 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
 
   const { brought, lost } = tools.ledger;
   const water = world.volume + world.climate.storedWater() - startWater - brought + lost;
-  const closure = Object.fromEntries(
-    BALANCED.map((element) => [element, closureError(element, start, book, world)]),
-  );
+  const closureOfElement = closureOf(start, book, world);
+  const closure = Object.fromEntries(BALANCED.map((element) => [element, closureOfElement(element)]));
   return {
     series: recorder.series,
     bookRows: book.rows,
     start: start.slice(0, STATE_COUNT),
     closure: {
       ...closure,
-      alkalinity: closureError('charge', start, book, world),
+      alkalinity: closureOfElement('charge'),
       water: water / (startWater + brought + lost),
     } as Record<ClosureId, number>,
   };
