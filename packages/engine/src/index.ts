@@ -18,6 +18,7 @@ export * from './community/dying-out.ts';
 export * from './community/euler-lotka.ts';
 export * from './community/feeding-plan.ts';
 export * from './community/food-flows.ts';
+export * from './community/food-rivals.ts';
 export {
   CONFLICT_KINDS,
   type Conflict,

@@ -114,7 +114,7 @@ function pestLines({ answers }: NonNullable<LifeDocument['pest']>): string[] {
 
 /** The community for people, as text for a terminal `width` characters wide. */
 export function lifeText(document: LifeDocument, width: number): string {
-  const { enclosure, run, conflicts, capacity, populations, plants, flows, addition, feeding, pest } =
+  const { enclosure, run, conflicts, capacity, populations, plants, flows, rivals, addition, feeding, pest } =
     document;
   const title = (text: string): string => `\n${colours.underline(text)}`;
   return [
@@ -133,6 +133,9 @@ export function lifeText(document: LifeDocument, width: number): string {
     ...capacity.flatMap(capacityLines),
     title('Who eats what, expected run'),
     ...flowLines(flows, document),
+    ...(rivals.length > 0
+      ? [title('Who takes whose food'), ...rivals.map(({ sentence }) => wrapped(sentence, width, '  '))]
+      : []),
     ...(addition
       ? [
           title(`With ${addition.adults} ${addition.species} added, on the last day`),

@@ -71,6 +71,22 @@ const flow = z
   })
   .describe('Who eats what in the expected run.');
 
+const rival = z
+  .strictObject({
+    food: z.string(),
+    foodName: z.string(),
+    loser: z.string(),
+    taker: z.string(),
+    dependence: z.number().min(0).max(1).describe("Part of the loser's meals when it had most of this food."),
+    loserBefore: z.number().min(0).describe('Eaten by the loser in its best four weeks, mg C/week.'),
+    loserAfter: z.number().min(0).describe('The same in the last four weeks.'),
+    takerBefore: z.number().min(0),
+    takerAfter: z.number().min(0),
+    bestWeek: z.number().min(0),
+    sentence: z.string(),
+  })
+  .describe('A food that one population took from another over the expected run.');
+
 const addition = z.strictObject({
   species: z.string(),
   adults: z.number(),
@@ -97,7 +113,18 @@ const feeding = z.strictObject({
   onLand: z.boolean(),
   holds: z.boolean(),
   clean: z.boolean(),
-  populations: z.array(z.strictObject({ id: z.string(), target: z.number(), adults: z.number() })).readonly(),
+  hour: z.exactOptional(z.number().describe('Of the day at which it is given.')),
+  populations: z
+    .array(
+      z.strictObject({
+        id: z.string(),
+        target: z.number(),
+        adults: z.number().describe('In the last part of the trial that began with the target.'),
+        fromPlan: z.number().describe('The same from the animals the file begins with.'),
+        reachedOn: z.exactOptional(z.number().describe('Day on which these reach four fifths of the target.')),
+      }),
+    )
+    .readonly(),
   ammonia: z.number().describe('Highest un-ionised ammonia of the trial, mg N/L.'),
   oxygen: z.number().describe('Lowest oxygen of the trial, mg/L.'),
   trials: z.number(),
@@ -149,6 +176,7 @@ export const lifeDocumentSchema = z.strictObject({
   populations: z.array(population).readonly(),
   plants: z.array(plant).readonly(),
   flows: z.array(flow).readonly(),
+  rivals: z.array(rival).readonly(),
   addition: z.exactOptional(addition),
   feeding: z.exactOptional(feeding),
   pest: z.exactOptional(pest),

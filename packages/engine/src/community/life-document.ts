@@ -8,8 +8,9 @@ import { type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
 import type { RunRecord } from '../run/run.ts';
 import type { PestAnswer } from './answers-to-pest.ts';
 import { carryingCapacity, type FoodCapacity } from './carrying-capacity.ts';
-import type { FeedingPlan } from './feeding-plan.ts';
+import type { FeedingPlan } from './feeding-found.ts';
 import { type FoodFlow, foodFlows } from './food-flows.ts';
+import { type FoodRival, foodRivals } from './food-rivals.ts';
 import type { Conflict } from './inhabitant.ts';
 import { type PlantOutlook, plantOutlooks } from './plant-outlook.ts';
 import type { AdditionEffect } from './what-if-added.ts';
@@ -37,6 +38,8 @@ export interface LifeDocument {
   readonly plants: readonly PlantOutlook[];
   /** Who eats what in the expected run [mg C/week]. */
   readonly flows: readonly FoodFlow[];
+  /** Who took whose food over the expected run. */
+  readonly rivals: readonly FoodRival[];
   /** What adding animals does, when that was asked. */
   readonly addition?: {
     readonly species: string;
@@ -119,13 +122,15 @@ function communityOf(
 ): Omit<LifeDocument, 'conflicts'> {
   const { plan, options } = prepared;
   const { shape } = bookReader(prepared);
+  const flows = foodFlows({ plan, shape, rows: expected.bookRows, days: options.days });
   return {
     enclosure: ahead.enclosure,
     run: ahead.run,
     capacity: carryingCapacity(plan, Math.min(options.days, USUAL_DAYS)),
     populations: populationOutlooks(prepared, expected, ahead, shape),
     plants: plantOutlooks(prepared, expected, ahead.series, shape),
-    flows: foodFlows({ plan, shape, rows: expected.bookRows, days: options.days }),
+    flows,
+    rivals: foodRivals(flows, (id) => plan.populations.find((each) => each.id === id)?.name ?? id),
   };
 }
 

@@ -42,7 +42,23 @@ function Web({ life }: { readonly life: LifeDocument }) {
         <FoodWebView life={life} week={week} unit={unit} when={when} />
         <FlowList life={life} week={week} unit={unit} />
       </div>
+      <Rivals rivals={life.rivals} />
       <FlowTable life={life} week={week} unit={unit} when={when} />
+    </section>
+  );
+}
+
+/** Whom the run left without a food because others took it. */
+function Rivals({ rivals }: Pick<LifeDocument, 'rivals'>) {
+  if (rivals.length === 0) return null;
+  return (
+    <section aria-labelledby="rivals">
+      <h3 id="rivals">Who takes whose food</h3>
+      <ul>
+        {rivals.map(({ food, loser, taker, sentence }) => (
+          <li key={`${food} ${loser} ${taker}`}>{sentence}</li>
+        ))}
+      </ul>
     </section>
   );
 }
