@@ -80,15 +80,15 @@ describe('drowning', () => {
       'drown within a day',
     );
   });
-  it('is a note where a third of the shore leads out, and spares climbers of glass', () => {
-    const third = { ...PLACE, shore: { length: 0.4, wayOut: 0.4, hasPerch: false } };
-    expect(kinds(WOODLICE, third)).toEqual(['drowning note']);
+  it('is a note where a seventh of the shore leads out, and spares climbers of glass', () => {
+    const seventh = { ...PLACE, shore: { length: 0.4, wayOut: 0.15, hasPerch: false } };
+    expect(kinds(WOODLICE, seventh)).toEqual(['drowning note']);
     const geckos = somebody(
       'geckos',
       { habitat: 'land', preyKind: 'reptiles', needsWayOut: true, climbsGlass: true },
       0,
     );
-    expect(kinds(geckos, third)).toEqual([]);
+    expect(kinds(geckos, seventh)).toEqual([]);
   });
 });
 

@@ -14,7 +14,7 @@ describe('drowningHazard', () => {
   });
   it('falls with every way out, and faster than these grow', () => {
     const half = drowningHazard(WOODLOUSE, steep(0.5), 0.1) / drowningHazard(WOODLOUSE, steep(0), 0.1);
-    expect(half).toBeCloseTo(1 / 8, 14);
+    expect(half).toBeCloseTo(1 / 64, 14);
   });
   it('leaves half after the time a swimmer lasts where there is no land, and all on a piece that stands out', () => {
     expect(Math.exp(-0.5 * drowningHazard(WOODLOUSE, steep(0), 0))).toBeCloseTo(0.5, 14);

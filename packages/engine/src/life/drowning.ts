@@ -13,13 +13,13 @@ export interface Shore {
 /** A gentle bank all round: nobody drowns. */
 export const GENTLE_SHORE: Shore = { length: 0, wayOut: 1, hasPerch: true };
 
-/** Places at the shore an animal tries before it is spent. @source assumed */
-const TRIES = 3;
+/** Places at the shore an animal reaches before it is spent: woodlice last for hours. @source assumed */
+const TRIES = 6;
 
 /**
  * Hazard of drowning of animals of the land [1/d], >= 0. With land: those within a strip of the shore get into the water,
- * and drown when each of three places they reach is too steep,
- *   s L / A (1 - w)^3,
+ * and drown when each of six places they reach is too steep,
+ *   s L / A (1 - w)^6,
  * s strip a day [m/d], L shore [m], A land [m2], w part of the shore that leads out. Without any land or piece to sit on:
  * half are dead after the time a swimmer lasts, ln 2 / T.
  * @param landArea A [m2], >= 0
