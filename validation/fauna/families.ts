@@ -1,5 +1,7 @@
 import type { Calculation } from '../harness/check.ts';
 import type { Inputs } from '../harness/inputs.ts';
+import { lengthInTheEnd, plateauOnRation } from './by-food.ts';
+import { firstEggsAndLife } from './in-the-field.ts';
 import {
   eggsByFeeding,
   eggToAdult,
@@ -12,6 +14,7 @@ import {
   recruitment,
   youngFromTen,
 } from './more-quantities.ts';
+import { lethalCopper } from './poisoned.ts';
 import {
   adultOxygenUse,
   broodSize,
@@ -29,7 +32,6 @@ import {
   reproductionInHeat,
   starvedSurvival,
   survival,
-  ultimateLength,
   wetMassAtAge,
 } from './quantities.ts';
 import { speciesOf } from './species.ts';
@@ -42,6 +44,9 @@ interface Family {
 }
 
 const FAMILIES: readonly Family[] = [
+  { name: 'lethal copper', asks: /lethal copper/i, answer: lethalCopper },
+  { name: 'numbers on a ration', asks: /trajectory on a constant ration/i, answer: plateauOnRation },
+  { name: 'first brood and life', asks: /first brood and lifespan/i, answer: firstEggsAndLife },
   { name: 'eggs by feeding', asks: /cumulative eggs .*relative to ad libitum/i, answer: eggsByFeeding },
   { name: 'length by feeding', asks: /length at day \d+/i, answer: lengthByFeeding },
   { name: 'rate ratio', asks: /rate ratio/i, answer: rateRatio },
@@ -61,7 +66,7 @@ const FAMILIES: readonly Family[] = [
   { name: 'length at age', asks: /(length|diameter|size) at age/i, answer: lengthAtAge },
   { name: 'wet mass at age', asks: /(wet )?mass at age/i, answer: wetMassAtAge },
   { name: 'wet mass from a start', asks: /wet mass$/i, answer: massFromStart },
-  { name: 'ultimate length', asks: /ultimate length|maximum length/i, answer: ultimateLength },
+  { name: 'ultimate length', asks: /ultimate length|maximum length/i, answer: lengthInTheEnd },
   { name: 'age at maturity', asks: /birth to first brood/i, answer: maturityAge },
   { name: 'age at first brood', asks: /first (brood|release)/i, answer: firstBroodAge },
   {
@@ -107,12 +112,22 @@ function onGoodAndPoor(family: Family, question: Question, foods: readonly numbe
   });
 }
 
+/** Carbon of a small green alga [mg per thousand cells]: 65 um3 of 5 um across, a quarter of a picogram per um3. @source assumed */
+const THOUSAND_CELLS = 15e-6;
+
+/** Food as carbon [mg C/L]; algae counted by cells are taken for small green ones. */
+function concentrationOf(food: number, unit: string | undefined): number {
+  if (unit === 'mg C/L') return food;
+  if (unit === 'thousand cells/mL') return food * THOUSAND_CELLS * 1000;
+  throw new NotStated('food is not given as carbon per litre or as cells');
+}
+
 /** The family's one answer with floating algae held at a concentration. */
 function atConcentration(family: Family, question: Question, food: number, unit: string | undefined): number {
-  if (unit !== 'mg C/L') throw new NotStated('food is not given as carbon per litre');
+  const concentration = concentrationOf(food, unit);
   const answer = family.answer({
     ...question,
-    species: { ...question.species, concentration: food },
+    species: { ...question.species, concentration },
     x: undefined,
     xName: '',
   });

@@ -29,7 +29,12 @@ function points(raw: unknown): readonly Point[] {
   });
 }
 
-/** A single number, a range (its middle, half of it added to the tolerance), or a statement that holds (1). */
+/** Whether a pair of values is two figures, each named in the unit ('days to first brood; 12 months of life'). */
+const namesTwo = (unit: unknown): boolean => typeof unit === 'string' && / to .+; .+ of /.test(unit);
+
+/**
+ * A single number, two figures, a range (its middle, half of it added to the tolerance), or a statement that holds (1).
+ */
 function single(
   given: Raw,
   { type, value: tolerance }: { type: string; value: number },
@@ -38,7 +43,7 @@ function single(
   const unit = typeof given.unit === 'string' ? given.unit.split(/[,;(]/, 1)[0]!.trim() : '-';
   if (type === 'qualitative')
     return new Map([['statement holds', { value: 1, unit: '-', absolute: 0, relative: 0 }]]);
-  if (Array.isArray(value) && value.length === 2) {
+  if (Array.isArray(value) && value.length === 2 && !namesTwo(given.unit)) {
     const [low, high] = value as [number, number];
     const absolute = (high - low) / 2 + (type === 'relative' ? tolerance * high : tolerance);
     return new Map([

@@ -1,5 +1,5 @@
-import { exp, log } from '../numerics/elementary.ts';
 import { broodRate } from '../life/energetics.ts';
+import { exp, log } from '../numerics/elementary.ts';
 import { chanceOfDyingOut } from './dying-out.ts';
 import { type Renewal, renewalOf } from './euler-lotka.ts';
 import { type Matrix, type Projection, projectionOf } from './projection-matrix.ts';

@@ -1,4 +1,4 @@
-import { log, exp } from '../numerics/elementary.ts';
+import { exp, log } from '../numerics/elementary.ts';
 
 /** Rows of a square matrix: element [i][j] is what one of stage j adds to stage i in a step. */
 export type Matrix = readonly (readonly number[])[];

@@ -52,6 +52,11 @@ const ENDLESS = 1e12;
 const OXYGEN_TO_SPARE = 5;
 const MOIST = 98;
 
+/**
+ * Water without end and moist air that suit a species at a temperature [degC]: acidity and hardness in the middle of what it
+ * bears, oxygen 5 mg/L above its need, no poison.
+ * @source assumed: as rearings are done
+ */
 export function suitable(
   traits: TraitValues,
   temperature: number,
