@@ -51,7 +51,8 @@ export const periphytonProduction: Experiment = {
     const pond = poles();
     const made = (): number =>
       pond.extent('growth of attached algae on ammonium') +
-      pond.extent('growth of attached algae on nitrate') -
+      pond.extent('growth of attached algae on nitrate') +
+      pond.extent('growth of attached algae on what it kept') -
       pond.extent('respiration of attached algae');
     let best = 0;
     for (let k = 0; k < 60; k += 1) {

@@ -12,6 +12,7 @@ export const attachedAlgae = producer<Omit<Required<ProducerParameters>, 'fullSt
   name: 'attached algae',
   pool: 'attachedAlgae',
   composition: COMPOSITIONS.algae,
+  kept: 'keptByAttachedAlgae',
   light: 'lightOnAlgae',
   filled: 'algalGroundFilled',
   parameters: {

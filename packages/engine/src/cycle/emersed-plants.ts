@@ -14,6 +14,7 @@ export const emersedPlants = producer<FloatingPlantParameters>({
   name: 'plants rooted in wet ground',
   pool: 'emersedPlants',
   composition: COMPOSITIONS.emersedPlants,
+  kept: 'keptByEmersedPlants',
   light: 'lightOnEmersedPlants',
   ground: 'wetPlantGround',
   carbon: 'air',

@@ -18,6 +18,7 @@ export const floatingPlants = producer<FloatingPlantParameters>({
   name: 'floating plants',
   pool: 'floatingPlants',
   composition: COMPOSITIONS.floatingPlants,
+  kept: 'keptByFloatingPlants',
   light: 'lightOnFloatingPlants',
   ground: 'waterArea',
   carbon: 'air',

@@ -72,10 +72,30 @@ describe('attached algae', () => {
     expect(rates['respiration of attached algae']! * DAY).toBeCloseTo(0.1, 6);
   });
 
-  it('return in the dark what they are made of', () => {
+  it('respire carbon in the dark and keep its nitrogen and phosphorus for the next light', () => {
     const change = changesByState(algae, ALGAE, { ...PLENTY, lightOnAlgae: 0, attachedAlgae: 1, nitrate: 1 });
-    expect(change.ammonium! / change.dissolvedInorganicCarbon!).toBeCloseTo(16 / 106, 10);
     expect(change.oxygen).toBeCloseTo(-change.dissolvedInorganicCarbon!, 15);
+    expect(change.keptByAttachedAlgae! * DAY).toBeCloseTo(0.05, 6);
+    expect(change.ammonium).toBeUndefined();
+    // the loss alone leaves the algae: 16 N per 106 C
+    expect(change.detritusNitrogen! / change.detritusCarbon!).toBeCloseTo(16 / 106, 12);
+  });
+
+  it('grow on what they kept before they take more, without nitrogen in the water too', () => {
+    const rich = { ...PLENTY, attachedAlgae: 1, keptByAttachedAlgae: 0.01, nitrate: 1e6 };
+    const rates = ratesByName(algae, ALGAE, rich);
+    expect(rates['growth of attached algae on what it kept']! * DAY).toBeCloseTo(0.35, 4);
+    expect(rates['growth of attached algae on nitrate']! * DAY).toBeCloseTo(0.35, 4);
+    const poor = ratesByName(algae, ALGAE, { ...rich, nitrate: 0, phosphate: 0 });
+    expect(poor['growth of attached algae on what it kept']! * DAY).toBeCloseTo(0.35, 4);
+    expect(poor['growth of attached algae on nitrate']).toBe(0);
+  });
+
+  it('give back what they do not use within ten days, and all of it when they are gone', () => {
+    const change = changesByState(algae, ALGAE, { ...PLENTY, lightOnAlgae: 0, keptByAttachedAlgae: 1 });
+    expect(change.ammonium! * DAY).toBeCloseTo(0.1 * (16 / 106), 12);
+    expect(change.phosphate! * DAY).toBeCloseTo(0.1 / 106, 12);
+    expect(change.dissolvedInorganicCarbon).toBeUndefined();
   });
 });
 

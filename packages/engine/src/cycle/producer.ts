@@ -41,6 +41,8 @@ export interface ProducerGroup<P extends ProducerParameters> {
   readonly name: string;
   readonly pool: VariableId;
   readonly composition: Composition;
+  /** Nitrogen and phosphorus of carbon it has respired and keeps, in its composition. */
+  readonly kept: VariableId;
   readonly light: VariableId;
   /** Ground [m2] that `fullStock` fills; share [1] of its room already filled; neither where only light bounds it. */
   readonly ground?: VariableId;
@@ -56,6 +58,14 @@ export interface ProducerGroup<P extends ProducerParameters> {
   readonly leavesRemains?: true;
   readonly parameters: ParameterSpecs<P>;
 }
+
+/**
+ * Kept nitrogen and phosphorus over living matter [mol/mol] at which half of the growth draws on them, and the time [d]
+ * after which what is not used is given back.
+ * @source assumed: a night's respiration is a percent or two; starving plants give nutrients up over a week or two
+ */
+const KEPT_HALF = 0.01;
+const KEEP_TIME = 10;
 
 /**
  * Share of the nitrogen that is taken as ammonium [0..1]:
@@ -139,14 +149,24 @@ function bicarbonateOf<P extends ProducerParameters>(
   };
 }
 
-/** Growth [mol C/s]: the least of the shares nitrogen, phosphorus and carbon allow, times light, warmth and room. */
+/** Growth [mol C/s]: on nitrogen and phosphorus of the water, and on those it keeps. */
+interface Growth {
+  onWater: number;
+  onKept: number;
+}
+
+/**
+ * Growth: the least of the shares nitrogen, phosphorus and carbon allow, times light, warmth and room. What it keeps
+ * goes first and needs carbon alone.
+ */
 function growthOf<P extends ProducerParameters>(
   group: ProducerGroup<P>,
   parameters: P,
   setting: Setting,
-): (values: Float64Array, nitrogen: number, water: number) => number {
+): (values: Float64Array, nitrogen: number, water: number) => Growth {
   const light = setting.index(group.light);
   const pool = setting.index(group.pool);
+  const kept = setting.index(group.kept);
   const phosphate = setting.index('phosphate');
   const temperature = setting.index('waterTemperature');
   const rate = parameters.maximumGrowth / SECONDS_PER_DAY;
@@ -155,27 +175,36 @@ function growthOf<P extends ProducerParameters>(
   const warmth = heatLimited(thetaResponse(parameters.growthTheta, 20), parameters.heatLimit);
   const room = roomLeft(group, parameters, setting);
   const carbon = carbonLimit(group, parameters, setting);
+  const growth: Growth = { onWater: 0, onKept: 0 };
   return (values, nitrogen, water) => {
+    growth.onWater = 0;
+    growth.onKept = 0;
     const photons = values[light]!;
     const stock = values[pool]!;
-    if (!(photons > 0 && stock > 0 && nitrogen > 0)) return 0;
+    if (!(photons > 0 && stock > 0)) return growth;
     const left = room(values);
-    if (!(left > 0)) return 0;
+    if (!(left > 0)) return growth;
+    const potential =
+      rate * warmth(values[temperature]!) * monod(photons, parameters.lightHalf) * left * stock;
+    const fixed = carbon(values, water, photons);
+    const fromKept = monod(Math.max(0, values[kept]!), KEPT_HALF * stock);
+    growth.onKept = potential * fixed * fromKept;
+    if (!(nitrogen > 0)) return growth;
     const scarcest = Math.min(
       monod(nitrogen, nitrogenHalf),
       monod(concentration(values[phosphate]!, water), phosphorusHalf),
-      carbon(values, water, photons),
+      fixed,
     );
-    return (
-      rate * warmth(values[temperature]!) * monod(photons, parameters.lightHalf) * scarcest * left * stock
-    );
+    growth.onWater = potential * scarcest * (1 - fromKept);
+    return growth;
   };
 }
 
 function readsOf<P extends ProducerParameters>(group: ProducerGroup<P>): VariableId[] {
-  const { pool, light, ground, filled, carbon, bicarbonateUsers } = group;
+  const { pool, kept, light, ground, filled, carbon, bicarbonateUsers } = group;
   return [
     pool,
+    kept,
     light,
     ...(ground === undefined ? [] : [ground]),
     ...(filled === undefined ? [] : [filled]),
@@ -201,6 +230,11 @@ function closing(carbon: VariableId | 'air' | undefined, nitrogen: VariableId) {
   const nutrients = { nitrogen, phosphorus: 'phosphate' } as const;
   if (carbon === 'air') return nutrients;
   return { ...nutrients, carbon: 'dissolvedInorganicCarbon', oxygen: 'oxygen' } as const;
+}
+
+/** What is kept and not used goes back to the water. */
+function givingBack(kept: VariableId): Stoichiometry {
+  return balanced({ [kept]: -1 }, { nitrogen: 'ammonium', phosphorus: 'phosphate' });
 }
 
 /** A living pool that falls to detritus, per mol C. `derived`: element balance. */
@@ -234,8 +268,9 @@ function running<P extends ProducerParameters>(
   parameters: P,
   setting: Setting,
 ): RunningProcess {
-  const { pool, name, carbon } = group;
+  const { pool, kept, name, carbon } = group;
   const stock = setting.index(pool);
+  const store = setting.index(kept);
   const ammonium = setting.index('ammonium');
   const nitrate = setting.index('nitrate');
   const volume = setting.index('waterVolume');
@@ -247,34 +282,42 @@ function running<P extends ProducerParameters>(
   const respiration = parameters.respirationRate / SECONDS_PER_DAY;
   const loss = parameters.lossRate / SECONDS_PER_DAY;
   const warmth = thetaResponse(parameters.lossTheta, 20);
+  const giving = 1 / (KEEP_TIME * SECONDS_PER_DAY);
   const growthOn = (nitrogen: 'ammonium' | 'nitrate') => balanced({ [pool]: 1 }, closing(carbon, nitrogen));
+  const gases = carbon === 'air' ? {} : ({ carbon: 'dissolvedInorganicCarbon', oxygen: 'oxygen' } as const);
   return {
     reactions: [
       { name: `growth of ${name} on ammonium`, stoichiometry: growthOn('ammonium') },
       { name: `growth of ${name} on nitrate`, stoichiometry: growthOn('nitrate') },
       {
-        name: `respiration of ${name}`,
-        stoichiometry: balanced({ [pool]: -1 }, closing(carbon, 'ammonium')),
+        name: `growth of ${name} on what it kept`,
+        stoichiometry: balanced({ [pool]: 1, [kept]: -1 }, gases),
       },
+      { name: `respiration of ${name}`, stoichiometry: balanced({ [pool]: -1, [kept]: 1 }, gases) },
+      { name: `given back by ${name}`, stoichiometry: givingBack(kept) },
       { name: `loss of ${name}`, stoichiometry: lossOf(group) },
     ],
     evaluate(values, rates, offset) {
       const content = values[stock]!;
+      const givenBack = giving * values[store]!;
       if (!(content > 0)) {
-        rates.fill(0, offset, offset + 4);
+        rates.fill(0, offset, offset + 6);
+        rates[offset + 4] = givenBack;
         return;
       }
       const water = values[volume]!;
       const reduced = concentration(values[ammonium]!, water);
       const oxidised = concentration(values[nitrate]!, water);
-      const gross = growth(values, reduced + oxidised, water);
-      const share = gross > 0 ? ammoniumShare(reduced, oxidised, preferenceHalf) : 0;
+      const { onWater, onKept } = growth(values, reduced + oxidised, water);
+      const share = onWater > 0 ? ammoniumShare(reduced, oxidised, preferenceHalf) : 0;
       const pace = warmth(values[temperature]!) * content;
       const breath = oxygen === undefined ? 1 : monod(concentration(values[oxygen]!, water), oxygenHalf);
-      rates[offset] = gross * share;
-      rates[offset + 1] = oxidised > 0 ? gross * Math.max(0, 1 - share) : 0;
-      rates[offset + 2] = respiration * pace * breath;
-      rates[offset + 3] = loss * pace;
+      rates[offset] = onWater * share;
+      rates[offset + 1] = oxidised > 0 ? onWater * Math.max(0, 1 - share) : 0;
+      rates[offset + 2] = onKept;
+      rates[offset + 3] = respiration * pace * breath;
+      rates[offset + 4] = givenBack;
+      rates[offset + 5] = loss * pace;
     },
   };
 }
@@ -285,8 +328,9 @@ function running<P extends ProducerParameters>(
  * with h the fall in heat (`heatLimited`) and filled = B/(B_full A) or the share of a surface that it and its rivals fill, split between ammonium and
  * nitrate by `ammoniumShare`; C is the carbon that the group can use, and for the share of it that uses bicarbonate
  * C + a I/(K_b + I) HCO3, at most all inorganic carbon, since the uptake is driven by light; respiration = r20 theta_r^(T - 20) O2/(K + O2) B; loss = l20 theta_r^(T - 20) B.
- * Growth releases the oxygen that building from carbon dioxide and the nitrogen at hand gives; respiration returns
- * carbon, ammonium and phosphate in the composition of the pool. What is lost becomes detritus, or remains of plants. Those with leaves in the air exchange carbon dioxide
+ * Growth releases the oxygen that building from carbon dioxide and the nitrogen at hand gives; respiration returns the
+ * carbon and keeps nitrogen and phosphorus for the growth of the next light, k = K/(K + 0.01 B) of which draws on them;
+ * what is not used within some ten days goes back to the water. What is lost becomes detritus, or remains of plants. Those with leaves in the air exchange carbon dioxide
  * and oxygen with it and only nitrogen and phosphorus with the water.
  * @param group pool, composition, light, what bounds it, carbon, and parameter ranges
  * Taking bicarbonate is taking inorganic carbon: alkalinity follows from the ions and stays, and the pH rises.
@@ -302,6 +346,7 @@ export function producer<P extends ProducerParameters>(group: ProducerGroup<P>):
     reads: readsOf(group),
     changes: [
       pool,
+      group.kept,
       'ammonium',
       'nitrate',
       'phosphate',

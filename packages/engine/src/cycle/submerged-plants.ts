@@ -13,6 +13,7 @@ export const submergedPlants = producer<Required<ProducerParameters> & Bicarbona
   name: 'submerged plants',
   pool: 'submergedPlants',
   composition: COMPOSITIONS.submergedPlants,
+  kept: 'keptBySubmergedPlants',
   light: 'lightOnPlants',
   ground: 'waterArea',
   carbon: 'carbonDioxide',

@@ -13,6 +13,7 @@ const growing = producer<SuspendedAlgaeParameters>({
   name: 'suspended algae',
   pool: 'suspendedAlgae',
   composition: COMPOSITIONS.algae,
+  kept: 'keptBySuspendedAlgae',
   light: 'lightOnSuspendedAlgae',
   parameters: {
     maximumGrowth: { unit: '1/d', min: 0.2, max: 5, meaning: 'highest growth at 20 degC' },

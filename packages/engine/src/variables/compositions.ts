@@ -11,6 +11,11 @@ export function organicContent({ nitrogenPerCarbon: n, phosphorusPerCarbon: p }:
   return { carbon: 1, nitrogen: n, phosphorus: p, oxygen: -1 - 2 * n };
 }
 
+/** Content of the nitrogen and phosphorus that stay when a mol C of living matter is respired. */
+export function keptContent({ nitrogenPerCarbon: n, phosphorusPerCarbon: p }: Composition): Content {
+  return { nitrogen: n, phosphorus: p, oxygen: -2 * n };
+}
+
 /**
  * Fixed compositions of the living pools.
  * @source bacteria: C5H7O2N, the convention of wastewater engineering (Metcalf & Eddy), P one fifth of N by mass (memory).

@@ -1,4 +1,4 @@
-import { COMPOSITIONS, organicContent } from './compositions.ts';
+import { COMPOSITIONS, keptContent, organicContent } from './compositions.ts';
 import type { Content } from './elements.ts';
 
 export type Compartment = 'water' | 'solid' | 'living' | 'air' | 'glass' | 'ground' | 'room';
@@ -125,6 +125,19 @@ export const VARIABLES = {
   floatingPlants: living('floating plants', organicContent(COMPOSITIONS.floatingPlants)),
   emersedPlants: living('plants rooted in wet ground', organicContent(COMPOSITIONS.emersedPlants)),
   biofilm: living('bacterial film', organicContent(COMPOSITIONS.bacteria)),
+
+  // Nitrogen and phosphorus that algae and plants keep of carbon they respired, per mol C of it [mol]
+  keptByAttachedAlgae: living('nutrients kept by attached algae', keptContent(COMPOSITIONS.algae)),
+  keptBySuspendedAlgae: living('nutrients kept by suspended algae', keptContent(COMPOSITIONS.algae)),
+  keptBySubmergedPlants: living(
+    'nutrients kept by submerged plants',
+    keptContent(COMPOSITIONS.submergedPlants),
+  ),
+  keptByFloatingPlants: living('nutrients kept by floating plants', keptContent(COMPOSITIONS.floatingPlants)),
+  keptByEmersedPlants: living(
+    'nutrients kept by plants rooted in wet ground',
+    keptContent(COMPOSITIONS.emersedPlants),
+  ),
 
   // Animals, moved once a day by the life module [mol]
   animalCarbon: living('animals, carbon', ORGANIC_CARBON),
