@@ -1,4 +1,4 @@
-import type { LandLayer, LandStand } from '../cycle/land-stand.ts';
+import type { LandStand } from '../cycle/land-stand.ts';
 import { geometryOf } from '../geometry/geometry.ts';
 import { FIRST_LAND_FOOD, FOOD_SPECS, FOODS, type Food } from '../life/foods.ts';
 import { STAGES } from '../life/traits.ts';
@@ -63,7 +63,23 @@ function broughtInto(pool: number, record: RunRecord, system: ReactionSystem, sh
   return sum;
 }
 
-const GROUP = { plants: 'submerged', 'floating plants': 'floating' } as const;
+/** Part of a food that animals take [0..1]: of living plants what is not too tough or bitter on the first day. */
+function edibleOf(food: Food, plan: Plan, stands: readonly LandStand[]): number {
+  if (food === 'plants') return 1 - toughPart(plan, 'submerged');
+  if (food === 'floating plants') return 1 - toughPart(plan, 'floating');
+  if (food === 'marsh plants') return 1 - toughPart(plan, 'emersed');
+  if (food !== 'moss' && food !== 'land plants') return 1;
+  const layer = food === 'moss' ? 'moss' : 'tall';
+  let all = 0;
+  let edible = 0;
+  for (const stand of stands) {
+    if (stand.layer !== layer) continue;
+    const biomass = stand.area * stand.fullCoverBiomass * stand.cover;
+    all += biomass;
+    edible += biomass * (stand.edible ?? 1);
+  }
+  return all > 0 ? edible / all : 1;
+}
 
 const meanOf = (series: Float64Array): number =>
   series.reduce((sum, value) => sum + value, 0) / series.length;
@@ -117,11 +133,21 @@ export function larderOf(plan: Plan, days: number): Larder {
     const index = VARIABLE_INDEX[pool!];
     const fromStock = food === 'litter' ? record.start[index]! : 0;
     const brought = broughtInto(index, record, system, shape);
-    return { food, perDay: Math.max(0, brought + fromStock) / days, stock: pools.mean(pool!) };
+    const edible = edibleOf(food, plan, setting.stands);
+    return {
+      food,
+      perDay: (edible * Math.max(0, brought + fromStock)) / days,
+      stock: edible * pools.mean(pool!),
+    };
+  });
+  const marsh = broughtInto(VARIABLE_INDEX.emersedPlants, record, system, shape);
+  const plants = plantProductions(record, pools, marsh).map(({ food, perDay, stock }): FoodProduction => {
+    const edible = edibleOf(food, plan, setting.stands);
+    return { food, perDay: (edible * perDay) / days, stock: edible * stock };
   });
   const geometry = geometryOf(plan);
   return {
-    productions: [...inWater, ...landProductions(record, pools, days)],
+    productions: [...inWater, ...landProductions(record, pools, days), ...plants],
     waterTemperature: meanOf(at('waterTemperature')),
     airTemperature: meanOf(at('airTemperature')),
     submergedArea: geometry.submergedAreaAt(plan.water.level),
@@ -129,8 +155,31 @@ export function larderOf(plan: Plan, days: number): Larder {
   };
 }
 
+/**
+ * What plants above the water add over the days [mol C]: on land the carbon they took from the air, shared by what stands
+ * there in the mean; in wet ground `marsh`, by the cycle's book.
+ */
+function plantProductions(record: RunRecord, { end, mean }: Pools, marsh: number): FoodProduction[] {
+  const taken = Math.max(0, end('airCarbonTaken') - record.start[VARIABLE_INDEX.airCarbonTaken]!);
+  const [moss, tall] = [mean('moss'), mean('landPlants')];
+  const standing = moss + tall;
+  const part = (stock: number): number => (standing > 0 ? (taken * stock) / standing : 0);
+  return [
+    { food: 'moss', perDay: part(moss), stock: moss },
+    { food: 'land plants', perDay: part(tall), stock: tall },
+    { food: 'marsh plants', perDay: Math.max(0, marsh), stock: mean('emersedPlants') },
+  ];
+}
+
 /** Pools of dead matter on land, and what of it went to the air. */
-const ON_LAND = ['landLitterCarbon', 'landFungi', 'soilCarbon', 'remainsCarbon', 'givenOffCarbon'] as const;
+const ON_LAND = [
+  'landWoodCarbon',
+  'landLitterCarbon',
+  'landFungi',
+  'soilCarbon',
+  'remainsCarbon',
+  'givenOffCarbon',
+] as const;
 
 /**
  * Carbon that plants on land dropped [mol]: what the pools of the land and the air above them gained beyond what care
