@@ -8,7 +8,7 @@ export * from './day/day-state.ts';
 export * from './fan/fan-chart.ts';
 export * from './food-web/flow-amount.ts';
 export * from './food-web/food-look.ts';
-export { eatenIn } from './food-web/food-web-layout.ts';
+export { eatenIn, TRACE_EATEN } from './food-web/food-web-layout.ts';
 export * from './food-web/food-web-scene.ts';
 export * from './marks/budget-bars.ts';
 export * from './marks/interval-line.ts';

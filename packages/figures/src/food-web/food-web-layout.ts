@@ -44,6 +44,8 @@ export interface FoodWebLayout {
   /** Where names of eaters begin; beyond the arcs of those who eat each other. */
   readonly names: number;
   readonly height: number;
+  /** There is little room: names are smaller, and arcs carry no amounts. */
+  readonly narrow: boolean;
   /** Pixels for a milligram of carbon a week; the same for every week of a run. */
   readonly perMilligram: number;
   readonly foods: readonly WebNode[];
@@ -52,10 +54,14 @@ export interface FoodWebLayout {
   readonly prey: readonly WebPrey[];
 }
 
-const NAME_ROOM = 168;
-const ARC_ROOM = 76;
+/** Below this width names stand smaller and closer [px]. */
+const NARROW = 640;
+/** Room for a name, for the arcs beside the eaters, and the least height of a name with its amount [px]. */
+const WIDE_ROOMS = { name: 168, arc: 76, slot: 42 };
+const NARROW_ROOMS = { name: 104, arc: 42, slot: 56 };
+/** What never reaches this in a week is not drawn; lists name it [mg C/week]. */
+export const TRACE_EATEN = 0.01;
 const BAR_ROOM = 300;
-const LEAST_SLOT = 42;
 const GAP = 12;
 const TOP = 14;
 const FOOT = 48;
@@ -68,6 +74,11 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 /** Eaten in the week, or a week on average [mg C/week]. */
 export function eatenIn({ weekly, mean }: FoodFlow, week: number | undefined): number {
   return week === undefined ? mean : (weekly[week] ?? 0);
+}
+
+/** Whether a flow is never more than a trace. */
+export function isTrace({ mean, weekly }: Pick<FoodFlow, 'mean' | 'weekly'>): boolean {
+  return mean < TRACE_EATEN && weekly.every((amount) => amount < TRACE_EATEN);
 }
 
 /** The most that passes through a set of flows in any week. */
@@ -113,6 +124,8 @@ function orders(flows: readonly FoodFlow[], eaterIds: readonly string[]) {
 }
 
 interface Column {
+  /** Least height of a node's place [px]. */
+  readonly least: number;
   readonly ids: readonly string[];
   readonly nameOf: (id: string) => string;
   readonly flowsOf: (id: string) => readonly FoodFlow[];
@@ -123,7 +136,7 @@ function nodesOf(column: Column, week: number | undefined, perMilligram: number,
   let y = TOP + shift;
   return column.ids.map((id) => {
     const flows = column.flowsOf(id);
-    const slot = slotOf(flows, perMilligram);
+    const slot = slotOf(flows, perMilligram, column.least);
     const amount = sum(flows.map((flow) => eatenIn(flow, week)));
     const height = sum(flows.map((flow) => thicknessOf(eatenIn(flow, week), perMilligram)));
     const middle = y + slot / 2;
@@ -132,8 +145,8 @@ function nodesOf(column: Column, week: number | undefined, perMilligram: number,
   });
 }
 
-function slotOf(flows: readonly FoodFlow[], perMilligram: number): number {
-  return Math.max(LEAST_SLOT, peakOf(flows) * perMilligram + 2);
+function slotOf(flows: readonly FoodFlow[], perMilligram: number, least: number): number {
+  return Math.max(least, peakOf(flows) * perMilligram + 2);
 }
 
 function thicknessOf(amount: number, perMilligram: number): number {
@@ -141,11 +154,14 @@ function thicknessOf(amount: number, perMilligram: number): number {
 }
 
 function heightOf(column: Column, perMilligram: number): number {
-  return sum(column.ids.map((id) => slotOf(column.flowsOf(id), perMilligram) + GAP)) - GAP;
+  return sum(column.ids.map((id) => slotOf(column.flowsOf(id), perMilligram, column.least) + GAP)) - GAP;
 }
 
 /** Foods at the left, eaters at the right, bands between; places and scale stay the same from week to week. */
-export function foodWebLayout({ flows, eaters, week, width }: FoodWebInput): FoodWebLayout {
+export function foodWebLayout({ flows: all, eaters, week, width }: FoodWebInput): FoodWebLayout {
+  const narrow = width < NARROW;
+  const rooms = narrow ? NARROW_ROOMS : WIDE_ROOMS;
+  const flows = all.filter((flow) => !isTrace(flow));
   const eaten = flows.filter((flow) => !isPrey(flow));
   const order = orders(
     eaten,
@@ -153,11 +169,13 @@ export function foodWebLayout({ flows, eaters, week, width }: FoodWebInput): Foo
   );
   const perMilligram = BAR_ROOM / Math.max(1e-9, peakOf(flows));
   const foodColumn: Column = {
+    least: rooms.slot,
     ids: order.foods,
     nameOf: (id) => eaten.find(({ food }) => food === id)?.foodName ?? id,
     flowsOf: (id) => eaten.filter(({ food }) => food === id),
   };
   const eaterColumn: Column = {
+    least: rooms.slot,
     ids: order.eaters,
     nameOf: (id) => eaters.find((each) => each.id === id)?.name ?? id,
     flowsOf: (id) => flows.filter(({ eater }) => eater === id),
@@ -168,9 +186,10 @@ export function foodWebLayout({ flows, eaters, week, width }: FoodWebInput): Foo
   const eaterNodes = nodesOf(eaterColumn, week, perMilligram, (tallest - heights[1]) / 2);
   const hunted = flows.some(isPrey);
   return {
-    left: NAME_ROOM,
-    right: width - NAME_ROOM - (hunted ? ARC_ROOM : 0),
-    names: width - NAME_ROOM + BAR + 8,
+    left: rooms.name,
+    right: width - rooms.name - (hunted ? rooms.arc : 0),
+    names: width - rooms.name + BAR + (narrow ? 4 : 8),
+    narrow,
     height: TOP + tallest + FOOT,
     perMilligram,
     foods: foodNodes,

@@ -24,7 +24,7 @@ export interface FoodWebOptions extends FoodWebInput {
 }
 
 /** Narrowest drawing in which names and bands find room [px]; below it a list reads better. */
-export const NARROWEST_FOOD_WEB = 640;
+export const NARROWEST_FOOD_WEB = 320;
 
 const PREFIX = 'food-web';
 
@@ -120,15 +120,25 @@ function bar(x: number, { top, height }: WebNode, fill: string, palette: Palette
   });
 }
 
-function food(node: WebNode, { left }: FoodWebLayout, { unit, palette }: FoodWebOptions): SceneNode {
+function food(node: WebNode, { left, narrow }: FoodWebLayout, { unit, palette }: FoodWebOptions): SceneNode {
   const x = left - BAR;
   return group({ 'data-food': node.id }, [
     bar(x, node, lookFill(foodLook(node.id), PREFIX), palette),
-    named(node, { x: x - 9, room: x - 10, anchor: 'end', note: flowAmountText(node.amount, unit) }, palette),
+    named(
+      node,
+      {
+        x: x - (narrow ? 5 : 9),
+        room: x - (narrow ? 5 : 10),
+        anchor: 'end',
+        note: flowAmountText(node.amount, unit),
+        narrow,
+      },
+      palette,
+    ),
   ]);
 }
 
-function eater(node: WebNode, { right, names }: FoodWebLayout, options: FoodWebOptions): SceneNode {
+function eater(node: WebNode, { right, names, narrow }: FoodWebLayout, options: FoodWebOptions): SceneNode {
   const { unit, palette, width } = options;
   const note = node.amount > 0 ? `eat ${flowAmountText(node.amount, unit)}` : 'eat nothing then';
   const far = names - right > 30;
@@ -142,7 +152,7 @@ function eater(node: WebNode, { right, names }: FoodWebLayout, options: FoodWebO
         })
       : undefined,
     bar(right, node, palette.ink, palette),
-    named(node, { x: names, room: width - names, anchor: 'start', note }, palette),
+    named(node, { x: names, room: width - names, anchor: 'start', note, narrow }, palette),
   ]);
 }
 
@@ -151,23 +161,29 @@ interface Naming {
   readonly room: number;
   readonly anchor: 'start' | 'end';
   readonly note: string;
+  readonly narrow: boolean;
 }
 
-function named({ name, middle }: WebNode, { x, room, anchor, note }: Naming, palette: Palette): SceneNode {
-  const lines = wrapText(name, { width: room, size: 14, face: 'strong', lines: 2 });
-  const top = middle - (lines.length * 16 + 15) / 2 + 12;
+function named(
+  { name, middle }: WebNode,
+  { x, room, anchor, note, narrow }: Naming,
+  palette: Palette,
+): SceneNode {
+  const [size, step] = narrow ? [12.5, 14] : [14, 16];
+  const lines = wrapText(name, { width: room, size, face: 'strong', lines: narrow ? 3 : 2 });
+  const top = middle - (lines.length * step + step - 1) / 2 + step - 4;
   return group({}, [
     ...lines.map((line, at) =>
-      textAt(x, top + at * 16, line, {
-        size: 14,
+      textAt(x, top + at * step, line, {
+        size,
         face: 'strong',
         fill: palette.ink,
         anchor,
         halo: palette.paper,
       }),
     ),
-    textAt(x, top + lines.length * 16, fitText(note, room, 13), {
-      size: 13,
+    textAt(x, top + lines.length * step, fitText(note, room, size - 1), {
+      size: size - 1,
       fill: palette.softInk,
       anchor,
       halo: palette.paper,
@@ -175,11 +191,16 @@ function named({ name, middle }: WebNode, { x, room, anchor, note }: Naming, pal
   ]);
 }
 
+const FEW_ARCS = 3;
 /** Between the ends of arcs that meet at one bar [px]. */
 const APART = 8;
 
 /** Eaten by another animal: an arc beside the bars from the prey to the eater, with a barb where it ends. */
-function preyArc(at: number, { eaters, right, prey }: FoodWebLayout, options: FoodWebOptions): SceneNode {
+function preyArc(
+  at: number,
+  { eaters, right, prey, narrow, perMilligram }: FoodWebLayout,
+  options: FoodWebOptions,
+): SceneNode {
   const { palette, unit } = options;
   const flow = prey[at] as WebPrey;
   const middleOf = (id: string) => eaters.find((each) => each.id === id)?.middle ?? 0;
@@ -191,7 +212,9 @@ function preyArc(at: number, { eaters, right, prey }: FoodWebLayout, options: Fo
   const start = middleOf(flow.prey) + (own ? -4 : 6);
   const end = own ? start - 2 * APART : middleOf(flow.eater) + APART * before.length;
   const x = right + BAR + 1;
-  const reach = own ? 26 : Math.min(70, 28 + Math.abs(end - start) * 0.16);
+  const reach = narrow ? 24 : own ? 26 : Math.min(70, 28 + Math.abs(end - start) * 0.16);
+  // Of many arcs only the weighty ones are labelled, or the labels would hide each other.
+  const told = !narrow && (prey.length <= FEW_ARCS || flow.amount * perMilligram >= 1);
   const handles = `${x + reach} ${start.toFixed(1)} ${x + reach} ${end.toFixed(1)}`;
   const d = `M${x} ${start.toFixed(1)}C${handles} ${x + 5} ${end.toFixed(1)}`;
   const label = start + (end - start) * (own ? 0.5 : 0.35) + 4;
@@ -204,12 +227,14 @@ function preyArc(at: number, { eaters, right, prey }: FoodWebLayout, options: Fo
     }),
     element('path', { d, fill: 'none', stroke: palette.ink, 'stroke-width': 1 }),
     element('path', { d: `M${x} ${end.toFixed(1)}l7 -4v8z`, fill: palette.ink }),
-    textAt(x + reach * 0.75 + 4, label, flowAmountText(flow.amount, unit), {
-      size: 12,
-      fill: palette.ink,
-      halo: palette.paper,
-      haloWidth: 4,
-    }),
+    told
+      ? textAt(x + reach * 0.75 + 4, label, flowAmountText(flow.amount, unit), {
+          size: 12,
+          fill: palette.ink,
+          halo: palette.paper,
+          haloWidth: 4,
+        })
+      : undefined,
   ]);
 }
 

@@ -125,15 +125,23 @@ function limits(
   const written = (value: number) => quantityText(value, unit, digitsOf(value));
   const close = low !== undefined && high !== undefined && Math.abs(x(high) - x(low)) < 90;
   const room = (at: number, half: number) => Math.min(right - half, Math.max(left + half, at));
+  if (low !== undefined && low === high)
+    return textAt(room(x(low), 24), y, written(low), { ...style, anchor: 'middle' });
   const lowAnchor = close && !apart ? 'end' : 'middle';
   const highAnchor = close && !apart ? 'start' : 'middle';
   return group({}, [
     low === undefined
       ? undefined
-      : textAt(room(x(low), 24), y, written(low), { ...style, anchor: lowAnchor }),
+      : textAt(room(x(low), 24) + (lowAnchor === 'end' ? -3 : 0), y, written(low), {
+          ...style,
+          anchor: lowAnchor,
+        }),
     high === undefined
       ? undefined
-      : textAt(room(x(high), 24), y, written(high), { ...style, anchor: highAnchor }),
+      : textAt(room(x(high), 24) + (highAnchor === 'start' ? 3 : 0), y, written(high), {
+          ...style,
+          anchor: highAnchor,
+        }),
   ]);
 }
 
@@ -150,6 +158,8 @@ function sentence(
   const text = (value: number) => quantityText(value, unit, digitsOf(value));
   if (apart && low !== undefined && high !== undefined)
     return `${name}: nothing suits all; ${lowOwner} need at least ${text(low)}, ${highOwner} bear at most ${text(high)}.`;
+  if (low !== undefined && low === high)
+    return `${name} that suits all: only ${text(low)}, the least for ${lowOwner}, the most for ${highOwner}.`;
   const from = low === undefined ? '' : ` at least ${text(low)}, for ${lowOwner}`;
   const to = high === undefined ? '' : ` at most ${text(high)}, for ${highOwner}`;
   return `${name} that suits all:${[from, to].filter((part) => part !== '').join(';')}.`;

@@ -61,6 +61,8 @@ export interface SoundLife {
   readonly plants: NonNullable<EnclosureContent['plants']>;
   readonly routines: NonNullable<EnclosureContent['routines']>;
   readonly actions: NonNullable<EnclosureContent['actions']>;
+  /** What a mister sprays in a day [m3]; undefined where there is none. */
+  readonly mist: number | undefined;
   readonly conflicts: readonly Conflict[];
   /** How many of a species make a start, by its id. */
   readonly leastFounders: Readonly<Record<string, number>>;
@@ -111,6 +113,7 @@ function readLife({ text: before, fileName, edits }: Extract<LifeOrder, { do: 'l
       plants,
       routines,
       actions,
+      mist: document.content.devices?.mister?.amount,
       conflicts,
       leastFounders: Object.fromEntries(
         inhabitants.map(({ id, leastFounders }) => [id, leastFounders.value]),

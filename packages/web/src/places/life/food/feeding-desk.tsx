@@ -42,9 +42,15 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
     <section aria-labelledby="feeding" className={desk.block}>
       <h2 id="feeding">How to feed for the numbers you want</h2>
       <p className={desk.soft}>
-        Those without a number are left out of the trial; name everybody who will eat of the feed.
+        {feedingNow(plan)} Those without a number are left out of the trial; name everybody who will eat of
+        the feed.
       </p>
       <form className={styles.form} onSubmit={submit} noValidate>
+        <p>
+          <button type="button" className={desk.quiet} onClick={() => setTargets(adultsOf(plan))}>
+            Take the adults of the file
+          </button>
+        </p>
         <div className={styles.targets}>
           {plan.populations.map(({ id, name }) => (
             <label key={id}>
@@ -106,6 +112,36 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
   );
 }
 
+/** "Now: 0.12 g of sinking shrimp pellet every 3 days." */
+function feedingNow({ routines }: Plan): string {
+  const now = routines.flatMap((routine) =>
+    routine.kind === 'feed'
+      ? [`${doseText(routine.mass)} of ${routine.feed.name} ${everyText(routine.everyDays)}`]
+      : [],
+  );
+  return now.length === 0 ? 'Nothing is fed now.' : `Now: ${now.join('; ')}.`;
+}
+
+/** Adults that the file brings in, on the first day and later, as numbers to be held. */
+function adultsOf({ populations, actions }: Plan): Record<string, string> {
+  const later = (id: string) =>
+    actions.reduce(
+      (sum, action) =>
+        action.kind === 'add animals' && action.population === id && action.stage === 'adult'
+          ? sum + action.count
+          : sum,
+      0,
+    );
+  return Object.fromEntries(
+    populations.map(({ id, founders }) => {
+      const first = founders.reduce((sum, { stage, count }) => sum + (stage === 'adult' ? count : 0), 0);
+      return [id, String(first + later(id) || '')];
+    }),
+  );
+}
+
+const everyText = (days: number): string => (days === 1 ? 'every day' : `every ${days} days`);
+
 function wantedOf(targets: Readonly<Record<string, string>>): Record<string, number> {
   return Object.fromEntries(
     Object.entries(targets).flatMap(([id, text]) => (Number(text) > 0 ? [[id, Number(text)] as const] : [])),
@@ -157,7 +193,7 @@ function Answer({ file, answer }: { readonly file: EnclosureFile; readonly answe
   const edits = routines ? feedingEdits(routines, answer) : [];
   const words =
     answer.mass > 0
-      ? `${doseText(answer.mass)} of ${answer.feedName} ${answer.everyDays === 1 ? 'every day' : `every ${answer.everyDays} days`} in the routine.`
+      ? `${doseText(answer.mass)} of ${answer.feedName} ${everyText(answer.everyDays)} in the routine.`
       : 'No feed in the routine.';
   return (
     <div role="status" className={styles.found}>

@@ -13,6 +13,7 @@ const found: FeedingPlan = {
   clean: true,
   populations: [],
   ammonia: 0.01,
+  nitrite: 0.1,
   oxygen: 7,
   trials: 4,
   sentences: [],

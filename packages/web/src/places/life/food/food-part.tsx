@@ -23,6 +23,8 @@ export function FoodPart(props: SheetProps) {
 
 /** Fewer than this of an adult are not worth a line [1]. */
 const LEAST_ADULTS = 0.05;
+/** So many eaters of a food stand unfolded. */
+const FEW_EATERS = 4;
 
 function Capacity({ life, document }: Community) {
   return (
@@ -38,16 +40,27 @@ function Capacity({ life, document }: Community) {
         <thead>
           <tr>
             <th scope="col">Food</th>
-            <th scope="col">Arises a day</th>
+            <th scope="col" className={styles.wide}>
+              Arises a day
+            </th>
             <th scope="col">Keeps so many full-grown adults alive, or carries a population</th>
           </tr>
         </thead>
         <tbody>
           {life.capacity.map(({ food, foodName, production, eaters }) => (
             <tr key={food}>
-              <th scope="row">{capital(foodName)}</th>
-              <td className={styles.number}>{quantityText(production, 'mg C', digitsOf(production))}</td>
-              <td>{eatersWords(eaters)}</td>
+              <th scope="row">
+                {capital(foodName)}
+                <span className={styles.narrow}>
+                  {quantityText(production, 'mg C', digitsOf(production))} a day
+                </span>
+              </th>
+              <td className={`${styles.number} ${styles.wide}`}>
+                {quantityText(production, 'mg C', digitsOf(production))}
+              </td>
+              <td>
+                <Eaters eaters={eaters} />
+              </td>
             </tr>
           ))}
         </tbody>
@@ -61,12 +74,27 @@ function Capacity({ life, document }: Community) {
   );
 }
 
-function eatersWords(eaters: FoodCapacity['eaters']): string {
-  const worth = eaters.filter(({ adults }) => adults >= LEAST_ADULTS);
-  if (worth.length === 0) return 'hardly anybody';
-  return worth
-    .map((eater) => `${adultsText(eater.adults)} ${eater.name} (${populationText(eater)})`)
-    .join('; ');
+/** Who would live on a food, those it carries most of first; a long list folds. */
+function Eaters({ eaters }: Pick<FoodCapacity, 'eaters'>) {
+  const worth = eaters.filter(({ adults }) => adults >= LEAST_ADULTS).sort((a, b) => b.adults - a.adults);
+  if (worth.length === 0) return <>hardly anybody</>;
+  const line = (eater: FoodCapacity['eaters'][number]) => (
+    <li key={eater.population}>
+      {adultsText(eater.adults)} {eater.name} <span>({populationText(eater)})</span>
+    </li>
+  );
+  const [shown, folded] = [worth.slice(0, FEW_EATERS), worth.slice(FEW_EATERS)];
+  return (
+    <>
+      <ul className={styles.eaters}>{shown.map(line)}</ul>
+      {folded.length > 0 && (
+        <details className={styles.more}>
+          <summary>{folded.length} more</summary>
+          <ul className={styles.eaters}>{folded.map(line)}</ul>
+        </details>
+      )}
+    </>
+  );
 }
 
 /** "110 adults, 230 young", and whether they breed where they have nothing else. */
@@ -80,7 +108,7 @@ function populationText({
   return breeds ? numbers : `${numbers}; too little to breed on alone`;
 }
 
-/** "Scuds live of detritus first: it keeps about 40 full-grown adults alive, or carries 110 adults, 80 young." */
+/** "Scuds live on detritus first: it keeps about 40 full-grown adults alive, or carries 110 adults, 80 young." */
 function carriedWords(
   capacity: readonly FoodCapacity[],
   id: string,
@@ -100,7 +128,7 @@ function carriedWords(
       ? `, then ${second.foodName} (${adultsText(second.adults)})`
       : '';
   const reach = most === undefined ? '' : ` The outlook has at most ${adultsText(most)} adults at a time.`;
-  return `${capital(name)} live of ${first.foodName} first: it keeps about ${adultsText(first.adults)} full-grown adults alive, or carries ${populationText(first)}${also}.${reach}`;
+  return `${capital(name)} live on ${first.foodName} first: it keeps about ${adultsText(first.adults)} full-grown adults alive, or carries ${populationText(first)}${also}.${reach}`;
 }
 
 function mostOf(document: Community['document'], id: string): number | undefined {

@@ -13,6 +13,7 @@ import type { SheetProps } from '../../sheets/sheet-props.ts';
 import { CommunityGate } from '../community-gate.tsx';
 import { DeathList } from './death-list.tsx';
 import styles from './numbers-part.module.css';
+import { Overview } from './overview.tsx';
 import { PlantCovers } from './plant-covers.tsx';
 
 /** How many there will be of each, by stage; when the first young come, and what they die of. */
@@ -24,6 +25,9 @@ export function NumbersPart(props: SheetProps) {
   );
 }
 
+/** So many populations stand unfolded. */
+const MOST_UNFOLDED = 6;
+
 interface NumbersProps {
   readonly document: AheadDocument;
   readonly plan: Plan;
@@ -34,21 +38,45 @@ function Numbers({ document, plan, life }: NumbersProps) {
   const today = useToday(document);
   return (
     <div className={styles.part}>
+      {life.populations.length > 1 && <Overview document={document} populations={life.populations} />}
       {life.populations.map((population) => (
-        <section key={population.id} aria-labelledby={`of-${population.id}`} className={styles.population}>
-          <h2 id={`of-${population.id}`}>
-            {capital(population.name)} <i>{population.species}</i>
-          </h2>
-          <p className={styles.lead}>{milestones(document, population.id)}</p>
-          <div className={desk.columns}>
-            <QuantityChart document={document} id={`population:${population.id}`} today={today} />
-            <Stages document={document} population={population} />
-          </div>
-          <DeathList population={population} days={life.run.days} />
-        </section>
+        <Population
+          key={population.id}
+          document={document}
+          population={population}
+          today={today}
+          days={life.run.days}
+          folded={life.populations.length > MOST_UNFOLDED}
+        />
       ))}
       <PlantCovers document={document} plan={plan} plants={life.plants} today={today} />
     </div>
+  );
+}
+
+interface PopulationProps extends StagesProps {
+  readonly today: number | undefined;
+  readonly days: number;
+  readonly folded: boolean;
+}
+
+/** One of them; where there are many, folded until it is asked for. */
+function Population({ document, population, today, days, folded }: PopulationProps) {
+  const { id, name, species } = population;
+  return (
+    <details className={styles.population} id={`of-${id}`} open={!folded}>
+      <summary>
+        <h2>
+          {capital(name)} <i>{species}</i>
+        </h2>
+      </summary>
+      <p className={styles.lead}>{milestones(document, id)}</p>
+      <div className={desk.columns}>
+        <QuantityChart document={document} id={`population:${id}`} today={today} />
+        <Stages document={document} population={population} />
+      </div>
+      <DeathList population={population} days={days} />
+    </details>
   );
 }
 

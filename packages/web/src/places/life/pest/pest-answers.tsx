@@ -41,6 +41,13 @@ export function PestAnswers({ answers, ...rest }: PestAnswersProps) {
   );
 }
 
+/** How it is done, where that is work of the keeper's hands. */
+const HOW: Partial<Record<PestAnswer['kind'], string>> = {
+  bait: 'A slice of cucumber or a pellet under an upturned lid in the evening; lift it out with those on it before the light comes on. It is counted as if it always found that many, so the last ones go more easily here than they will with you.',
+  traps:
+    'Yellow sticky cards just above the ground, out of reach of frogs, geckos and other small animals, which stick to them too. They are counted as if they always caught that many.',
+};
+
 type AnswerProps = Omit<PestAnswersProps, 'answers'> & {
   readonly answer: PestAnswer;
   readonly nothing: PestAnswer;
@@ -72,13 +79,7 @@ function Answer({ answer, nothing, most, file, sound, name, zone, from, startDat
           </p>
         )}
         {answer !== nothing && others.length === 0 && <p>The others hardly notice.</p>}
-        {answer.kind === 'bait' && (
-          <p className={desk.soft}>
-            A slice of cucumber or a pellet under an upturned lid in the evening; lift it out with those on it
-            before the light comes on. It is counted as if it always found that many, so the last ones go more
-            easily here than they will with you.
-          </p>
-        )}
+        {answer.kind in HOW && <p className={desk.soft}>{HOW[answer.kind]}</p>}
         {answer.kind === 'hunter' && <FreshConflicts file={file} saved={sound} edits={edits} folded />}
         {edits.length > 0 && (
           <p>

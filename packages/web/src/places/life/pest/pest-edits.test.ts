@@ -7,6 +7,7 @@ const sound = {
     { do: 'feed', feed: 'flake', amount: 0.12e-3, every: 3 },
     { do: 'top-off', every: 4 },
   ],
+  mist: 0.12e-3,
   actions: [{ do: 'feed', feed: 'flake', amount: 1e-3, after: 10 }],
 } as const;
 
@@ -32,6 +33,12 @@ describe('an answer to a pest put into the file', () => {
       place,
     );
     expect(more?.path).toEqual(['actions', 1]);
+  });
+
+  it('half the mist halves what is sprayed in a day', () => {
+    expect(pestEdits(sound as never, { kind: 'drier ground' }, place)).toEqual([
+      { path: ['devices', 'mister', 'amount'], value: '60 mL' },
+    ]);
   });
 
   it('doing nothing changes nothing', () => {

@@ -8,7 +8,7 @@ const HALF = 0.5;
 
 /** The changes of the file by which an answer is done; none where it is work that a file cannot hold. */
 export function pestEdits(
-  sound: Pick<SoundLife, 'animals' | 'routines' | 'actions'>,
+  sound: Pick<SoundLife, 'animals' | 'routines' | 'actions' | 'mist'>,
   { kind, hunter }: Pick<PestAnswer, 'kind' | 'hunter'>,
   place: { readonly zone: string; readonly day: number },
 ): Edit[] {
@@ -18,6 +18,13 @@ export function pestEdits(
         care.do === 'feed' ? [{ path: [list, at, 'amount'], value: doseText(HALF * care.amount) }] : [],
       ),
     );
+  if (kind === 'drier ground' && sound.mist !== undefined)
+    return [
+      {
+        path: ['devices', 'mister', 'amount'],
+        value: `${Number((HALF * sound.mist * 1e6).toPrecision(3))} mL`,
+      },
+    ];
   if (!hunter) return [];
   return additionEdits(sound, { species: hunter.id, adults: hunter.adults, ...place });
 }

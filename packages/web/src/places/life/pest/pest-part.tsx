@@ -117,7 +117,7 @@ function Pest({ file, document, plan, ready }: PestProps) {
           />
         </label>
         <label>
-          <span>A week’s bait takes at most, adults and as many young</span>
+          <span>A week’s bait or traps take at most, of each stage</span>
           <input
             className={desk.input}
             inputMode="numeric"
@@ -194,7 +194,8 @@ const [NOTICED, USUAL_DAY] = [30, 60];
 
 /** The day on which so many are there that a keeper would think of doing something. */
 function noticedOn({ series, run }: AheadDocument, pest: string): number {
-  const day = series[`population:${pest}`]?.q50.findIndex((count) => count >= NOTICED) ?? -1;
+  const course = series[`population:${pest}`];
+  const day = course?.days[course.q50.findIndex((count) => count >= NOTICED)] ?? 0;
   return day > 0 ? day : Math.min(USUAL_DAY, Math.floor(run.days / 2));
 }
 

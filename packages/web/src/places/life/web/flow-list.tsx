@@ -12,14 +12,14 @@ interface FlowListProps {
   readonly unit: FlowUnit;
 }
 
-/** What each eats, the largest first, with a bar as long as its share: beside the drawing, and in its place on a phone. */
+/** What each eats, the largest first, with a bar as long as its share: beside the drawing, and below it on a phone. */
 export function FlowList({ life, week, unit }: FlowListProps) {
   const view = useView((state) => state.view);
   const eaters = eaterRows(life, week);
   const most = Math.max(...eaters.flatMap(({ rows }) => rows.map(({ amount }) => amount)), 0);
   return (
     <ul className={styles.eaters}>
-      {eaters.map(({ id, name, amount, rows }) => (
+      {eaters.map(({ id, name, amount, rows, traces }) => (
         <li key={id}>
           <h3>
             {capital(name)}{' '}
@@ -38,6 +38,11 @@ export function FlowList({ life, week, unit }: FlowListProps) {
               </li>
             ))}
           </ul>
+          {traces.length > 0 && (
+            <p className={styles.traces}>
+              {rows.length > 0 ? 'And a trace' : 'A trace'} of {traces.join(', ')}.
+            </p>
+          )}
         </li>
       ))}
     </ul>

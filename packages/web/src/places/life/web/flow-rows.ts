@@ -1,5 +1,5 @@
 import type { LifeDocument } from '@shoreglass/engine';
-import { eatenIn } from '@shoreglass/figures';
+import { eatenIn, TRACE_EATEN } from '@shoreglass/figures';
 
 export interface FlowRow {
   readonly food: string;
@@ -14,7 +14,10 @@ export interface EaterRows {
   readonly id: string;
   readonly name: string;
   readonly amount: number;
+  /** Foods worth a line, the largest first. */
   readonly rows: readonly FlowRow[];
+  /** Names of foods of which only a trace is eaten then. */
+  readonly traces: readonly string[];
 }
 
 /** Every population with what it eats, the largest first; those who eat nothing then have no rows. */
@@ -29,7 +32,11 @@ export function eaterRows(
       .filter(({ amount }) => amount > 0)
       .sort((a, b) => b.amount - a.amount);
     const amount = own.reduce((sum, row) => sum + row.amount, 0);
-    return { id, name, amount, rows: own.map((row) => ({ ...row, share: row.amount / amount })) };
+    const rows = own
+      .filter((row) => row.amount >= TRACE_EATEN)
+      .map((row) => ({ ...row, share: row.amount / amount }));
+    const traces = own.filter((row) => row.amount < TRACE_EATEN).map((row) => row.foodName);
+    return { id, name, amount, rows, traces };
   });
 }
 

@@ -14,7 +14,7 @@ interface FoodWebViewProps {
 
 const WIDEST = 1100;
 
-/** The drawing of who eats what; nothing where it finds no room, since the list beside it says the same. */
+/** The drawing of who eats what; nothing where it finds no room, since the list says the same. */
 export function FoodWebView({ life, week, unit, when }: FoodWebViewProps) {
   const [host, room] = useWidth<HTMLDivElement>();
   const view = useView((state) => state.view);

@@ -80,6 +80,8 @@ function narrowedWords(ranges: Parameters<typeof sharedRange>[0], unit: string):
   if (low !== undefined && high !== undefined) {
     if (apart)
       return `Nothing suits all: ${lowOwner} need at least ${text(low)}, ${highOwner} bear at most ${text(high)}.`;
+    if (low === high)
+      return `Only ${text(low)} suits all: the least for ${lowOwner}, the most for ${highOwner}.`;
     if (lowOwner === highOwner)
       return `From ${text(low)} to ${text(high)}; ${lowOwner} narrow it at both ends.`;
     return `From ${text(low)}, for ${lowOwner}, to ${text(high)}, for ${highOwner}.`;
