@@ -1,3 +1,4 @@
+import { DARK_SHARE } from '../cycle/leaf-transpiration.ts';
 import type { BalanceSetting } from './balance-setting.ts';
 import {
   AIR,
@@ -23,11 +24,16 @@ const LATENT = latentHeat(24);
 /** Part of the lamps' heat that arrives as light and radiation on water and ground; the rest warms the air. @source assumed */
 const RADIANT_SHARE = 0.6;
 
+/** Wetness of the ground below which roots find less than leaves would give off [0..1]. @source fao-56, depletion of 0.5 */
+const ROOTS_SHORT = 0.5;
+
 const FAN_HALVINGS = 8;
-/** Positions in `coefficient` [kg/s]: vapour from water, vapour from land, dry air exchanged with the room. */
+/** Positions in `coefficient` [kg/s]: vapour from water, vapour from land, dry air exchanged with the room; leaves included. */
 const FROM_WATER = 0;
 const FROM_LAND = 1;
 const EXCHANGE = 2;
+/** Of that from water, what leaves above it give off. */
+const FROM_LEAVES = 3;
 /** A first pass that moves temperatures less [K], and the humidity ratio by a smaller part, is good enough. */
 const NEAR = 0.2;
 const NEAR_RATIO = 0.01;
@@ -55,8 +61,8 @@ export class HeatAndVapour {
   private readonly tangent = new Float64Array(UNKNOWNS * TANGENT);
   private readonly demands = new Demands(this.answers, this.tangent);
   private readonly loose = new Float64Array(TANGENT);
-  private readonly coefficient = new Float64Array(3);
-  private readonly startCoefficient = new Float64Array(3);
+  private readonly coefficient = new Float64Array(4);
+  private readonly startCoefficient = new Float64Array(4);
   private readonly flows: MoistureFlows = {
     fromWater: 0,
     fromLand: 0,
@@ -70,6 +76,11 @@ export class HeatAndVapour {
   private lampHeat = 0;
   private heaterPower = 0;
   private dryAir = 0;
+  /** Leaves in full light, area over resistance [m3/s]: rooted in land, and in the pool's water. */
+  private leavesOnLand = 0;
+  private leavesOverWater = 0;
+  /** How far leaves are open in this hour [0..1]. */
+  private leavesOpen = 1;
   /** Part of full speed at which fans with a humidistat run [0..1]. */
   private fanShare = 0;
 
@@ -132,10 +143,17 @@ export class HeatAndVapour {
     );
   }
 
+  /** Sets the leaves that give off water, area over resistance in full light [m3/s]. */
+  setLeaves(onLand: number, overWater: number): void {
+    this.leavesOnLand = onLand;
+    this.leavesOverWater = overWater;
+  }
+
   /** Sets the hour's drivers; the envelope has been refreshed before. */
   beginHour(hour: number, lampPower: number): void {
     this.hour = hour;
     this.lampHeat = lampPower * this.setting.parameters.lampHeatInside;
+    this.leavesOpen = lampPower > 0 ? 1 : DARK_SHARE;
     this.heatIn = 0;
     this.heatOut = 0;
     this.heaterHeat = 0;
@@ -215,7 +233,8 @@ export class HeatAndVapour {
     this.setTangent(GROUND);
     this.setTangent(GLASS);
     const dryDensity = 1 / moistAirVolume(this.end[AIR]!, this.end[RATIO]!, this.pressure);
-    coefficient[FROM_WATER] = this.waterConductance(dryDensity, dt);
+    coefficient[FROM_LEAVES] = this.waterLeafConductance(dryDensity, dt);
+    coefficient[FROM_WATER] = this.waterConductance(dryDensity, dt) + coefficient[FROM_LEAVES];
     coefficient[FROM_LAND] = this.landConductance(dryDensity, dt);
     coefficient[EXCHANGE] = this.airExchange();
   }
@@ -230,7 +249,18 @@ export class HeatAndVapour {
     return Math.min(parameters.evaporationFactor * envelope.openArea * perArea, most);
   }
 
-  /** rho A/(r_a + r (1 - w)/w), w the wetness of the land: vanishes as it dries out. */
+  /** Leaves of plants rooted in the pool's water, rho A/r. */
+  private waterLeafConductance(dryDensity: number, dt: number): number {
+    if (this.leavesOverWater === 0) return 0;
+    const most =
+      (GIVEABLE * this.setting.envelope.openVolume * WATER_DENSITY) / (dt * this.saturatedRatio(WATER));
+    return Math.min(dryDensity * this.leavesOverWater * this.leavesOpen, most);
+  }
+
+  /**
+   * rho A/(r_a + r (1 - w)/w), w the wetness of the land, and leaves as long as their roots find enough, rho A/r
+   * min(1, w/0.5): both vanish as it dries out.
+   */
   private landConductance(dryDensity: number, dt: number): number {
     const { envelope, parameters, pools } = this.setting;
     const capacity = pools.landCapacity();
@@ -238,7 +268,8 @@ export class HeatAndVapour {
     const wetness = Math.min(1, pools.land / capacity);
     const resistance = parameters.airResistance * wetness + parameters.drynessResistance * (1 - wetness);
     const most = (GIVEABLE * pools.land) / (dt * this.saturatedRatio(GROUND));
-    return Math.min((dryDensity * envelope.landArea * wetness) / resistance, most);
+    const leaves = this.leavesOnLand * this.leavesOpen * Math.min(1, wetness / ROOTS_SHORT);
+    return Math.min(dryDensity * ((envelope.landArea * wetness) / resistance + leaves), most);
   }
 
   /** Dry air exchanged with the room: buoyancy and draught through the open cover, leakage [kg/s]. */
@@ -266,7 +297,7 @@ export class HeatAndVapour {
     const kg = coefficient[FROM_LAND]!;
     const exchange = coefficient[EXCHANGE]!;
     const roomTemperature = room.temperature[hour]!;
-    const airToWater = kw * AIR_HEAT_CAPACITY * LEWIS_FACTOR;
+    const airToWater = (kw - coefficient[FROM_LEAVES]!) * AIR_HEAT_CAPACITY * LEWIS_FACTOR;
     const airToGround =
       (e.landArea * this.dryAir * AIR_HEAT_CAPACITY) / (e.airVolume * parameters.airResistance);
     const exchangeHeat = exchange * AIR_HEAT_CAPACITY;

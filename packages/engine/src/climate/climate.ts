@@ -38,7 +38,13 @@ export interface Climate {
    * @throws RangeError beyond the room's hours, for a negative volume, or when a temperature leaves -20 to 80 degC.
    */
   step(hour: number, waterVolume: number): void;
-  /** From the open water into the air; negative when more vapour settled on it than left. */
+  /**
+   * Sets the leaves that give off water from now on; none before.
+   * @param onLand rooted in land, area over resistance in full light [m3/s]
+   * @param overWater rooted in the pool's water
+   */
+  setLeaves(onLand: number, overWater: number): void;
+  /** From the open water and from leaves rooted in it into the air; negative when more vapour settled on it than left. */
   readonly evaporated: number;
   /** Drip from the glass, mist, fog and run-off from the land that reached the pool. */
   readonly returnedToPool: number;
@@ -131,6 +137,10 @@ class HourlyClimate implements Climate {
     this.book(mist);
     if (this.front) this.fogged = frontFogged;
     this.report();
+  }
+
+  setLeaves(onLand: number, overWater: number): void {
+    this.balance.setLeaves(onLand, overWater);
   }
 
   private book(mist: number): void {

@@ -5,8 +5,9 @@ import { producer } from './producer.ts';
 /**
  * Plants rooted in wet ground with their leaves in the air, all kinds together: nitrogen and phosphorus from the water
  * in the ground, which is the pool's, carbon dioxide and oxygen from and to the air. See `producer` for the equations.
+ * What they transpire the climate takes from the pool.
  * @validity the ground's water holds what the pool's holds; temperature of the water stands for that of the leaves;
- *   what they transpire is left out; fixed nitrogen content
+ *   fixed nitrogen content
  * @source chapra-2008 (form)
  */
 export const emersedPlants = producer<FloatingPlantParameters>({

@@ -25,6 +25,8 @@ export interface LandPlants {
   readonly lightLeftForWater: number;
   /** Water given off by taller plants on the last day [kg]. */
   readonly transpired: number;
+  /** Leaves of taller plants rooted in the ground, area over resistance [m3/s]. */
+  leafConductance(): number;
   /** Puts the planted biomass into the pools, times a factor that also holds for full cover. */
   plant(values: Float64Array, factor: number): void;
   /** Lets a day pass. */
@@ -145,6 +147,15 @@ class Flora implements LandPlants {
 
   cover(stand: number): number {
     return Math.min(1, this.carbon[stand]! / this.full[stand]!);
+  }
+
+  leafConductance(): number {
+    const { tall } = this;
+    if (!tall) return 0;
+    let carbon = 0;
+    for (const [k, { layer, offGround }] of this.stands.entries())
+      if (layer === 'tall' && !offGround) carbon += this.carbon[k]!;
+    return (tall.leafArea * carbon) / tall.leafResistance;
   }
 
   clearHeldBack(): void {

@@ -1,7 +1,7 @@
 import { moistSurfaceEvaporation } from '../climate/evaporation.ts';
 
-/** Water leaves give off in the dark over that in the light [1]. @source page: 72 to 91 % of a day's water by day, six office plants */
-const DARK_SHARE = 0.25;
+/** Water that leaves give off in the dark over that in the light [1]. @source page: 72 to 91 % of a day's water by day, six office plants */
+export const DARK_SHARE = 0.25;
 
 /**
  * Water a leaf area gives off in a day [kg/(m2 d), >= 0]: (rho_sat - rho_air)/r through the hours of light, a quarter of

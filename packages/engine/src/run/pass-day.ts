@@ -55,7 +55,7 @@ function layOutTheDead({ life, setting, values, kinds }: World): void {
 
 /**
  * What changes once a day beside the pools: which kinds of litter, feed, dead plants and dead animals are left, how long
- * carbonate has lain, and how much shell the bodies want.
+ * carbonate has lain, how much shell the bodies want, and the leaves that give off water.
  * @param extents of the reactions so far; none before the first day
  * @source derived
  */
@@ -72,6 +72,10 @@ export function passDay(world: World, extents?: Float64Array): void {
   shedShells(world);
   layOutTheDead(world);
   if (extents) world.remains?.pass(values, extents);
+  world.climate.setLeaves(
+    world.landPlants?.leafConductance() ?? 0,
+    world.wetLeaves * values[V.emersedPlants]!,
+  );
 }
 
 /**

@@ -16,7 +16,7 @@ import { comesAlong } from './arrivals.ts';
 import { createIntegrator, type Integrator } from './integrator.ts';
 import { createKindMix, type KindMix } from './kind-mix.ts';
 import { processesOf } from './plan-processes.ts';
-import { bicarbonateUsers, poolArea, toughPart, wetPlantGround } from './plant-cover.ts';
+import { bicarbonateUsers, plantedBiomass, poolArea, toughPart, wetPlantGround } from './plant-cover.ts';
 import { createRemainsMix, meanBreakdown, type RemainsMix } from './remains-mix.ts';
 import type { RunSetting } from './setting.ts';
 import { wetSubstrate } from './wet-substrate.ts';
@@ -56,6 +56,8 @@ export interface World {
   readonly landPlants: LandPlants | undefined;
   /** Kinds of litter, of feed and of dead animals that share a pool. */
   readonly kinds: { readonly litter: KindMix; readonly feed: KindMix; readonly dead: KindMix };
+  /** Leaves of plants rooted in wet ground per carbon of them, area over resistance [m3/s per mol]; 0 without any. */
+  readonly wetLeaves: number;
   /** Which plants the dead water plants came from; none where all that were planted fall apart alike. */
   readonly remains: RemainsMix | undefined;
   /** Liquid water, pores included [m3]. */
@@ -76,6 +78,13 @@ function landPlantsOf(
     tall: () => checkedParameters(LAND_PLANTS, parameters),
     poolArea: poolArea(plan),
   });
+}
+
+/** Leaves of plants rooted in wet ground are taken to be as those of plants on land. @source assumed */
+function wetLeavesOf(plan: RunSetting['plan'], { parameters }: Draw): number {
+  if (plantedBiomass(plan, 'emersed') === 0) return 0;
+  const { leafArea, leafResistance } = checkedParameters(LAND_PLANTS, parameters);
+  return leafArea / leafResistance;
 }
 
 /** Returns a world with empty pools, ready to be filled. @throws Error or RangeError as `compose` does. `derived`. */
@@ -106,6 +115,7 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
     woodMould: undefined,
     landPlants: landPlantsOf(setting, draw),
     kinds: { litter: createKindMix(), feed: createKindMix(), dead: createKindMix() },
+    wetLeaves: wetLeavesOf(plan, draw),
     remains: createRemainsMix(plan, system.reactions),
     volume: geometry.volumeAt(plan.water.level),
   };
