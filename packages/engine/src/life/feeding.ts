@@ -10,7 +10,7 @@ import {
 import { FOOD_COUNT } from './foods.ts';
 import { intakeShare, wantedFood } from './foraging.ts';
 import type { LivingPopulation } from './living-population.ts';
-import { populationInWater, surfaceOf } from './place.ts';
+import { paceOf, populationInWater, surfaceOf } from './place.ts';
 import { eats, liveOnBody, pupates, setStage } from './pupation.ts';
 import { extraIntake, setAppetite, useStore } from './store.ts';
 
@@ -37,7 +37,8 @@ export interface Pasture {
 export function setFeedingLengths(population: LivingPopulation, rate: number): void {
   const { train, energetics } = population;
   for (let i = 0; i < train.size; i += 1) {
-    train.middle[i] = midDayLength(energetics, train.length[i]!, population.fullness, rate);
+    const pace = rate * paceOf(population, i);
+    train.middle[i] = midDayLength(energetics, train.length[i]!, population.fullness, pace);
   }
   population.inWater = populationInWater(population);
   setAppetite(population);
@@ -130,7 +131,6 @@ function uncrowdedEggs({ crowded, traits }: LivingPopulation): number {
 /** Lets every cohort live its day; returns the carbon the population gained in bodies [mol], negative when it starves. */
 function growCohorts(population: LivingPopulation, surface: number, rate: number): number {
   const { train, energetics, traits, day } = population;
-  rates.rate = rate;
   rates.starvedUpkeep = traits.starvedUpkeep;
   rates.femaleShare = traits.femaleShare;
   // Larvae that pupate keep nothing for eggs: these are made of the pupa's body.
@@ -143,14 +143,15 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
       continue;
     }
     const middle = train.middle[i]!;
+    rates.rate = rate * paceOf(population, i);
     const part = surface > 0 ? surfaceOf(population, i) / surface : 0;
     state.length = middle;
     state.buffer = train.buffer[i]!;
     state.carbon = day.assimilatedCarbon * part;
     state.nitrogen = day.assimilatedNitrogen * part;
     state.phosphorus = day.assimilatedPhosphorus * part;
-    const stored = useStore(population, i, rate, state);
-    used += train.count[i]! * Math.min(state.carbon, rate * energetics.assimilation * middle * middle);
+    const stored = useStore(population, i, rates.rate, state);
+    used += train.count[i]! * Math.min(state.carbon, rates.rate * energetics.assimilation * middle * middle);
     animalDay(energetics, state, rates, result);
     if (result.buffer > 0) result.buffer *= eggs;
     gained += train.count[i]! * (keepStructure(population, i) + result.store + result.buffer + stored);

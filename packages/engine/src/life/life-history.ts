@@ -2,9 +2,11 @@ import { log } from '../numerics/elementary.ts';
 import type { Prior } from '../plan/prior.ts';
 import { DIET_PARTS, type DietPart, dietTraits } from './diet-rules.ts';
 import { energyOfBroods, ownUpkeep, type RuledEnergy, type Sizes } from './energy-rules.ts';
+import { around, between, fixed, within } from './rule-priors.ts';
+import { type Bounds, type ToleranceFacts, toleranceTraits } from './tolerance-rules.ts';
 import { type Habitat, isSpared, TRAIT_DEFAULTS, TRAIT_IDS, TRAIT_SPECS, type TraitId } from './traits.ts';
 
-export { DIET_PARTS, type DietPart };
+export { type Bounds, DIET_PARTS, type DietPart };
 
 /** What is known of a species whose energetics nobody measured. Lengths all in one measure, say carapace width. */
 export interface LifeHistory {
@@ -31,15 +33,7 @@ export interface LifeHistory {
   readonly preySmallest?: number;
   readonly preyLargest?: number;
   /** Outermost tolerated, in the units of the traits. */
-  readonly survives: Readonly<{
-    waterTemperature?: Bounds;
-    pH?: Bounds;
-    hardness?: Bounds;
-    airTemperature?: Bounds;
-    humidity?: Bounds;
-    oxygen?: Bounds;
-    unionisedAmmonia?: Bounds;
-  }>;
+  readonly survives: ToleranceFacts['survives'];
   /** Parts of the time spent in open water and at its margin [0..1]; left out: all for water animals, none for land. */
   readonly timeInWater?: number;
   readonly timeAtMargin?: number;
@@ -56,13 +50,10 @@ export interface LifeHistory {
   readonly wetGround?: number;
   /** Length at which water larvae change [mm]. */
   readonly lengthAtChange?: number;
+  /** From release to the change [d]; left out: larvae grow as their grown kind does. */
+  readonly larvalTime?: number;
   /** Whether it splits or buds: then its 'eggs' are grown pieces that burn nothing on the way. */
   readonly divides?: boolean;
-}
-
-export interface Bounds {
-  readonly low?: number;
-  readonly high?: number;
 }
 
 /** Full-grown sizes usually met, over the size that growth tends to. @source assumed */
@@ -82,55 +73,27 @@ export interface RuledTraits {
   readonly remarks: readonly string[];
 }
 
-const fixed = (value: number): Prior => ({ kind: 'fixed', median: value, spread: 0, min: value, max: value });
-
-function within(id: TraitId, value: number): number {
-  const { min, max } = TRAIT_SPECS[id];
-  return Math.min(max, Math.max(min, value));
-}
-
-/** Lognormal around a value, bounded at two and a half spreads and by the trait's range. */
-function around(id: TraitId, value: number, spread: number): Prior {
-  if (!(value > 0)) return fixed(value);
-  const reach = spread * spread * Math.sqrt(spread);
-  return {
-    kind: 'lognormal',
-    median: value,
-    spread,
-    min: within(id, value / reach),
-    max: within(id, value * reach),
-  };
-}
-
-function between(
-  id: TraitId,
-  value: number,
-  spread: number,
-  [least, most]: readonly [number, number],
-): Prior {
-  return {
-    kind: 'normal',
-    median: value,
-    spread,
-    min: within(id, Math.min(value, least)),
-    max: within(id, Math.max(value, most)),
-  };
-}
-
-/** Lengths and the speed between them: L(t) = Lend - (Lend - Lb) exp(-r t) reaches puberty at the age given, less the rest as a pupa. */
-function sizes(history: LifeHistory): Sizes {
+/**
+ * Lengths and the speed between them: L(t) = Lend - (Lend - Lb) exp(-r t) reaches puberty at the age given, less the rest
+ * as a pupa. Where the time of larvae is given, from the change on, and larvae grow at a pace that gets them there.
+ */
+function sizes(history: LifeHistory): Sizes & { larvalPace: number } {
+  const { larvalTime = 0, lengthAtChange = 0, lengthAtBirth: birth, maturityAge, pupaTime = 0 } = history;
   const end = history.adultLength / MET_OF_END;
-  const birth = history.lengthAtBirth;
   const puberty = history.lengthAtPuberty ?? Math.max(PUBERTY_OF_END * end, birth + 0.3 * (end - birth));
-  const growing = history.maturityAge - (history.pupaTime ?? 0);
-  return { birth, puberty, end, rate: log((end - birth) / (end - puberty)) / growing };
+  const changes = larvalTime > 0 && lengthAtChange > birth && lengthAtChange < puberty;
+  const start = changes ? lengthAtChange : birth;
+  const growing = maturityAge - pupaTime - (changes ? larvalTime : 0);
+  const rate = log((end - start) / (end - puberty)) / growing;
+  const larvalPace = changes ? log((end - birth) / (end - lengthAtChange)) / (rate * larvalTime) : 1;
+  return { birth, puberty, end, rate, larvalPace };
 }
 
 /**
  * Traits of a species without measured energetics, from what keepers and field guides tell: sizes, ages, broods,
  * diet and the ranges it lives in. Documented in docs/science/life-history.md.
  *   Lend = adult length / 0.95;  Lpuberty = 0.6 Lend where not given
- *   r = ln((Lend - Lbirth)/(Lend - Lpuberty)) / age at maturity
+ *   r = ln((Lend - Lbirth)/(Lend - Lpuberty)) / age at maturity, of larvae from their change on
  *   c = wet mass x dry part / adult length^3
  *   kappa and upkeep as in `energy-rules.ts`
  * Spreads are wide: a factor 1.3 on times and 2 on feeding, as geometric standard deviations.
@@ -143,7 +106,7 @@ export function traitsOfLifeHistory(
   history: LifeHistory,
   given: Readonly<Partial<Record<TraitId, Prior>>> = {},
 ): RuledTraits {
-  const { birth, puberty, end, rate } = sizes(history);
+  const { birth, puberty, end, rate, larvalPace } = sizes(history);
   if (!(birth > 0 && birth < puberty && puberty < end))
     throw new RangeError(
       `${owner}: lengths must rise from birth (${birth} mm) over puberty (${puberty} mm) to ${end} mm`,
@@ -152,6 +115,10 @@ export function traitsOfLifeHistory(
     !(history.maturityAge > 0 && history.broodInterval > 0 && history.broodTime > 0 && history.lifespan > 0)
   )
     throw new RangeError(`${owner}: age at maturity, brood times and lifespan must be above 0 d`);
+  if (!(rate > 0))
+    throw new RangeError(
+      `${owner}: maturityAge must be longer than the time as a larva and the rest as a pupa`,
+    );
   const remarks: string[] = [];
   const energy = energyOf(history, { birth, puberty, end, rate }, given);
   if (energy.kappa !== energy.asked)
@@ -163,6 +130,7 @@ export function traitsOfLifeHistory(
     ...breedingTraits(history),
     ...bodyTraits(history),
     ...pupaTraits(history, { birth, puberty }),
+    larvalPace: larvalPace === 1 ? fixed(1) : around('larvalPace', larvalPace, 1.2),
     ...dietTraits(history, { ...energy, puberty, end }),
     ...deathTraits(history),
     ...placeTraits(history, end),
@@ -342,81 +310,4 @@ function hardening({ survives }: LifeHistory): Partial<Record<TraitId, Prior>> {
 /** Full-grown animals per litre that water carries: half a gram wet a litre; land animals are held by their ground. */
 function crowdingOf({ habitat, adultMass }: LifeHistory): number {
   return habitat === 'land' ? TRAIT_SPECS.crowdingDensity.max : within('crowdingDensity', 500 / adultMass);
-}
-
-/** Two ends of what is tolerated; draws of one never reach those of the other. */
-function ends(
-  ids: readonly [TraitId, TraitId],
-  low: number,
-  high: number,
-  spread: number,
-): Partial<Record<TraitId, Prior>> {
-  const reach = Math.min(2.5 * spread, 0.45 * (high - low));
-  const [lowId, highId] = ids;
-  return {
-    [lowId]: between(lowId, low, Math.min(spread, reach), [low - reach, low + reach]),
-    [highId]: between(highId, high, Math.min(spread, reach), [high - reach, high + reach]),
-  };
-}
-
-/** Water that a land animal never meets does it no harm. */
-const ANY_WATER: Partial<Record<TraitId, Prior>> = {
-  temperatureLow: fixed(-2),
-  temperatureHigh: fixed(45),
-  pHLow: fixed(2),
-  pHHigh: fixed(12),
-  hardnessLow: fixed(0),
-  hardnessHigh: fixed(200),
-  oxygenNeeded: fixed(0),
-  ammoniaNoEffect: fixed(5),
-  ammoniaMedianLethal: fixed(50),
-};
-
-function waterTraits({ survives, temperature }: LifeHistory): Partial<Record<TraitId, Prior>> {
-  const { waterTemperature: water = {}, pH = {}, hardness = {} } = survives;
-  const noEffect = survives.unionisedAmmonia?.high ?? 0.05;
-  const soft = hardness.low ?? 2;
-  return {
-    ...ends(
-      ['temperatureLow', 'temperatureHigh'],
-      water.low ?? temperature - 12,
-      water.high ?? temperature + 8,
-      1,
-    ),
-    ...ends(['pHLow', 'pHHigh'], pH.low ?? 6, pH.high ?? 8.8, 0.25),
-    ...ends(['hardnessLow', 'hardnessHigh'], soft, hardness.high ?? 30, 0.25 * soft + 0.5),
-    oxygenNeeded: around('oxygenNeeded', survives.oxygen?.low ?? 2, 1.3),
-    ammoniaNoEffect: around('ammoniaNoEffect', noEffect, 1.3),
-    ammoniaMedianLethal: between('ammoniaMedianLethal', 8 * noEffect, 1.5 * noEffect, [
-      5 * noEffect,
-      16 * noEffect,
-    ]),
-  };
-}
-
-function airTraits({ survives, temperature }: LifeHistory): Partial<Record<TraitId, Prior>> {
-  const { airTemperature: air = {}, humidity = {} } = survives;
-  const dry = humidity.low ?? 50;
-  return {
-    ...ends(
-      ['airTemperatureLow', 'airTemperatureHigh'],
-      air.low ?? temperature - 12,
-      air.high ?? temperature + 8,
-      1,
-    ),
-    humidityLow: between('humidityLow', dry, 4, [dry - 10, dry + 10]),
-    humidityMargin: around('humidityMargin', 15, 1.4),
-  };
-}
-
-function toleranceTraits(history: LifeHistory): Partial<Record<TraitId, Prior>> {
-  return {
-    ...(history.habitat === 'land' ? ANY_WATER : waterTraits(history)),
-    ...(history.habitat === 'water' ? {} : airTraits(history)),
-    temperatureMargin: around('temperatureMargin', 3, 1.4),
-    pHMargin: around('pHMargin', 0.8, 1.4),
-    hardnessMargin: around('hardnessMargin', 3, 1.5),
-    oxygenMargin: around('oxygenMargin', 1, 1.4),
-    ammoniaRecovery: around('ammoniaRecovery', 0.7, 1.3),
-  };
 }

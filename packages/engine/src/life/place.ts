@@ -10,6 +10,14 @@ export function cohortInWater({ traits, train }: LivingPopulation, i: number): n
 }
 
 /**
+ * How much faster cohort i feeds, burns and grows than its grown kind [1], > 0: larvae at a pace of their own.
+ * @source derived: a trait that lets larvae reach their length at the change in the time published
+ */
+export function paceOf({ traits, train }: LivingPopulation, i: number): number {
+  return train.peak[i]! < traits.lengthAtChange ? traits.larvalPace : 1;
+}
+
+/**
  * Part of the population's feeding that happens in the water [1], weighted by feeding surface.
  * @source derived
  */
@@ -19,7 +27,7 @@ export function populationInWater(population: LivingPopulation): number {
   let all = 0;
   let wet = 0;
   for (let i = 0; i < train.size; i += 1) {
-    const surface = train.count[i]! * train.middle[i]! * train.middle[i]!;
+    const surface = train.count[i]! * surfaceOf(population, i);
     all += surface;
     wet += surface * cohortInWater(population, i);
   }
@@ -28,11 +36,11 @@ export function populationInWater(population: LivingPopulation): number {
 
 /**
  * Part of the food that falls to an animal of cohort i, as mm2 of feeding surface: the square of its length in the
- * middle of the day.
+ * middle of the day, times its pace.
  * @source jager-2013 eq. 1: assimilation in proportion to surface
  */
 export function surfaceOf(population: LivingPopulation, i: number): number {
   if (!eats(population, i)) return 0;
   const middle = population.train.middle[i]!;
-  return middle * middle;
+  return middle * middle * paceOf(population, i);
 }

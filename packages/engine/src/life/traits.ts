@@ -183,6 +183,7 @@ export const TRAIT_SPECS = {
 
   // Place
   shareInWater: trait('1', 0, 1, 'part of its life that an animal past any larval stage spends in water'),
+  larvalPace: trait('1', 0.2, 20, 'how much faster larvae feed, burn and grow than their grown kind'),
   lengthAtChange: trait('mm', 0, 200, 'length below which the young live in water as larvae; 0 for none'),
   pupaTime: trait(
     'd',
@@ -286,6 +287,7 @@ export const TRAIT_DEFAULTS = {
   cannibalism: 0,
   hiding: 0.8,
   shareInWater: 1,
+  larvalPace: 1,
   lengthAtChange: 0,
   pupaTime: 0,
   eggsOfBody: 0,

@@ -1077,7 +1077,7 @@ export const LIBRARY_DATA: LibraryData = {
   },
   "asellus-aquaticus": {
    "id": "asellus-aquaticus",
-   "name": "water louse",
+   "name": "water lice",
    "about": "Isopod of still water that shreds rotting leaves and lives through low oxygen; clean-up crew of leaf litter.",
    "cautions": [
     "Native in Europe; do not move it between waters and do not release it.",
@@ -2638,12 +2638,18 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "About 20 years at most."
     },
     "lengthAtChange": {
-     "value": 9.5,
+     "value": 18,
      "unit": "mm",
      "max": 18.3,
+     "basis": "published",
+     "source": "Michaels, Antwis and Preziosi 2014, Journal of Animal Physiology and Animal Nutrition; via the Add-my-Pet species file"
+    },
+    "larvalTime": {
+     "value": 55,
+     "unit": "d",
      "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Egg and tadpole together take two months (Peoria Zoo); true length 18 mm (Michaels et al. 2014)."
+     "source": "Page on the oriental fire-bellied toad of Peoria Zoo",
+     "note": "Egg and tadpole together take two months, the egg about 5 d."
     }
    },
    "tolerances": {
@@ -6818,9 +6824,16 @@ export const LIBRARY_DATA: LibraryData = {
     "lengthAtChange": {
      "value": 15,
      "unit": "mm",
-     "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Tadpoles take 55 to 80 d."
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "larvalTime": {
+     "value": 67,
+     "unit": "d",
+     "min": 55,
+     "max": 80,
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
     }
    },
    "traits": {
@@ -7235,12 +7248,20 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "2190 d is the high end in captivity."
     },
     "lengthAtChange": {
-     "value": 10.8,
+     "value": 15,
      "unit": "mm",
      "max": 17,
-     "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Tadpoles take 28 to 60 d (AmphibiaWeb)."
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "larvalTime": {
+     "value": 45,
+     "unit": "d",
+     "min": 28,
+     "max": 60,
+     "basis": "page",
+     "source": "AmphibiaWeb on Hyla cinerea",
+     "note": "28 to 44 d in one work, about 60 in others."
     }
    },
    "traits": {
@@ -8509,7 +8530,7 @@ export const LIBRARY_DATA: LibraryData = {
   },
   "gammarus-pulex": {
    "id": "gammarus-pulex",
-   "name": "freshwater amphipod",
+   "name": "freshwater amphipods",
    "about": "Amphipod of cool, well-aired streams that shreds leaves; clean-up crew of cold water only.",
    "cautions": [
     "Not for warm rooms: above 20 °C it weakens and dies.",
@@ -11958,11 +11979,17 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "1825 d is the most quoted."
     },
     "lengthAtChange": {
-     "value": 8.9,
+     "value": 9,
      "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "larvalTime": {
+     "value": 54,
+     "unit": "d",
      "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Tadpoles take eight weeks."
+     "source": "Article on the life cycle of dwarf African frogs of the site Hobbies and Interests",
+     "note": "Complete after the eighth week; the egg takes 2 d of it."
     }
    },
    "traits": {
@@ -12378,12 +12405,20 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "12 years at most."
     },
     "lengthAtChange": {
-     "value": 9.4,
+     "value": 17,
      "unit": "mm",
-     "max": 30,
      "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Larvae take 50 to 80 d at 20 °C and leave the water at 30 mm of total length (AmphibiaWeb)."
+     "source": "AmphibiaWeb on Cynops orientalis, citing Yang and Shen 1993 and Fei et al. 2006",
+     "note": "30 mm of total length when it leaves the water, in the shape of the adult of 80 mm with 45 mm from snout to vent."
+    },
+    "larvalTime": {
+     "value": 65,
+     "unit": "d",
+     "min": 50,
+     "max": 80,
+     "basis": "page",
+     "source": "AmphibiaWeb on Cynops orientalis, citing Yang and Shen 1993 and Fei et al. 2006",
+     "note": "At 20 °C in the source, at the temperature above here."
     }
    },
    "traits": {
@@ -17039,7 +17074,7 @@ export const LIBRARY_DATA: LibraryData = {
   },
   "physella-acuta": {
    "id": "physella-acuta",
-   "name": "bladder snail",
+   "name": "bladder snails",
    "about": "Snail that comes along with plants as jelly clutches; eats films, algae and leftovers. Its numbers show how much food is left over.",
    "cautions": [
     "Comes with plants as clear jelly eggs; one snail founds a population.",
@@ -20519,11 +20554,19 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "rule of thumb among keepers and shops, no primary source"
     },
     "lengthAtChange": {
-     "value": 7.6,
+     "value": 9,
      "unit": "mm",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
+    },
+    "larvalTime": {
+     "value": 71,
+     "unit": "d",
+     "min": 65,
+     "max": 77,
      "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "The growth rule knows one speed for larva and grown animal, so this is not the true length at the change but the one that puts the change at the published age. Egg and tadpole together take 79 to 91 d (Regnet et al. 2023)."
+     "source": "Regnet, Rech, Rödder and Solé 2023, ZooKeys, article 98603; abstract",
+     "note": "Egg and tadpole together take 79 to 91 d, the egg 14."
     }
    },
    "traits": {

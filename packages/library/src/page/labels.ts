@@ -33,6 +33,7 @@ const WORDS: Readonly<Record<string, string>> = {
   pupaTime: 'rest as a pupa',
   wetGround: 'wetness of the ground its eggs and larvae need',
   lengthAtChange: 'length at the change from larva',
+  larvalTime: 'time as a larva',
   leastFounders: 'fewest to begin with',
   shell: 'lime of shell or cuticle over dry mass without it',
   groundPerAdult: 'ground each grown animal claims',

@@ -70,6 +70,8 @@ const lifeHistory = z.strictObject({
   wetGround: plain('1', 0.01, 1).optional(),
   /** Length at which water larvae change; needed with development 'water larvae'. */
   lengthAtChange: plain('mm', 0.1, 200).optional(),
+  /** From release to that change; left out: larvae grow as their grown kind does. */
+  larvalTime: plain('d', 1, 2000).optional(),
 });
 
 /** A check that the shares given sum to 1, rounding aside. */
