@@ -1,6 +1,7 @@
 import { beetleFigures, stockFigures } from '../demography/cannibals.ts';
 import { dwindlingFigures, intakeFigures, responseFigures } from '../demography/functional-responses.ts';
 import { grazerFigures } from '../demography/grazer-and-algae.ts';
+import { competitionFigures, quotaFigures } from '../demography/integrated.ts';
 import { lifeTableFigures, lineFigures, matrixFigures } from '../demography/matrices.ts';
 import { chainFigures, ripeningFigures, smallPopulationFigures } from '../demography/stages-in-time.ts';
 import { temperatureFigures } from '../demography/temperature.ts';
@@ -22,6 +23,8 @@ const TOPICS: readonly { readonly asks: RegExp; readonly answer: Calculation }[]
   { asks: /cannibalism map/i, answer: beetleFigures },
   { asks: /ricker/i, answer: stockFigures },
   { asks: /predator-prey/i, answer: grazerFigures },
+  { asks: /lotka-volterra competition/i, answer: competitionFigures },
+  { asks: /droop chemostat steady/i, answer: quotaFigures },
   { asks: /q10|arrhenius/i, answer: temperatureFigures },
 ];
 
