@@ -50,6 +50,8 @@ export interface Climate {
   readonly returnedToPool: number;
   /** Drawn from the pool into drying ground; negative when wet ground drained back. */
   readonly wicked: number;
+  /** Run off ground that holds no more, a part of `returnedToPool`. */
+  readonly drained: number;
   /** What the pool gained: `returnedToPool - evaporated - wicked`. */
   readonly poolChange: number;
   /** Vapour carried into the room; negative when the room is the moister. */
@@ -88,6 +90,7 @@ class HourlyClimate implements Climate {
   evaporated = 0;
   returnedToPool = 0;
   wicked = 0;
+  drained = 0;
   poolChange = 0;
   lostToRoom = 0;
   misted = 0;
@@ -149,6 +152,7 @@ class HourlyClimate implements Climate {
     this.evaporated = pools.evaporated / WATER_DENSITY;
     this.returnedToPool = pools.returned / WATER_DENSITY;
     this.wicked = pools.wicked / WATER_DENSITY;
+    this.drained = pools.drained / WATER_DENSITY;
     this.poolChange = (pools.returned - pools.evaporated - pools.wicked) / WATER_DENSITY;
     this.lostToRoom = pools.lost / WATER_DENSITY;
     this.misted = (mist + pools.brought) / WATER_DENSITY;

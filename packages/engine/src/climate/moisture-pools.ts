@@ -28,6 +28,8 @@ export class MoisturePools {
   evaporated = 0;
   returned = 0;
   wicked = 0;
+  /** Run off ground that holds no more, a part of `returned`. */
+  drained = 0;
   lost = 0;
   /** Brought in by a fogger from its own reservoir. */
   brought = 0;
@@ -57,6 +59,7 @@ export class MoisturePools {
     this.evaporated = 0;
     this.returned = 0;
     this.wicked = 0;
+    this.drained = 0;
     this.lost = 0;
     this.brought = 0;
     this.foggedTime = 0;
@@ -118,6 +121,7 @@ export class MoisturePools {
       this.wicked += this.land - before;
     }
     if (this.land > capacity) {
+      this.drained += this.land - capacity;
       this.returned += this.land - capacity;
       this.land = capacity;
     }

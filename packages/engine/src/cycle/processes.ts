@@ -58,7 +58,7 @@ export const CYCLE_DERIVATIONS: readonly AnyDerivation[] = [
 
 /** What happens in real enclosures and not in this cycle, one sentence each, for the keeper. */
 export const CYCLE_NOT_MODELLED: readonly string[] = [
-  'Moss and plants on dry land take no nutrients from the water.',
+  'Plants on dry land get nutrients of the pool only with the water that the ground draws up.',
   'A closed mat of floating plants shades the water but does not slow its exchange of gases with the air.',
   'Rooted plants take nutrients from the water only, not from the substrate, and store none for lean times.',
   'Soil gives up no aluminium or iron in acid water, and binds no phosphate or colour.',

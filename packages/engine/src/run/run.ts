@@ -10,6 +10,7 @@ import { fill } from './fill.ts';
 import { bringMistSalts, passDay } from './pass-day.ts';
 import { createRecorder, type Recorder } from './recorder.ts';
 import type { RunSetting } from './setting.ts';
+import { carryNutrients } from './soil-water.ts';
 import { createWorld, type Draw, STATE_COUNT, setWaterDrivers, type World } from './world.ts';
 
 export type ClosureId = Exclude<ElementId, 'charge'> | 'alkalinity';
@@ -47,6 +48,8 @@ function climateDay(world: World, day: number, hourly: Float64Array, tools: Tool
   const { climate } = world;
   const { book, recorder, ledger } = tools;
   let misted = 0;
+  let drawn = 0;
+  let drained = 0;
   for (let hour = 0; hour < 24; hour += 1) {
     climate.step(day * 24 + hour, world.volume);
     world.volume += climate.poolChange;
@@ -55,11 +58,14 @@ function climateDay(world: World, day: number, hourly: Float64Array, tools: Tool
     ledger.lost += climate.lostToRoom;
     book.water('evaporation', -climate.evaporated);
     book.water('dripping back and mist', climate.returnedToPool);
+    drawn += climate.wicked;
+    drained += climate.drained;
     book.water('drawn up by the ground', -climate.wicked);
     hourly[hour] = climate.state.waterTemperature;
     recorder.hour(world);
   }
   bringMistSalts(world, book, misted);
+  carryNutrients(world, book, { drawn, drained });
 }
 
 function meanBetween(hourly: Float64Array, from: number, to: number): number {

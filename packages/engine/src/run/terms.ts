@@ -1,4 +1,4 @@
-/** Kinds of care that change pools, booked apart. */
+/** Kinds of care that change pools, and nutrients that water carries to and from the ground; booked apart. */
 export const CARE_TERMS = [
   'feeding',
   'top-off',
@@ -8,6 +8,7 @@ export const CARE_TERMS = [
   'animals added or taken',
   'carbonate added',
   'litter added',
+  'drawn up by the ground',
 ] as const;
 export type CareTerm = (typeof CARE_TERMS)[number];
 
