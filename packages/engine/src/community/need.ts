@@ -16,12 +16,12 @@ export function medianTraits({ id, traits: { priors } }: Population): TraitValue
 
 /**
  * Carbon an adult must assimilate a day to keep its body and its ripeness, without growing or breeding [mol/d], > 0.
- * rate (m L^3 + J min(L, Lpuberty)^3), L = 0.9 Lend.
+ * rate (m L^3 + J min(L, Lpuberty)^3), L = 0.9 of the full-grown length.
  * @param rate temperature factor [1]
  * @source derived from `animalDay`
  */
 export function upkeepOfAdult(energetics: Energetics, rate: number): number {
-  const length = FULL_GROWN * energetics.end;
+  const length = FULL_GROWN * energetics.fullGrown;
   const ripe = Math.min(length, energetics.puberty);
   return (
     rate * (energetics.upkeep * length * length * length + energetics.maturityUpkeep * ripe * ripe * ripe)

@@ -72,11 +72,11 @@ export function agingHazard(age: number, step: number, lifespan: number): number
   return after * after * after - before * before * before;
 }
 
-/** Full-grown equivalents in the water [1]: sum of count (length / end)^2. @source derived from shares of food. */
+/** Full-grown equivalents in the water [1]: sum of count (length / full-grown)^2. @source derived from shares of food. */
 export function fullGrownEquivalents({ train, energetics }: LivingPopulation): number {
   let sum = 0;
   for (let i = 0; i < train.size; i += 1) {
-    const size = train.peak[i]! / energetics.end;
+    const size = train.peak[i]! / energetics.fullGrown;
     sum += train.count[i]! * size * size;
   }
   return sum;
@@ -197,7 +197,10 @@ export function ageAndDie(
     hazard[AIR] = (1 - inWater) * (isAdult ? air : air + dryGround);
     hazard[DROWNED] = (1 - inWater) * drowning;
     if (perMoult > 0)
-      hazard[MOULTING] = -log1p(-perMoult) * moultsPerDay(traits, train.peak[i]! / energetics.end, rate);
+      hazard[MOULTING] =
+        train.peak[i]! < energetics.stops
+          ? -log1p(-perMoult) * moultsPerDay(traits, train.peak[i]! / energetics.fullGrown, rate)
+          : 0;
     hazard[LEFT] = isAdult ? leavingHazard(traits.leaving, openCover, inWater) : 0;
     if (isAdult) adults += train.count[i]!;
     train.age[i] = train.age[i]! + rate;

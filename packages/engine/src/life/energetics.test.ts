@@ -109,6 +109,22 @@ describe('animalDay', () => {
     expect(buffer).toBeCloseTo(EGG_YIELD * 0.5 * (0.1 * carbon - maturity), 18);
   });
 
+  it('puts all it has to spare into eggs once grown up, where growth stops there, and grows again what it lost', () => {
+    const stopped = energeticsOf({ ...GRAZER, growsOn: 0 });
+    const result = { structure: 0, store: 0, buffer: 0 };
+    const carbon = stopped.assimilation * 9;
+    animalDay(stopped, animal(3, { carbon }), day, result);
+    expect(result.structure).toBe(0);
+    expect(result.buffer).toBeCloseTo(
+      EGG_YIELD * 0.5 * (carbon - (stopped.upkeep + stopped.maturityUpkeep) * 27),
+      18,
+    );
+    animalDay(stopped, animal(2.9, { carbon: stopped.assimilation * 2.9 ** 2 }), day, result);
+    expect(result.structure).toBeGreaterThan(0);
+    expect(midDayLength(stopped, 3, 1, 1)).toBe(3);
+    expect(stopped.fullGrown).toBe(3);
+  });
+
   it('makes no eggs before the first brood', () => {
     const carbon = grazer.assimilation * 4;
     expect(lived(animal(2, { carbon })).buffer).toBe(0);

@@ -20,6 +20,10 @@ export interface Energetics {
   /** Length from which the first brood is made, a brood interval before puberty with ample food [mm]. */
   readonly firstBrood: number;
   readonly end: number;
+  /** Length of a full-grown animal: the end length, or that at puberty where growth stops there [mm]. */
+  readonly fullGrown: number;
+  /** Length from which nothing goes into growth [mm]; endless for those that grow on. */
+  readonly stops: number;
   /** [1/d] */
   readonly growthRate: number;
   /** Share to soma at the end length, kappa [1]. */
@@ -68,6 +72,7 @@ export function energeticsOf(traits: TraitValues): Energetics {
   const kappa = traits.shareToSoma;
   const byGrowth = (3 * bodyPerCube * traits.growthRate) / traits.growthYield;
   const isMeasured = traits.upkeep > 0;
+  const growsOn = traits.growsOn > 0;
   const upkeep = isMeasured ? bodyPerCube * traits.upkeep : byGrowth;
   const newbornCarbon = bodyPerCube * traits.lengthAtBirth * traits.lengthAtBirth * traits.lengthAtBirth;
   const perCarbon = MOLAR_MASS.carbon / traits.carbonContent;
@@ -77,6 +82,8 @@ export function energeticsOf(traits: TraitValues): Energetics {
     puberty: traits.lengthAtPuberty,
     firstBrood: firstBroodLength(traits),
     end: traits.lengthAtEnd,
+    fullGrown: growsOn ? traits.lengthAtEnd : traits.lengthAtPuberty,
+    stops: growsOn ? Number.POSITIVE_INFINITY : traits.lengthAtPuberty,
     growthRate: traits.growthRate,
     kappa,
     youngerKappa: isMeasured ? kappa * (byGrowth / upkeep - 1) : 0,
@@ -164,6 +171,7 @@ export function broodRate(traits: TraitValues, temperature: number): number {
  * @source derived: half an Euler step of the von Bertalanffy equation
  */
 export function midDayLength(energetics: Energetics, length: number, fullness: number, rate: number): number {
+  if (length >= energetics.stops) return length;
   const held = length * (fullness + (1 - fullness) * energetics.ease);
   const growth = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - held);
   return growth > 0 ? length + growth : length;
@@ -200,7 +208,7 @@ export interface DayRates {
 
 /**
  * Writes what one animal's day comes to into `into` [mol C].
- * Fed: growth y (kappa A - M), shared by structure and store; from the length of the first brood on EGG_YIELD ((1 - kappa) A - J) of
+ * Fed: growth y (kappa A - M), none from the length at which growth stops, shared by structure and store; from the length of the first brood on EGG_YIELD ((1 - kappa) A - J) of
  * females goes into the buffer, the young and males respire it. Hungry: no growth, upkeep paid from all assimilated carbon, then from the buffer; then upkeep
  * falls to its starved level and structure is given up for it. Growth and eggs are cut to what assimilated
  * nitrogen and phosphorus allow at the body's fixed composition.
@@ -217,7 +225,7 @@ export function animalDay(
   const upkeep = rates.rate * energetics.upkeep * length * length * length;
   const mature = Math.min(length, energetics.puberty);
   const maturity = rates.rate * energetics.maturityUpkeep * mature * mature * mature;
-  const forGrowth = somaShare(energetics, length) * carbon - upkeep;
+  const forGrowth = length < energetics.stops ? somaShare(energetics, length) * carbon - upkeep : 0;
   const spare = carbon - upkeep - maturity - Math.max(forGrowth, 0);
   if (spare < 0 && forGrowth <= 0) {
     hungryDay(state, upkeep + maturity, rates.starvedUpkeep, into);

@@ -32,6 +32,11 @@ describe('share to soma of the rules', () => {
     expect(ownUpkeep(sizes, body)).toBe(mostUpkeep(body));
   });
 
+  it('gives those that stop growing when grown up an upkeep of their own, never above what growth asks', () => {
+    expect(ownUpkeep({ ...sizes, rate: 0.02 }, body, false)).toBeCloseTo(0.075, 12);
+    expect(ownUpkeep(sizes, body, false)).toBe(mostUpkeep(body));
+  });
+
   it('pays for upkeep, what is left to grow and the broods of a full-grown female', () => {
     const { kappa } = energyOfBroods(0.15, sizes, { length: 3.8, eggs: 40, interval: 3 });
     const assimilated = ((0.15 * 4) / kappa) * 3.8 ** 2;

@@ -60,13 +60,14 @@ export function mostUpkeep({ dryMass, carbonContent, temperature }: Body): numbe
 }
 
 /**
- * Upkeep of its own for a species that grows faster than the upkeep of its size allows [1/d]; 0 where upkeep follows
- * from growth.
+ * Upkeep of its own for a species that grows faster than the upkeep of its size allows, or that stops growing when
+ * grown up [1/d]; 0 where upkeep follows from growth.
  * @source derived: 3 r / y is what growth asks for (`energeticsOf`)
  */
-export function ownUpkeep({ rate }: Sizes, body: Body): number {
+export function ownUpkeep({ rate }: Sizes, body: Body, growsOn = true): number {
+  const asked = (3 * rate) / GROWTH_YIELD;
   const most = mostUpkeep(body);
-  return (3 * rate) / GROWTH_YIELD > most ? most : 0;
+  return growsOn && asked <= most ? 0 : Math.min(asked, most);
 }
 
 /** What a full-grown female makes. */
@@ -82,7 +83,7 @@ export interface Broods {
 export interface RuledEnergy {
   readonly kappa: number;
   readonly upkeep: number;
-  /** Share the broods asked for; the same as kappa unless that is out of bounds. */
+  /** Share that leaves what the broods ask for; the same as kappa unless that is out of bounds. */
   readonly asked: number;
 }
 
@@ -105,11 +106,13 @@ export function energyOfBroods(
   const intoEggs = eggs / (EGG_YIELD * interval);
   const square = length * length;
   if (own > 0) {
-    const needed = own * length + byGrowth * (end - length) + intoEggs / square;
+    const stillGrowing = length > puberty ? byGrowth * (end - length) : 0;
+    const needed = own * length + stillGrowing + intoEggs / square;
     const young = 0.5 * (birth + puberty);
     const forYoung = own * young + byGrowth * (end - young);
     const asked = (own * end) / Math.max(needed, forYoung);
-    return { kappa: bounded(asked), upkeep: own, asked };
+    const kappa = bounded(asked);
+    return { kappa, upkeep: own, asked: asked > kappa ? kappa : asked };
   }
   const able = byGrowth * (end * square - puberty * puberty * puberty);
   const asked = 1 / (1 + intoEggs / able);

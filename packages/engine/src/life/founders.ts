@@ -9,7 +9,9 @@ const SIZES = [0.6, 0.35, 0.15] as const;
 
 /** Where a stage's lengths begin and end [mm]. */
 function stageLengths(energetics: Energetics, stage: 'juvenile' | 'adult'): readonly [number, number] {
-  return stage === 'adult' ? [energetics.puberty, energetics.end] : [energetics.birth, energetics.puberty];
+  return stage === 'adult'
+    ? [energetics.puberty, energetics.fullGrown]
+    : [energetics.birth, energetics.puberty];
 }
 
 /**

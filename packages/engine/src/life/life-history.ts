@@ -42,6 +42,8 @@ export interface LifeHistory {
   /** Whether hungry ones eat their own kind. */
   readonly eatsOwnKind?: 'never' | 'when hungry' | 'often';
   readonly moults?: boolean;
+  /** False for those that stop growing when grown up; left out: they grow on. */
+  readonly growsOn?: boolean;
   /** Whether it climbs glass, jumps or flies, so that a gap in the cover lets it out. */
   readonly leavesByGaps?: boolean;
   /** Rest as a pupa, a part of the age at maturity [d]; insects that have one do not eat when grown. */
@@ -58,6 +60,8 @@ export interface LifeHistory {
 
 /** Full-grown sizes usually met, over the size that growth tends to. @source assumed */
 const MET_OF_END = 0.95;
+/** Length at which growth stops, over that to which it tended, for those that stop when grown up. @source assumed */
+const STOPPED_OF_END = 0.8;
 /** Length at puberty over end length where none is given. @source charnov-1993, about 0.6 to 0.7 for fish (memory); 0.6 assumed for all */
 const PUBERTY_OF_END = 0.6;
 /** Dry part of wet mass where none is given [g/g]. @source memory: 0.15 worms to 0.3 reptiles */
@@ -79,8 +83,11 @@ export interface RuledTraits {
  */
 function sizes(history: LifeHistory): Sizes & { larvalPace: number } {
   const { larvalTime = 0, lengthAtChange = 0, lengthAtBirth: birth, maturityAge, pupaTime = 0 } = history;
-  const end = history.adultLength / MET_OF_END;
-  const puberty = history.lengthAtPuberty ?? Math.max(PUBERTY_OF_END * end, birth + 0.3 * (end - birth));
+  const growsOn = history.growsOn ?? true;
+  const end = history.adultLength / (growsOn ? MET_OF_END : STOPPED_OF_END);
+  const puberty = !growsOn
+    ? history.adultLength
+    : (history.lengthAtPuberty ?? Math.max(PUBERTY_OF_END * end, birth + 0.3 * (end - birth)));
   const changes = larvalTime > 0 && lengthAtChange > birth && lengthAtChange < puberty;
   const start = changes ? lengthAtChange : birth;
   const growing = maturityAge - pupaTime - (changes ? larvalTime : 0);
@@ -94,6 +101,7 @@ function sizes(history: LifeHistory): Sizes & { larvalPace: number } {
  * diet and the ranges it lives in. Documented in docs/science/life-history.md.
  *   Lend = adult length / 0.95;  Lpuberty = 0.6 Lend where not given
  *   r = ln((Lend - Lbirth)/(Lend - Lpuberty)) / age at maturity, of larvae from their change on
+ *   those that stop growing when grown up: Lpuberty = adult length, Lend = adult length / 0.8
  *   c = wet mass x dry part / adult length^3
  *   kappa and upkeep as in `energy-rules.ts`
  * Spreads are wide: a factor 1.3 on times and 2 on feeding, as geometric standard deviations.
@@ -133,7 +141,7 @@ export function traitsOfLifeHistory(
     larvalPace: larvalPace === 1 ? fixed(1) : around('larvalPace', larvalPace, 1.2),
     ...dietTraits(history, { ...energy, puberty, end }),
     ...deathTraits(history),
-    ...placeTraits(history, end),
+    ...placeTraits(history, history.growsOn === false ? puberty : end),
     ...toleranceTraits(history),
     ...given,
   };
@@ -159,7 +167,7 @@ function energyOf(
   const { adultLength: length, broodInterval: interval, temperature, youngPerBrood } = history;
   const { birth } = size;
   const body = { dryMass: dryMassOf(history), carbonContent: CARBON_CONTENT, temperature };
-  const own = given.upkeep?.median ?? ownUpkeep(size, body);
+  const own = given.upkeep?.median ?? ownUpkeep(size, body, history.growsOn);
   const perBrood = history.pupaTime ? 0 : youngPerBrood;
   const egg = given.eggPerNewborn?.median ?? (history.divides ? 1 : EGG_PER_NEWBORN);
   const eggs = perBrood * egg * birth * birth * birth;
@@ -187,6 +195,7 @@ function growthTraits(
     lengthAtEnd: between('lengthAtEnd', end, 0.05 * end, [end - 0.3 * (end - puberty), 1.15 * end]),
     growthRate: around('growthRate', rate, 1.3),
     upkeep: around('upkeep', own, 1.6),
+    growsOn: fixed(history.growsOn === false ? 0 : 1),
     shareToSoma: between('shareToSoma', kappa, 0.2 * (1 - kappa), [
       kappa - 0.5 * (1 - kappa),
       kappa + 0.4 * (1 - kappa),
@@ -277,14 +286,14 @@ function shareInWater({ habitat, timeInWater, timeAtMargin = 0 }: LifeHistory): 
 
 const OWN_KIND = { never: 0, 'when hungry': 0.5, often: 1.5 } as const;
 
-function placeTraits(history: LifeHistory, end: number): Partial<Record<TraitId, Prior>> {
+function placeTraits(history: LifeHistory, fullGrown: number): Partial<Record<TraitId, Prior>> {
   const { preySmallest = 0, preyLargest = 0, groundPerAdult = 0, moults = false } = history;
   const young = history.lengthAtChange ?? 0;
   return {
     shareInWater: fixed(shareInWater(history)),
     lengthAtChange: fixed(young),
-    preySmallest: fixed(preySmallest / end),
-    preyLargest: preyLargest > 0 ? around('preyLargest', preyLargest / end, 1.2) : fixed(0),
+    preySmallest: fixed(preySmallest / fullGrown),
+    preyLargest: preyLargest > 0 ? around('preyLargest', preyLargest / fullGrown, 1.2) : fixed(0),
     cannibalism: around('cannibalism', OWN_KIND[history.eatsOwnKind ?? 'never'], 1.6),
     hiding: between('hiding', 0.8, 0.08, [0.5, 0.97]),
     groundPerAdult: around('groundPerAdult', groundPerAdult, 1.4),

@@ -126,6 +126,7 @@ export const TRAIT_SPECS = {
     'how crowding cuts eggs: at the crowding density their number is 1/(1 + this)',
   ),
   store: trait('1', 0, 3, 'reserve of a well-fed animal, a part of its mass, over the mass without it'),
+  growsOn: trait('1', 0, 1, '1 for those that grow on when grown up, 0 for those that stop at puberty'),
   coldLimit: trait('°C', -30, 30, 'temperature at which cold has halved the rates; -30 where it does not'),
   filtering: trait('1', 0, 1, '1 for those that filter their food out of the water, 0 for all others'),
 
@@ -256,6 +257,7 @@ export const TRAIT_DEFAULTS = {
   lateMaturing: 0,
   crowdedEggs: 0,
   store: 0.3,
+  growsOn: 1,
   coldLimit: -30,
   filtering: 0,
   preferenceForSuspended: 0,

@@ -5572,13 +5572,6 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Vijverberg 1980, Freshwater Biology 10: 317-340; via the Add-my-Pet species file"
     },
-    "lengthAtPuberty": {
-     "value": 1.15,
-     "unit": "mm",
-     "basis": "assumed",
-     "source": "judgement of the author of this file, see the note",
-     "note": "Copepods stop growing when grown up, which is not computed."
-    },
     "adultLength": {
      "value": 1.6,
      "unit": "mm",
@@ -5837,6 +5830,7 @@ export const LIBRARY_DATA: LibraryData = {
     "jumps": false,
     "needsTightLid": false,
     "moults": true,
+    "growsOn": false,
     "eatsOwnKind": "when hungry"
    },
    "space": {
@@ -10501,13 +10495,6 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
     },
-    "lengthAtPuberty": {
-     "value": 1,
-     "unit": "mm",
-     "basis": "assumed",
-     "source": "judgement of the author of this file, see the note",
-     "note": "Two thirds of full length; ostracods stop growing when grown up, which is not computed."
-    },
     "adultLength": {
      "value": 1.5,
      "unit": "mm",
@@ -10767,6 +10754,7 @@ export const LIBRARY_DATA: LibraryData = {
     "jumps": false,
     "needsTightLid": false,
     "moults": true,
+    "growsOn": false,
     "eatsOwnKind": "when hungry"
    },
    "space": {

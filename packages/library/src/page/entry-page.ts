@@ -202,6 +202,7 @@ function waysOf(animal: LibraryData['organisms'][string]): string[] {
     ways.needsTightLid ? 'Needs a tight lid.' : '',
     ways.needsWayOut ? 'Must find a way out of the water.' : '',
     ways.moults ? 'Moults.' : '',
+    ways.growsOn === false ? 'Stops growing when grown up.' : '',
     OWN_KIND_WORDS[ways.eatsOwnKind ?? 'never'],
   ];
   return sentences.filter((sentence) => sentence !== '');

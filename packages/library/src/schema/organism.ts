@@ -134,6 +134,8 @@ const ways = z.strictObject({
   /** Drowns where it finds no way out of the water. */
   needsWayOut: z.boolean().optional(),
   moults: z.boolean().optional(),
+  /** False for those that stop growing when grown up, such as copepods. */
+  growsOn: z.boolean().optional(),
   eatsOwnKind: z.enum(['never', 'when hungry', 'often']).optional(),
 });
 

@@ -77,6 +77,7 @@ function historyOf(animal: Organism, history: NonNullable<Organism['lifeHistory'
     divides: animal.mating === 'division',
     eatsOwnKind: ways.eatsOwnKind ?? 'never',
     moults: ways.moults ?? false,
+    growsOn: ways.growsOn ?? true,
     leavesByGaps:
       ways.needsTightLid !== false &&
       ((ways.climbsGlass ?? false) || (ways.jumps ?? false) || (ways.flies ?? false)),
