@@ -60,7 +60,7 @@ export const CYCLE_DERIVATIONS: readonly AnyDerivation[] = [
 export const CYCLE_NOT_MODELLED: readonly string[] = [
   'Plants on dry land get nutrients of the pool only with the water that the ground draws up.',
   'A closed mat of floating plants shades the water but does not slow its exchange of gases with the air.',
-  'Rooted plants take nutrients from the water only, not from the substrate, and store none for lean times.',
+  'Rooted plants take nutrients from the water only, not from the substrate, and store none but what they respired.',
   'Soil gives up no aluminium or iron in acid water, and binds no phosphate or colour.',
   'Wood under water feeds no fungi: it leaches and stays.',
   'Living moss exchanges no ions with the water; peat, soil and dried moss under water do.',
