@@ -121,13 +121,17 @@ const feeding = z.strictObject({
         target: z.number(),
         adults: z.number().describe('In the last part of the trial that began with the target.'),
         fromPlan: z.number().describe('The same from the animals the file begins with.'),
-        reachedOn: z.exactOptional(z.number().describe('Day on which these reach four fifths of the target.')),
+        reachedOn: z.exactOptional(
+          z.number().describe('Day on which these reach four fifths of the target.'),
+        ),
       }),
     )
     .readonly(),
   ammonia: z.number().describe('Highest un-ionised ammonia of the trial, mg N/L.'),
+  nitrite: z.number().describe('Highest nitrite of the trial, mg N/L.'),
   oxygen: z.number().describe('Lowest oxygen of the trial, mg/L.'),
   trials: z.number(),
+  heldIn: z.number().describe('Part of the runs drawn in which the animals of the file meet the targets.'),
   sentences: z.array(z.string()).readonly(),
 });
 

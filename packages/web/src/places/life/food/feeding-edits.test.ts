@@ -16,6 +16,7 @@ const found: FeedingPlan = {
   nitrite: 0.1,
   oxygen: 7,
   trials: 4,
+  heldIn: 0.75,
   sentences: [],
 };
 const pellet = { do: 'feed', feed: 'flake', amount: 0.0001, every: 2 } as const;
