@@ -11,10 +11,12 @@ import {
 import { enclosureRoutes } from './routes/enclosures.ts';
 import { libraryRoute } from './routes/library.ts';
 import { openApiRoute } from './routes/open-api.ts';
+import { roomRoutes } from './routes/rooms.ts';
 import { webAppRoutes } from './routes/web-app.ts';
 import { CONTENT_POLICY } from './security/content-policy.ts';
 import { guardHost } from './security/host-guard.ts';
 import { enclosureStore } from './store/enclosure-store.ts';
+import { roomFiles } from './store/room-files.ts';
 
 export interface AppOptions {
   /** Name or address listened on; decides which Host headers pass. */
@@ -50,7 +52,9 @@ export async function buildApp(options: AppOptions): Promise<FastifyInstance> {
     transform: jsonSchemaTransform,
   });
   const store = enclosureStore({ folder: options.dataFolder, examples: options.examples });
-  await app.register(enclosureRoutes(store), { prefix: '/api' });
+  const readBeside = roomFiles(options.dataFolder);
+  await app.register(enclosureRoutes(store, readBeside), { prefix: '/api' });
+  await app.register(roomRoutes(readBeside), { prefix: '/api' });
   await app.register(libraryRoute, { prefix: '/api' });
   await app.register(openApiRoute, { prefix: '/api' });
   await app.register(webAppRoutes(options.webFolder));

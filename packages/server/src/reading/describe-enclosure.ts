@@ -1,4 +1,4 @@
-import { type LocatedFinding, openEnclosure } from '@shoreglass/contract';
+import { type LocatedFinding, openEnclosure, type ReadBeside } from '@shoreglass/contract';
 
 export interface Description {
   readonly name: string;
@@ -6,8 +6,11 @@ export interface Description {
 }
 
 /** What a text says its enclosure is called (its id when it does not), and what is found in it. */
-export function describeEnclosure({ id, text }: { readonly id: string; readonly text: string }): Description {
-  const { document, findings } = openEnclosure(text, `${id}.yaml`);
+export function describeEnclosure(
+  { id, text }: { readonly id: string; readonly text: string },
+  readBeside: ReadBeside,
+): Description {
+  const { document, findings } = openEnclosure(text, `${id}.yaml`, { readBeside });
   return {
     name: document?.content.name ?? id,
     findings: findings.map(({ severity, line, column, path, value, message, mend, source }) => ({

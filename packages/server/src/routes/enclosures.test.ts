@@ -193,6 +193,7 @@ describe('the description', () => {
       '/api/enclosures/{id}',
       '/api/library',
       '/api/library/{kind}/{id}',
+      '/api/rooms/{name}',
     ]);
     const { get: read, put: keep } = description.paths['/api/enclosures/{id}'];
     expect(Object.keys(read.responses)).toEqual(['200', '400', '404']);

@@ -5,6 +5,7 @@ import {
   enclosureWrite,
   type LocatedFinding,
   MAX_ENCLOSURE_BYTES,
+  type ReadBeside,
   refusal,
   refusalWithFindings,
 } from '@shoreglass/contract';
@@ -17,7 +18,10 @@ import type { EnclosureStore, StoredEnclosure } from '../store/enclosure-store.t
 const params = z.object({ id: enclosureId });
 
 /** List, read and keep enclosure files. The text is the truth: it is stored as sent, comments and all. */
-export function enclosureRoutes(store: EnclosureStore): (app: FastifyInstance) => Promise<void> {
+export function enclosureRoutes(
+  store: EnclosureStore,
+  readBeside: ReadBeside,
+): (app: FastifyInstance) => Promise<void> {
   return async (plain) => {
     const app = plain.withTypeProvider<ZodTypeProvider>();
 
@@ -31,7 +35,7 @@ export function enclosureRoutes(store: EnclosureStore): (app: FastifyInstance) =
       },
       async () => {
         const { enclosures, leftOut } = await store.list();
-        return { enclosures: enclosures.map(entryOf), leftOut: [...leftOut] };
+        return { enclosures: enclosures.map((each) => entryOf(each, readBeside)), leftOut: [...leftOut] };
       },
     );
 
@@ -48,7 +52,7 @@ export function enclosureRoutes(store: EnclosureStore): (app: FastifyInstance) =
         const enclosure = await store.get(request.params.id);
         if (!enclosure)
           return reply.code(404).send({ message: `There is no enclosure "${request.params.id}".` });
-        return fileOf(enclosure);
+        return fileOf(enclosure, readBeside);
       },
     );
 
@@ -73,11 +77,11 @@ export function enclosureRoutes(store: EnclosureStore): (app: FastifyInstance) =
         const { text, basedOn } = request.body;
         if (Buffer.byteLength(text, 'utf8') > MAX_ENCLOSURE_BYTES)
           return reply.code(413).send({ message: 'The text is longer than 256 kB. Nothing was changed.' });
-        const { findings } = describeEnclosure({ id, text });
+        const { findings } = describeEnclosure({ id, text }, readBeside);
         if (errorsIn(findings) > 0)
           return reply.code(422).send({ message: 'The text has errors. Nothing was changed.', findings });
         const result = await store.write(id, text, basedOn);
-        if (result.kind === 'written') return fileOf(result.enclosure);
+        if (result.kind === 'written') return fileOf(result.enclosure, readBeside);
         return reply.code(409).send({ message: WHY_NOT[result.kind] });
       },
     );
@@ -90,15 +94,15 @@ const WHY_NOT = {
   'changed meanwhile': 'The file was changed elsewhere since it was opened. Nothing was overwritten.',
 } as const;
 
-function entryOf(enclosure: StoredEnclosure) {
-  const { name, findings } = describeEnclosure(enclosure);
+function entryOf(enclosure: StoredEnclosure, readBeside: ReadBeside) {
+  const { name, findings } = describeEnclosure(enclosure, readBeside);
   const errors = errorsIn(findings);
   return { id: enclosure.id, name, origin: enclosure.origin, errors, remarks: findings.length - errors };
 }
 
-function fileOf(enclosure: StoredEnclosure) {
+function fileOf(enclosure: StoredEnclosure, readBeside: ReadBeside) {
   const { id, origin, text, version } = enclosure;
-  const { name, findings } = describeEnclosure(enclosure);
+  const { name, findings } = describeEnclosure(enclosure, readBeside);
   return { id, name, origin, text, version, findings };
 }
 

@@ -6,6 +6,7 @@ import type {
   LibraryListing,
   LocatedFinding,
   RefusalWithFindings,
+  RoomFile,
 } from '@shoreglass/contract';
 
 /** The server did not answer at all. */
@@ -43,6 +44,10 @@ export function fetchLibraryEntry(kind: string, id: string, signal?: AbortSignal
     `api/library/${encodeURIComponent(kind)}/${encodeURIComponent(id)}`,
     signal ? { signal } : {},
   );
+}
+
+export function fetchRoom(name: string): Promise<RoomFile> {
+  return ask<RoomFile>(`api/rooms/${encodeURIComponent(name)}`, {});
 }
 
 export function saveEnclosure(id: string, write: EnclosureWrite): Promise<EnclosureFile> {

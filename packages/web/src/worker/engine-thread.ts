@@ -1,4 +1,5 @@
-import type { Answer, Order, Results } from './messages.ts';
+import { type Rooms, roomNamedIn, roomsOf } from '../files/rooms.ts';
+import type { Answer, Order, Results, WithRooms } from './messages.ts';
 
 /** One engine worker, asked one thing after the other. */
 export interface EngineThread {
@@ -23,11 +24,15 @@ export function startThread(): EngineThread {
     waiting = [];
   };
   return {
-    ask: (order, moved = []) =>
-      new Promise((resolve, reject) => {
+    ask: async (order, moved = []) => {
+      const name = 'text' in order ? roomNamedIn(order.text) : undefined;
+      // Orders without a room beside their text are posted at once, so that they keep their order.
+      const rooms: Rooms = name === undefined ? {} : await roomsOf(name);
+      return new Promise((resolve, reject) => {
         waiting.push({ resolve, reject });
-        worker.postMessage(order, moved);
-      }),
+        worker.postMessage({ ...order, rooms } satisfies WithRooms<typeof order>, moved);
+      });
+    },
     end: () => worker.terminate(),
   };
 }

@@ -1,4 +1,4 @@
-import { analyseWater, editEnclosure, openEnclosure, startFromReadings } from '@shoreglass/contract';
+import { analyseWater, editEnclosure, startFromReadings } from '@shoreglass/contract';
 import {
   compareRecipes,
   expectedDocument,
@@ -17,7 +17,8 @@ import {
 } from '@shoreglass/engine';
 import { changeOver } from './change-over.ts';
 import { carryOutLife } from './life-orders.ts';
-import type { Answer, Order, ReadText, Recipes, Results } from './messages.ts';
+import type { Answer, Order, ReadText, Recipes, Results, WithRooms } from './messages.ts';
+import { layBeside, openText } from './open-text.ts';
 import { carryOutShape } from './shape-orders.ts';
 import { shelfOf } from './shelf-of.ts';
 
@@ -26,7 +27,7 @@ let expected: ReturnType<typeof expectedRun> | undefined;
 let held: Plan | undefined;
 
 function readText(text: string, fileName: string): ReadText {
-  const { document, plan, findings } = openEnclosure(text, fileName);
+  const { document, plan, findings } = openText(text, fileName);
   return { name: document?.content.name, plan, findings };
 }
 
@@ -72,7 +73,7 @@ function carryOut(order: Order): Results[keyof Results] {
       return shelfOf(order.text, order.fileName);
     case 'edit': {
       const text = order.edits.reduce((so, { path, value }) => editEnclosure(so, path, value), order.text);
-      return { text, findings: openEnclosure(text, order.fileName).findings };
+      return { text, findings: openText(text, order.fileName).findings };
     }
     case 'analyse':
       return analyseWater(order.written);
@@ -100,8 +101,9 @@ function carryOut(order: Order): Results[keyof Results] {
   }
 }
 
-self.onmessage = ({ data: order }: MessageEvent<Order>) => {
+self.onmessage = ({ data: order }: MessageEvent<WithRooms>) => {
   try {
+    layBeside(order.rooms);
     const result = carryOut(order);
     const moved = buffersOf(order, result);
     self.postMessage({ result } satisfies Answer, { transfer: moved });

@@ -7,7 +7,6 @@ import {
   huntersOf,
   inhabitantsOf,
   lifePopulationOf,
-  openEnclosure,
   placeFactsOf,
 } from '@shoreglass/contract';
 import {
@@ -25,6 +24,7 @@ import {
   type TargetAdults,
 } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
+import { openText } from './open-text.ts';
 
 /** What the Life place asks of an engine worker. */
 export type LifeOrder =
@@ -98,7 +98,7 @@ export function carryOutLife(order: LifeOrder): LifeResults[keyof LifeResults] {
 /** Edits follow one another: each finds the text as the one before left it. */
 function readLife({ text: before, fileName, edits }: Extract<LifeOrder, { do: 'life' }>): LifeReading {
   const text = edits.reduce((so, { path, value }) => editEnclosure(so, path, value), before);
-  const { document, plan, findings } = openEnclosure(text, fileName);
+  const { document, plan, findings } = openText(text, fileName);
   if (!document || !plan) return { text, findings };
   const { zones, animals = [], plants = [], routines = [], actions = [] } = document.content;
   const inhabitants = inhabitantsOf(document.content, library);

@@ -23,6 +23,7 @@ import type {
   TrialRun,
   WaterComposition,
 } from '@shoreglass/engine';
+import type { Rooms } from '../files/rooms.ts';
 import type { LifeOrder, LifeResults } from './life-orders.ts';
 import type { ShapeOrder, ShapeResults } from './shape-orders.ts';
 
@@ -43,6 +44,9 @@ export type Order =
   | { readonly do: 'trial'; readonly order: TrialOrder }
   | LifeOrder
   | ShapeOrder;
+
+/** An order with the room series that lie beside its text. */
+export type WithRooms<O extends Order = Order> = O & { readonly rooms: Rooms };
 
 /** One value of an enclosure's text changed or, undefined, taken out; a path that ends in a list's length appends to it. */
 export interface Edit {

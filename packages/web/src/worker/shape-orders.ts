@@ -1,4 +1,4 @@
-import { type EnclosureEdit, editEnclosureAll, type Finding, openEnclosure } from '@shoreglass/contract';
+import { type EnclosureEdit, editEnclosureAll, type Finding } from '@shoreglass/contract';
 import {
   type ClimateYear,
   type CoverAnswer,
@@ -11,6 +11,7 @@ import {
 } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import type { MaterialName, ShapeContent } from '../places/shape/handles/handle.ts';
+import { openText } from './open-text.ts';
 
 /** What the Shape place asks of an engine worker. */
 export type ShapeOrder =
@@ -61,7 +62,7 @@ export function carryOutShape(order: ShapeOrder): ShapeResults[keyof ShapeResult
 }
 
 function readShape(text: string, fileName: string): ShapeReading {
-  const { document, plan, findings } = openEnclosure(text, fileName);
+  const { document, plan, findings } = openText(text, fileName);
   if (!document || !plan) return { text, findings };
   const { name, glass, cover, zones, water, hardscape, devices } = document.content;
   const content = { glass, cover, zones, water, hardscape, devices };

@@ -1,15 +1,10 @@
-import {
-  openEnclosure,
-  shelfCarbonates,
-  shelfSalts,
-  shelfWaters,
-  targetsOfBands,
-} from '@shoreglass/contract';
+import { shelfCarbonates, shelfSalts, shelfWaters, targetsOfBands } from '@shoreglass/contract';
 import type { Shelf } from './messages.ts';
+import { openText } from './open-text.ts';
 
 /** What there is to mix and to buffer with; a text with errors still has the library's shelf. */
 export function shelfOf(text: string, fileName: string): Shelf {
-  const { document, plan } = openEnclosure(text, fileName);
+  const { document, plan } = openText(text, fileName);
   const content = document?.content;
   const waters = content?.waters ?? [];
   const named = (blend: string | readonly { readonly water: string }[] | undefined) =>
