@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
-import type { LifeTable } from '@shoreglass/engine';
+import { lifeTableSchema } from '@shoreglass/contract';
 import { expect, it } from 'vitest';
 
 const SLOW = 60_000;
@@ -21,9 +21,8 @@ it(
     expect(status).toBe(0);
     expect(stdout).toContain('By itself with ample food at 25 °C: first young after');
     expect(stdout).toMatch(/numbers double in [\d.]+ days/);
-    const table = JSON.parse(
-      life('--animal', 'physella-acuta', '--temperature', '25', '--json').stdout,
-    ) as LifeTable;
+    const { stdout: json } = life('--animal', 'physella-acuta', '--temperature', '25', '--json');
+    const table = lifeTableSchema.strict().parse(JSON.parse(json));
     expect(table.rows[0]).toMatchObject({ age: 0, alive: 1, young: 0 });
     // Of a pond snail by the hundred in its life: Physa acuta lays 30 to 50 eggs a week (common knowledge, no source).
     expect(table.renewal!.netReproduction).toBeGreaterThan(100);

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { enclosureSchema } from './enclosure/schema/enclosure.ts';
 import { aheadDocumentSchema } from './outlook/ahead-document.ts';
 import { lifeDocumentSchema } from './outlook/life-document.ts';
+import { lifeTableSchema } from './outlook/life-table-document.ts';
 import { waterDocumentSchema } from './outlook/water-document.ts';
 import { shapeDocumentSchema } from './shape/shape-document.ts';
 import { recipesDocumentSchema } from './water/recipe-document-schema.ts';
@@ -26,6 +27,7 @@ export function jsonSchemas(): Readonly<Record<string, string>> {
     'plant.schema.json': schemaText(ENTRY_SCHEMAS.plants, 'Plant of the library', 'input', 'ref'),
     'ahead.schema.json': schemaText(aheadDocumentSchema, 'Outlook document', 'output'),
     'life.schema.json': schemaText(lifeDocumentSchema, 'Life document', 'output'),
+    'life-table.schema.json': schemaText(lifeTableSchema, 'Life table', 'output'),
     'water.schema.json': schemaText(waterDocumentSchema, 'Water document', 'output'),
     'shape.schema.json': schemaText(shapeDocumentSchema, 'Shape document', 'output'),
     'recipes.schema.json': schemaText(recipesDocumentSchema, 'Recipes document', 'output'),
