@@ -45,6 +45,10 @@ export interface FeedingWish {
   readonly feed: string;
   /** Days from one feeding to the next. */
   readonly everyDays: number;
+  /** Where most of those wanted live when left out. */
+  readonly onLand?: boolean;
+  /** Of the day at which it is given; as the day begins when left out. */
+  readonly hour?: number;
 }
 
 /** A text after its edits: what it says, and who would live in it where nothing stands in the way. */
@@ -89,8 +93,8 @@ export function carryOutLife(order: LifeOrder): LifeResults[keyof LifeResults] {
     case 'hunters':
       return huntersOf(order.pest, library);
     case 'feeding': {
-      const { targets, feed, everyDays } = order.wish;
-      return feedingPlan(order.plan, targets, { feed: feedOf(feed, library), everyDays });
+      const { targets, feed, ...how } = order.wish;
+      return feedingPlan(order.plan, targets, { feed: feedOf(feed, library), ...how });
     }
   }
 }

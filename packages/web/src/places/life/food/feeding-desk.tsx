@@ -7,7 +7,7 @@ import { useLibrary } from '../../../files/queries.ts';
 import desk from '../../sheets/desk.module.css';
 import { useFileChange } from '../../sheets/file/use-file-change.ts';
 import { useLife } from '../who/use-life.ts';
-import { doseText, feedingEdits } from './feeding-edits.ts';
+import { doseText, feedingEdits, hourOfClock } from './feeding-edits.ts';
 import styles from './food-part.module.css';
 
 interface FeedingDeskProps {
@@ -30,13 +30,23 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
   const [feed, setFeed] = useState(usual?.feed.id);
   const [every, setEvery] = useState(usual ? String(usual.everyDays) : USUAL_DAYS);
   const { data: library } = useLibrary();
+  const [place, setPlace] = useState('');
+  const [time, setTime] = useState('');
   const { asked, ask, stop } = useFeeding();
   const chosen = feed ?? library?.feeds[0]?.id ?? '';
   const wanted = wantedOf(targets);
   const problem = problemOf(targets, every, Object.keys(wanted).length);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (problem === undefined) ask(plan, { targets: wanted, feed: chosen, everyDays: Number(every) });
+    if (problem !== undefined) return;
+    const hour = hourOfClock(time);
+    ask(plan, {
+      targets: wanted,
+      feed: chosen,
+      everyDays: Number(every),
+      ...(place === '' ? {} : { onLand: place === 'land' }),
+      ...(hour === undefined ? {} : { hour }),
+    });
   };
   return (
     <section aria-labelledby="feeding" className={desk.block}>
@@ -87,6 +97,23 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
               onChange={({ target }) => setEvery(target.value)}
             />
           </label>
+          <label>
+            <span>Where</span>
+            <select className={desk.select} value={place} onChange={({ target }) => setPlace(target.value)}>
+              <option value="">where most of them live</option>
+              <option value="water">into the pool</option>
+              <option value="land">on the land</option>
+            </select>
+          </label>
+          <label>
+            <span>Time of day, if it matters</span>
+            <input
+              className={desk.input}
+              type="time"
+              value={time}
+              onChange={({ target }) => setTime(target.value)}
+            />
+          </label>
         </div>
         <div className={desk.bar}>
           <button
@@ -102,7 +129,7 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
             </button>
           )}
           <p role="status" className={desk.soft}>
-            {asked?.running ? 'Trying doses over five months …' : (problem ?? '')}
+            {asked?.running ? 'Trying doses over a year and more …' : (problem ?? '')}
           </p>
         </div>
       </form>
@@ -203,8 +230,8 @@ function Answer({ file, answer }: { readonly file: EnclosureFile; readonly answe
         ))}
       </ul>
       <p className={desk.soft}>
-        Found by {answer.trials} trial {answer.trials === 1 ? 'run' : 'runs'} of the expected course, all
-        adults there from the first day.
+        Found by {answer.trials} trial runs over 400 days: with the adults wanted from the day they come, and
+        with the animals of the file.
       </p>
       {edits.length > 0 && (
         <p>

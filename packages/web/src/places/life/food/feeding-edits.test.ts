@@ -1,6 +1,6 @@
 import type { FeedingPlan } from '@shoreglass/engine';
 import { expect, test } from 'vitest';
-import { feedingEdits } from './feeding-edits.ts';
+import { clockText, feedingEdits, feedingMoves, hourOfClock } from './feeding-edits.ts';
 
 // Invented answers.
 const found: FeedingPlan = {
@@ -43,5 +43,26 @@ test('on land a feeding of its own is added', () => {
 test('where none is needed the feeding goes', () => {
   expect(feedingEdits([pellet, topOff], { ...found, mass: 0 })).toEqual([
     { path: ['routines', 0], value: undefined },
+  ]);
+});
+
+test('an hour is written as the file has it, and taken out where the answer has none', () => {
+  expect(feedingEdits([topOff], { ...found, hour: 21.5 })[0]?.value).toMatchObject({ at: '21:30' });
+  expect(feedingEdits([{ ...pellet, at: 9 }], found)).toContainEqual({
+    path: ['routines', 0, 'at'],
+    value: undefined,
+  });
+  expect(hourOfClock(clockText(6.25))).toBe(6.25);
+  expect(hourOfClock('')).toBeUndefined();
+});
+
+test('a feeding of the file is moved to another place and time', () => {
+  expect(feedingMoves(2, { place: 'land', time: '22:00' })).toEqual([
+    { path: ['routines', 2, 'place'], value: 'land' },
+    { path: ['routines', 2, 'at'], value: '22:00' },
+  ]);
+  expect(feedingMoves(0, { place: 'water', time: '' })).toEqual([
+    { path: ['routines', 0, 'place'], value: undefined },
+    { path: ['routines', 0, 'at'], value: undefined },
   ]);
 });

@@ -8,6 +8,29 @@ export function doseText(mass: number): string {
   return `${Number((mass * 1000).toPrecision(2))} g`;
 }
 
+/** 9.5 as the file writes it: "09:30". */
+export function clockText(hour: number): string {
+  const minutes = Math.round(hour * 60);
+  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
+}
+
+/** "21:30" as hours after midnight; undefined for no time of day. */
+export function hourOfClock(text: string): number | undefined {
+  const [hours, minutes] = text.split(':').map(Number);
+  return text === '' || hours === undefined || minutes === undefined ? undefined : hours + minutes / 60;
+}
+
+/** The changes by which a feeding of the file is given in another place, or at another time of day. */
+export function feedingMoves(
+  at: number,
+  { place, time }: { readonly place: string; readonly time: string },
+): Edit[] {
+  return [
+    { path: ['routines', at, 'place'], value: place === 'land' ? 'land' : undefined },
+    { path: ['routines', at, 'at'], value: time === '' ? undefined : time },
+  ];
+}
+
 /**
  * The changes of the file by which the plan is fed so: the first feeding in the same place takes the new feed, amount and
  * interval; others in that place go, since the plan was found without them; where there is none, one is added.
@@ -26,12 +49,22 @@ export function feedingEdits(routines: SoundLife['routines'], plan: FeedingPlan)
     every: `${plan.everyDays} d`,
   };
   const [first, ...others] = feedings;
-  if (first !== undefined)
+  const at = plan.hour === undefined ? undefined : clockText(plan.hour);
+  if (first !== undefined) {
+    const given = routines[first];
+    const isTimed = given?.do === 'feed' && given.at !== undefined;
     return [
       ...Object.entries(values).map(([key, value]) => ({ path: ['routines', first, key], value })),
+      ...(at !== undefined || isTimed ? [{ path: ['routines', first, 'at'], value: at }] : []),
       ...removed(others),
     ];
-  const routine: EditValue = { do: 'feed', ...values, ...(plan.onLand ? { place: 'land' } : {}) };
+  }
+  const routine: EditValue = {
+    do: 'feed',
+    ...values,
+    ...(plan.onLand ? { place: 'land' } : {}),
+    ...(at === undefined ? {} : { at }),
+  };
   return [
     routines.length === 0
       ? { path: ['routines'], value: [routine] as unknown as EditValue }

@@ -5,6 +5,7 @@ import desk from '../../sheets/desk.module.css';
 import type { SheetProps } from '../../sheets/sheet-props.ts';
 import { type Community, CommunityGate } from '../community-gate.tsx';
 import { FeedingDesk } from './feeding-desk.tsx';
+import { Feedings } from './feedings.tsx';
 import styles from './food-part.module.css';
 
 /** What each food carries, and how to feed for the numbers wanted. */
@@ -14,7 +15,10 @@ export function FoodPart(props: SheetProps) {
       {(community) => (
         <div className={desk.columns}>
           <Capacity {...community} />
-          <FeedingDesk file={props.file} plan={community.plan} />
+          <div>
+            <Feedings file={props.file} />
+            <FeedingDesk file={props.file} plan={community.plan} />
+          </div>
         </div>
       )}
     </CommunityGate>
