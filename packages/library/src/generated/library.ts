@@ -14226,6 +14226,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Jeschke, Kopp and Tollrian 2004, Biological Reviews 79: 337-349, recalled",
      "note": "Filters without choosing."
+    },
+    "preferenceForSuspended": {
+     "value": 30,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 10,
+     "max": 90,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No intake by concentration is known; taken as for Daphnia magna, so that intake is half at 0.2 mg C/L."
     }
    },
    "tolerances": {
@@ -33656,14 +33667,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "growth of Lemna minor rises to 27.5 degC; Q10 near 1.8; recalled"
     },
     "heatLimit": {
-     "value": 34,
+     "value": 34.5,
      "unit": "°C",
      "distribution": "normal",
      "spread": 1.5,
      "min": 30,
      "max": 37,
      "basis": "published",
-     "source": "Salvinia molesta grows best at 30 degC and is severely inhibited at 35 (Mitchell & Tur 1975, abstract)"
+     "source": "Salvinia molesta grows best at 30 degC and is severely inhibited at 35 (Mitchell & Tur 1975, abstract); duckweed still made fronds 0.6 (0.49 to 0.72) times as fast at 35 as at 30 degC (Cuddington Lab, incubator experiments 2022-2023, CC0 data), which gives 34.5"
     },
     "lightHalf": {
      "value": 50,
