@@ -7,10 +7,12 @@ import {
   duckweedCrowding,
   duckweedGrowth,
   duckweedNitrogen,
+  duckweedWarmth,
   duckweedYield,
   floatingFernCrowding,
   floatingFernWarmth,
 } from './experiments/duckweed.ts';
+import { hornwortGrowth } from './experiments/hornwort.ts';
 import { leafBreakdown, leafLeaching } from './experiments/leaf-litter.ts';
 import { leavesOnLand } from './experiments/leaves-on-land.ts';
 import { mouldOnWood } from './experiments/mould-on-wood.ts';
@@ -25,11 +27,13 @@ import { mossAcidity, peatCapacity, woodCarbon } from './experiments/wood-and-mo
 /** Families of experiments; the first that fits a case takes it. One file of `experiments` each, or a few of a kind. */
 const EXPERIMENTS: readonly Experiment[] = [
   duckweedNitrogen,
+  duckweedWarmth,
   duckweedYield,
   duckweedCrowding,
   duckweedGrowth,
   floatingFernCrowding,
   floatingFernWarmth,
+  hornwortGrowth,
   filterStart,
   coldNitrification,
   nitrificationBalance,

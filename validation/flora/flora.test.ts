@@ -43,6 +43,8 @@ describe('reading of cases', () => {
 
   it.each([
     ['duckweed growth', 'relative growth rate, dry mass', 'growth of duckweed'],
+    ['duckweed warmth', 'growth of fronds at 15 C over that at 30 C', 'warmth for duckweed'],
+    ['hornwort growth', 'greatest relative growth rate', 'growth of submerged plants in a lake'],
     ['duckweed crowding', 'dry mass at which growth stops', 'crowding of duckweed'],
     ['nitrification, cold', 'rate relative to 20 C', 'nitrification in the cold'],
     ['denitrification and temperature', 'activity ratio 20 C / 5 C', 'denitrification and temperature'],

@@ -46,6 +46,19 @@ export const duckweedGrowth: Experiment = {
   },
 };
 
+/** Growth over five days at the temperatures named, in the mean, over that at the last of them [1]. */
+export const duckweedWarmth: Experiment = {
+  name: 'warmth for duckweed',
+  asks: /duckweed warmth/i,
+  answer(question) {
+    const [reference, ...others] = [...question.temperatures].reverse();
+    if (reference === undefined || others.length === 0) throw new NotStated('two temperatures are needed');
+    const at = (temperature: number): number =>
+      relativeGrowth(moles(1), { ...question, temperatures: [temperature] });
+    return others.reduce((sum, temperature) => sum + at(temperature), 0) / others.length / at(reference);
+  },
+};
+
 export const duckweedNitrogen: Experiment = {
   name: 'nitrogen in duckweed',
   asks: /(duckweed|lemna).*(protein|nitrogen content|N fraction)/i,
