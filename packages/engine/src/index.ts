@@ -13,12 +13,12 @@ export * from './climate/saturation.ts';
 export * from './community/answers-to-pest.ts';
 export { carryingCapacity, type FedAdults, type FoodCapacity } from './community/carrying-capacity.ts';
 export * from './community/conflicts.ts';
-export { RUN_IN } from './community/harm-conflicts.ts';
 export * from './community/dying-out.ts';
 export * from './community/euler-lotka.ts';
 export * from './community/feeding-plan.ts';
 export * from './community/food-flows.ts';
 export * from './community/food-rivals.ts';
+export { RUN_IN } from './community/harm-conflicts.ts';
 export {
   CONFLICT_KINDS,
   type Conflict,
@@ -30,6 +30,7 @@ export {
 } from './community/inhabitant.ts';
 export * from './community/life-document.ts';
 export * from './community/life-table.ts';
+export * from './community/life-table-spread.ts';
 export type { PlantOutlook } from './community/plant-outlook.ts';
 export * from './community/projection-matrix.ts';
 export type { RearedSpecies } from './community/rearing-alone.ts';
@@ -96,7 +97,7 @@ export { dayLightAt } from './run/feeding-times.ts';
 export * from './run/integrator.ts';
 export { feedsFromWater, growsOnLand } from './run/plant-cover.ts';
 export * from './run/series.ts';
-export { shoreOf } from './run/way-out.ts';
+export { shoreOf } from './run/shore-of.ts';
 export { climateYear } from './shape/climate-year.ts';
 export * from './shape/climate-year-result.ts';
 export { coverFor } from './shape/cover-for.ts';

@@ -10,8 +10,8 @@ import { landStands } from './land-stands.ts';
 import { plantedBiomass } from './plant-cover.ts';
 import { type PouredGases, pouredGases } from './poured-gases.ts';
 import { SERIES, type SeriesId } from './series.ts';
+import { shoreFor } from './shore-of.ts';
 import { wetShare } from './wet-share.ts';
-import { shoreFor } from './way-out.ts';
 
 /** What all members of an outlook share: computed once per plan and length. */
 export interface RunSetting {
