@@ -113,7 +113,7 @@ function poolsOf(record: RunRecord, { rowLength, stateOffset, careOffset }: Book
 
 /**
  * What each food brings a day when nobody eats it [mol C/d]: growth less respiration of what lives, what falls or is
- * given of what is dead, the leaves that lie there on the first day spread over the days; of soil what rots, and the fungi
+ * given of what is dead, leaves that are laid down spread over a year at least; of soil what rots, and the fungi
  * made of what rots.
  * @param days over which it is averaged, 1 to 1500
  * @throws RangeError as `run`
@@ -171,6 +171,8 @@ function plantProductions(record: RunRecord, { end, mean }: Pools, marsh: number
   ];
 }
 
+/** Days over which leaves that lie there, or are laid down on land, are to last at least [d]. @source assumed: keepers renew them once a year */
+const LEAVES_LAST = 365;
 /** Pools of dead matter on land, and what of it went to the air. */
 const ON_LAND = [
   'landWoodCarbon',
@@ -195,11 +197,12 @@ function droppedOnLand(record: RunRecord, { end, brought }: Pools): number {
 function landProductions(record: RunRecord, pools: Pools, days: number): FoodProduction[] {
   const start = (pool: VariableId): number => record.start[VARIABLE_INDEX[pool]]!;
   const come = (pool: VariableId): number => start(pool) + pools.brought(pool);
-  const litter = come('landLitterCarbon') + droppedOnLand(record, pools);
+  const laid = come('landLitterCarbon');
+  const dropped = droppedOnLand(record, pools);
   const remains = come('remainsCarbon');
-  const rotted = litter - pools.end('landLitterCarbon') + remains - pools.end('remainsCarbon');
+  const rotted = laid + dropped - pools.end('landLitterCarbon') + remains - pools.end('remainsCarbon');
   const perDay: Partial<Record<Food, number>> = {
-    'land litter': litter / days,
+    'land litter': laid / Math.max(days, LEAVES_LAST) + dropped / days,
     'land fungi': (FUNGI_PER_ROT * Math.max(0, rotted)) / days,
     soil: Math.max(0, come('soilCarbon') - pools.end('soilCarbon')) / days,
     remains: remains / days,

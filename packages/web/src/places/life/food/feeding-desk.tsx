@@ -52,8 +52,7 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
     <section aria-labelledby="feeding" className={desk.block}>
       <h2 id="feeding">How to feed for the numbers you want</h2>
       <p className={desk.soft}>
-        {feedingNow(plan)} Those without a number are left out of the trial; name everybody who will eat of
-        the feed.
+        {feedingNow(plan)} Those without a number live as the file has them and eat of the feed too.
       </p>
       <form className={styles.form} onSubmit={submit} noValidate>
         <p>
@@ -69,7 +68,7 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
                 className={desk.input}
                 inputMode="numeric"
                 autoComplete="off"
-                placeholder="left out"
+                placeholder="as in the file"
                 value={targets[id] ?? ''}
                 onChange={({ target }) => setTargets({ ...targets, [id]: target.value })}
               />
