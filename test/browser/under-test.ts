@@ -66,12 +66,26 @@ export interface WatchedPage {
   close(): Promise<void>;
 }
 
+/** How the year is run where a journey is not about the year itself: shorter and less often than usual. */
+export interface QuickRun {
+  readonly days: number;
+  readonly members: number;
+}
+
 export async function openPage(
   { browser, address }: UnderTest,
   path: string,
   options: BrowserContextOptions,
+  run?: QuickRun,
 ): Promise<WatchedPage> {
   const context = await browser.newContext({ colorScheme: 'light', reducedMotion: 'reduce', ...options });
+  if (run)
+    await context.addInitScript(
+      (kept) => {
+        if (localStorage.getItem('shoreglass.run') === null) localStorage.setItem('shoreglass.run', kept);
+      },
+      JSON.stringify({ ...run, seed: 1 }),
+    );
   const page = await context.newPage();
   const complaints: string[] = [];
   const hosts = new Set<string>();

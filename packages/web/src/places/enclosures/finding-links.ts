@@ -43,9 +43,7 @@ export function findingLinks(
   const [, key = '', entry] = /^([a-z-]+):\s*['"]?([a-z0-9]+(?:-[a-z0-9]+)*)/.exec(written) ?? [];
   const list = LISTS[key];
   return [
-    ...(place && file !== undefined
-      ? [{ words: `Mend it in ${place[1]}`, href: `/${place[0]}/${file}` }]
-      : []),
+    ...(place && file !== undefined ? [{ words: `In ${place[1]}`, href: `/${place[0]}/${file}` }] : []),
     ...(list && entry ? [{ words: 'In the library', href: `/library/${list}/${entry}` }] : []),
   ];
 }

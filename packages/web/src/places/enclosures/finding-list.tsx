@@ -43,11 +43,13 @@ function Findings({ title, findings, linksOf, onChoose }: FindingsProps) {
               {finding.source !== undefined && (
                 <span className={styles.source}>Source: {finding.source}</span>
               )}
-              {linksOf(finding).map(({ words, href }) => (
-                <Link key={href} href={href} className={styles.link}>
-                  {words}
-                </Link>
-              ))}
+              <span className={styles.links}>
+                {linksOf(finding).map(({ words, href }) => (
+                  <Link key={href} href={href}>
+                    {words}
+                  </Link>
+                ))}
+              </span>
             </p>
           </li>
         ))}

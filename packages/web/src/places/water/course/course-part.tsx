@@ -14,7 +14,7 @@ const STRIPS: readonly SeriesId[] = ['pH', 'KH', 'nitrate'];
 const NO_READINGS: readonly ReadingPoint[] = [];
 
 const GROUPS: readonly { readonly title: string; readonly ids: readonly SeriesId[] }[] = [
-  { title: 'Acid and minerals', ids: ['pH', 'pHSwing', 'KH', 'GH', 'conductivity'] },
+  { title: 'Acid and minerals', ids: ['pH', 'pHSwing', 'KH', 'GH', 'conductivity', 'copper'] },
   {
     title: 'Nitrogen and breath',
     ids: ['totalAmmonia', 'unionisedAmmonia', 'nitrite', 'nitrate', 'oxygenLow', 'oxygenHigh'],
