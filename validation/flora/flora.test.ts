@@ -52,7 +52,7 @@ describe('reading of cases', () => {
     ['oxygen per N', 'oxygen used', 'alkalinity and oxygen for nitrification'],
     ['periphyton after 45 d', 'dry mass at day 45', 'stock of attached algae'],
     ['moss mat', 'cover after four months', 'cover of moss mats'],
-    ['mould on wood', 'days to first mould visible to the eye', 'mould on wood'],
+    ['mould on wood', 'days to first mould visible to the eye', 'mould on bare wood'],
   ] as const)('%s: %s', (topic, quantity, family) => {
     expect(familyOf(topic, quantity)).toBe(family);
   });
