@@ -14,6 +14,7 @@ const CHARTED = [
   'totalAmmonia',
   'nitrite',
   'nitrate',
+  'copper',
   'oxygen',
   'waterTemperature',
   'airTemperature',

@@ -38,6 +38,7 @@ const WATER_SERIES = [
   'nitrite',
   'nitrate',
   'phosphate',
+  'copper',
   'oxygen',
   'oxygenLow',
   'oxygenHigh',
