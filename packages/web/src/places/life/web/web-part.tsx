@@ -52,7 +52,7 @@ function Web({ life }: { readonly life: LifeDocument }) {
 function Rivals({ rivals }: Pick<LifeDocument, 'rivals'>) {
   if (rivals.length === 0) return null;
   return (
-    <section aria-labelledby="rivals">
+    <section aria-labelledby="rivals" className={styles.rivals}>
       <h3 id="rivals">Who takes whose food</h3>
       <ul>
         {rivals.map(({ food, loser, taker, sentence }) => (
