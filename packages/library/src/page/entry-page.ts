@@ -202,6 +202,9 @@ function waysOf(animal: LibraryData['organisms'][string]): string[] {
     ways.needsTightLid ? 'Needs a tight lid.' : '',
     ways.needsWayOut ? 'Must find a way out of the water.' : '',
     ways.moults ? 'Moults.' : '',
+    animal.shellMineral === 'aragonite'
+      ? 'Its shell is aragonite, which acid water eats sooner than calcite.'
+      : '',
     ways.growsOn === false ? 'Stops growing when grown up.' : '',
     OWN_KIND_WORDS[ways.eatsOwnKind ?? 'never'],
   ];
