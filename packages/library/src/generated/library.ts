@@ -4971,6 +4971,25 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file, see the note",
      "note": "Springtails lay fewer eggs the less ground each has (Green 1962, 1964, for Folsomia); that half are left at the ground claimed is judgement."
     },
+    "efficiencyOnLandLitter": {
+     "value": 0.04,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.02,
+     "max": 0.1,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Springtails choose fungi and get little of the leaf itself (Anderson and Ineson in: Invertebrate-microbial interactions 1984; Caner et al. 2004, Soil Biology and Biochemistry 36: 1861-1872); the fungi on the leaves are a food of their own here."
+    },
+    "efficiencyOnSoil": {
+     "value": 0.01,
+     "unit": "1",
+     "distribution": "fixed",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "The same holds of peat and coir."
+    },
     "humidityLow": {
      "value": 95,
      "unit": "%",
@@ -8341,6 +8360,25 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "judgement of the author of this file, see the note",
      "note": "Springtails lay fewer eggs the less ground each has (Green 1962, 1964, for Folsomia); that half are left at the ground claimed is judgement."
+    },
+    "efficiencyOnLandLitter": {
+     "value": 0.04,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.02,
+     "max": 0.1,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Springtails choose fungi and get little of the leaf itself (Anderson and Ineson in: Invertebrate-microbial interactions 1984; Caner et al. 2004, Soil Biology and Biochemistry 36: 1861-1872); the fungi on the leaves are a food of their own here."
+    },
+    "efficiencyOnSoil": {
+     "value": 0.01,
+     "unit": "1",
+     "distribution": "fixed",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "The same holds of peat and coir."
     },
     "timeAfloat": {
      "value": 20,
@@ -31614,10 +31652,10 @@ export const LIBRARY_DATA: LibraryData = {
   "zeolite": {
    "id": "zeolite",
    "name": "zeolite, 0.25 to 0.5 mm",
-   "about": "Holds ammonium and gives back sodium or potassium until it is full. Its exchange is not computed here.",
+   "about": "Holds ammonium and gives back sodium, potassium or calcium until it is full, after 6 to 15 mg of nitrogen a gram. Its exchange is not computed here.",
    "known": {
     "level": "poorly",
-    "note": "Porosity is published; all else, and how much ammonium it binds, is recalled or judged."
+    "note": "Porosity is published; all else is recalled or judged. Most ammonium bound: 7.9 to 18.4 mg NH4/g (Vassileva & Voikova 2009, abstract), 8.1 to 15.2 mg N/g (Bernal & Lopez-Real 1993, abstract)."
    },
    "use": "layer",
    "layers": [
