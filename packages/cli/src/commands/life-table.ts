@@ -1,5 +1,12 @@
 import { basename } from 'node:path';
-import { checkEntry, isLibraryEntry, lifeTableOf, problemLine } from '@shoreglass/contract';
+import {
+  checkEntry,
+  isLibraryEntry,
+  lifeSpreadOf,
+  lifeTableOf,
+  problemLine,
+  usualTemperature,
+} from '@shoreglass/contract';
 import { readQuantity, toPlanUnit, unitsOf } from '@shoreglass/engine';
 import { library, type Organism, UnknownEntry } from '@shoreglass/library';
 import { BadInput } from '../exit-codes.ts';
@@ -42,7 +49,10 @@ function temperatureOf(written: string): number {
 /** Prints the life table of one animal by itself with ample food. */
 export function showLifeTable({ animal: name, temperature, json }: LifeTableOptions, width: number): void {
   const animal = animalOf(name);
-  const life =
-    temperature === undefined ? lifeTableOf(animal) : lifeTableOf(animal, temperatureOf(temperature));
-  process.stdout.write(json ? `${JSON.stringify(life)}\n` : `${lifeTableText(animal, life, width)}\n`);
+  const at = temperature === undefined ? usualTemperature(animal) : temperatureOf(temperature);
+  const life = lifeTableOf(animal, at);
+  const spread = lifeSpreadOf(animal, at);
+  process.stdout.write(
+    json ? `${JSON.stringify({ ...life, spread })}\n` : `${lifeTableText(animal, { life, spread }, width)}\n`,
+  );
 }

@@ -51,6 +51,7 @@ export function animalText(check: AnimalCheck): string {
     ...pageLines(page),
     `\n${colours.underline('Trial in an invented box')}`,
     trialLine(check),
+    `  ${check.alone}`,
     ...(remarks.length > 0
       ? [`\n${colours.underline('Worth a look')}`, ...remarks.map((remark) => `  ${remark}`)]
       : []),

@@ -1,5 +1,5 @@
 import { lifeSentence } from '@shoreglass/contract';
-import type { LifeTable, LifeTableRow } from '@shoreglass/engine';
+import type { LifeSpread, LifeTable, LifeTableRow } from '@shoreglass/engine';
 import { figuresOf, type Organism } from '@shoreglass/library';
 import colours from 'picocolors';
 import { table } from './table.ts';
@@ -54,12 +54,32 @@ function populationLines({ renewal, structure, medianAge, maturity, lineDiesOut 
 const BOUND =
   'An upper bound: food and room without end, water and air that suit, mates at hand, nobody who hunts. Medians of the library; an enclosure is computed by `shoreglass life FILE`.';
 
+interface Shown {
+  readonly life: LifeTable;
+  readonly spread: LifeSpread;
+}
+
+const rounded = (value: number): string => (value < 10 ? String(Number(value.toFixed(1))) : value.toFixed(0));
+
+/** What is not known of a species, in the figures of its table. */
+function spreadLines({ mating }: Organism, { firstYoung, doubling, clutch, breeding }: LifeSpread): string[] {
+  const between = ({ q10, q90 }: LifeSpread['clutch']): string => `${rounded(q10)} to ${rounded(q90)}`;
+  const parts = [
+    ...(firstYoung ? [`first young after ${between(firstYoung)} days`] : []),
+    ...(breeding > 0 && mating !== 'division' ? [`${between(clutch)} eggs a brood`] : []),
+    ...(doubling ? [`numbers double in ${between(doubling)} days`] : []),
+  ];
+  return parts.length > 0
+    ? [`In four of five draws of what the library holds possible: ${parts.join(', ')}.`]
+    : [];
+}
+
 /** A life table for people. */
-export function lifeTableText(animal: Organism, life: LifeTable, width: number): string {
+export function lifeTableText(animal: Organism, { life, spread }: Shown, width: number): string {
   return [
     `${colours.bold(animal.name)}  ${animal.scientificName}`,
     wrapped(lifeSentence(animal, life), width, '  '),
-    ...populationLines(life).map((line) => wrapped(line, width, '  ')),
+    ...[...spreadLines(animal, spread), ...populationLines(life)].map((line) => wrapped(line, width, '  ')),
     '',
     colours.underline('By age'),
     table(ageRows(life)),

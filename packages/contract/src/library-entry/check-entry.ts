@@ -11,6 +11,7 @@ import { animalTraitsOf } from '../enclosure/plan/animal-traits.ts';
 import { parseYaml } from '../enclosure/read/parse-yaml.ts';
 import type { Problem } from '../enclosure/read/problem.ts';
 import { idOf, problemsOf } from '../enclosure/read/read-enclosure.ts';
+import { aloneOf } from './life-alone.ts';
 import { libraryWith, type Trial, trialOf } from './trial.ts';
 
 /** A trait as the engine will take it, and where it comes from. */
@@ -30,6 +31,8 @@ export interface AnimalCheck {
   /** What the rules had to settle, what is worth adding, what the trial showed. */
   readonly remarks: readonly string[];
   readonly trial: Trial;
+  /** What becomes of it by itself with ample food, in a sentence. */
+  readonly alone: string;
 }
 
 export type EntryCheck =
@@ -163,7 +166,10 @@ function checkAnimal(organism: Organism, whole: (message: string, mend: string) 
     const page = entryPage(libraryWith(organism).data, 'organisms', organism.id);
     if (!page) return whole('has no page', 'Check its name.');
     const all = [...remarks, ...worthAdding(organism), ...trialRemarks(trial, organism)];
-    return { kind: 'organisms', animal: { organism, page, traits, remarks: all, trial } };
+    return {
+      kind: 'organisms',
+      animal: { organism, page, traits, remarks: all, trial, alone: aloneOf(organism) },
+    };
   } catch (error) {
     return whole(error instanceof Error ? error.message : 'cannot be run', 'Mend what the sentence names.');
   }

@@ -1,4 +1,4 @@
-import { type LifeTable, lifeTable, TRAIT_IDS } from '@shoreglass/engine';
+import { type LifeSpread, type LifeTable, lifeTable, lifeTableSpread, TRAIT_IDS } from '@shoreglass/engine';
 import type { Organism } from '@shoreglass/library';
 import { animalTraitsOf } from '../enclosure/plan/animal-traits.ts';
 
@@ -22,6 +22,11 @@ export function lifeTableOf(animal: Organism, temperature: number = usualTempera
   const { traits } = animalTraitsOf(animal);
   const values = Object.fromEntries(TRAIT_IDS.map((id) => [id, traits.priors[id].median]));
   return lifeTable({ id: animal.id, traits, values }, temperature);
+}
+
+/** How well the figures of that table are known, over draws of the traits. @throws RangeError as `lifeTableOf` */
+export function lifeSpreadOf(animal: Organism, temperature: number = usualTemperature(animal)): LifeSpread {
+  return lifeTableSpread({ id: animal.id, traits: animalTraitsOf(animal).traits }, temperature);
 }
 
 const LONG = 100;

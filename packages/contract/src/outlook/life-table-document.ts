@@ -1,8 +1,9 @@
 import { z } from 'zod';
 
 const part = z.number().min(0).max(1);
+const middle = z.object({ q10: z.number(), q50: z.number(), q90: z.number() });
 
-/** What `shoreglass life --animal --json` prints: the engine's LifeTable. */
+/** What `shoreglass life --animal --json` prints: the engine's LifeTable and its LifeSpread. */
 export const lifeTableSchema = z.object({
   species: z.string(),
   temperature: z.number().describe('Of water and air [°C].'),
@@ -40,5 +41,15 @@ export const lifeTableSchema = z.object({
     })
     .optional()
     .describe('Left out when nobody is born.'),
+  spread: z
+    .object({
+      draws: z.number(),
+      breeding: part.describe('Part of the draws in which anybody is born.'),
+      growing: part.describe('Part of the draws in which numbers grow.'),
+      firstYoung: middle.optional().describe('[d]'),
+      doubling: middle.optional().describe('[d]'),
+      clutch: middle,
+    })
+    .describe('Over draws of what is believed of the traits: four of five lie from q10 to q90.'),
   lineDiesOut: part.describe('Chance that the line of one female newborn dies out.'),
 });
