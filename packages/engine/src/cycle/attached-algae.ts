@@ -1,5 +1,6 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { type ProducerParameters, producer } from './producer.ts';
+import { producer } from './producer.ts';
+import type { ProducerParameters } from './producer-group.ts';
 
 /**
  * Algae on glass, stone, wood and leaves. They use bicarbonate as well as carbon dioxide, so all inorganic carbon

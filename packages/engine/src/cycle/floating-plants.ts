@@ -1,5 +1,6 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { type ProducerParameters, producer } from './producer.ts';
+import { producer } from './producer.ts';
+import type { ProducerParameters } from './producer-group.ts';
 
 /** Floating plants take carbon from the air. */
 export type FloatingPlantParameters = Omit<ProducerParameters, 'carbonHalf' | 'oxygenHalf' | 'fullStock'> & {

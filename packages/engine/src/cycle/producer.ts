@@ -1,4 +1,4 @@
-import type { ParameterSpecs, Process, RunningProcess, Setting } from '../process/contract.ts';
+import type { Process, RunningProcess, Setting } from '../process/contract.ts';
 import { balanced, type Stoichiometry } from '../process/stoichiometry.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { COMPOSITIONS, type Composition } from '../variables/compositions.ts';
@@ -6,58 +6,9 @@ import type { ElementId } from '../variables/elements.ts';
 import type { VariableId } from '../variables/variables.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { concentration, monod } from './concentration.ts';
+import { carbonLimit } from './producer-carbon.ts';
+import type { ProducerGroup, ProducerParameters } from './producer-group.ts';
 import { heatLimited, thetaResponse } from './temperature-response.ts';
-
-/** Parameters of growth, respiration and loss that algae and plants have in common. */
-export interface ProducerParameters {
-  readonly maximumGrowth: number;
-  readonly growthTheta: number;
-  readonly heatLimit: number;
-  readonly lightHalf: number;
-  readonly nitrogenHalf: number;
-  readonly phosphorusHalf: number;
-  readonly preferenceHalf: number;
-  readonly respirationRate: number;
-  readonly lossRate: number;
-  readonly lossTheta: number;
-  /** Of those that take carbon and oxygen from the water. */
-  readonly carbonHalf?: number;
-  readonly oxygenHalf?: number;
-  /** Of those with a ground of their own. */
-  readonly fullStock?: number;
-}
-
-/** Parameters of groups some of which use bicarbonate. */
-export interface BicarbonateParameters {
-  readonly bicarbonateAffinity: number;
-  readonly bicarbonateLight: number;
-}
-type AnyParameters = ProducerParameters & Partial<BicarbonateParameters>;
-
-/** One group of producers: its pool, where its light comes from, what bounds it, and which carbon it takes. */
-export interface ProducerGroup<P extends ProducerParameters> {
-  readonly id: string;
-  /** Read in budgets: 'attached algae'. */
-  readonly name: string;
-  readonly pool: VariableId;
-  readonly composition: Composition;
-  /** Nitrogen and phosphorus of carbon it has respired and keeps, in its composition. */
-  readonly kept: VariableId;
-  readonly light: VariableId;
-  /** Ground [m2] that `fullStock` fills; share [1] of its room already filled; neither where only light bounds it. */
-  readonly ground?: VariableId;
-  readonly filled?: VariableId;
-  /**
-   * Concentration of the carbon it can use [mol/m3], bounded from above by dissolved inorganic carbon, which counts
-   * whole when this is left out. 'air': carbon dioxide and oxygen are exchanged with the air and never short.
-   */
-  readonly carbon?: VariableId | 'air';
-  /** Share [1] of the group that uses bicarbonate beside that carbon; none where left out. */
-  readonly bicarbonateUsers?: VariableId;
-  /** Whole plants leave remains that break down slowly; algae are detritus at once. */
-  readonly leavesRemains?: true;
-  readonly parameters: ParameterSpecs<P>;
-}
 
 /**
  * Kept nitrogen and phosphorus over living matter [mol/mol] at which half of the growth draws on them, and the time [d]
@@ -98,55 +49,6 @@ function roomLeft<P extends ProducerParameters>(
   if (filled === undefined) return () => 1;
   const share = setting.index(filled);
   return (values) => 1 - values[share]!;
-}
-
-/** Share of the highest growth that the carbon at hand allows in a light [umol/m2/s]. */
-function carbonLimit<P extends ProducerParameters>(
-  group: ProducerGroup<P>,
-  parameters: AnyParameters,
-  setting: Setting,
-): (values: Float64Array, water: number, photons: number) => number {
-  const { carbon, id } = group;
-  const { carbonHalf } = parameters;
-  if (carbon === 'air') return () => 1;
-  if (carbonHalf === undefined) throw new RangeError(`${id}: carbon from the water needs a half-saturation`);
-  const inorganic = setting.index('dissolvedInorganicCarbon');
-  if (carbon === undefined)
-    return (values, water) => monod(concentration(values[inorganic]!, water), carbonHalf);
-  const usable = setting.index(carbon);
-  const bicarbonate = bicarbonateOf(group, parameters, setting);
-  return (values, water, photons) => {
-    const all = concentration(values[inorganic]!, water);
-    const own = Math.min(values[usable]!, all);
-    const alone = monod(own, carbonHalf);
-    const { users, gain } = bicarbonate(values, photons);
-    return users > 0 ? alone + users * (monod(Math.min(own + gain, all), carbonHalf) - alone) : alone;
-  };
-}
-
-/** Those that use bicarbonate [1] and what it adds to the carbon they can use [mol/m3]. */
-interface BicarbonateUse {
-  users: number;
-  gain: number;
-}
-
-/** Use of bicarbonate in a light; see `producer`. */
-function bicarbonateOf<P extends ProducerParameters>(
-  { bicarbonateUsers, id }: ProducerGroup<P>,
-  { bicarbonateAffinity, bicarbonateLight }: AnyParameters,
-  setting: Setting,
-): (values: Float64Array, photons: number) => BicarbonateUse {
-  const use: BicarbonateUse = { users: 0, gain: 0 };
-  if (bicarbonateUsers === undefined) return () => use;
-  if (bicarbonateAffinity === undefined || bicarbonateLight === undefined)
-    throw new RangeError(`${id}: use of bicarbonate needs its affinity and the light it takes`);
-  const [share, bicarbonate] = [setting.index(bicarbonateUsers), setting.index('bicarbonate')];
-  return (values, photons) => {
-    use.users = values[share]!;
-    if (use.users > 0)
-      use.gain = bicarbonateAffinity * monod(photons, bicarbonateLight) * values[bicarbonate]!;
-    return use;
-  };
 }
 
 /** Growth [mol C/s]: on nitrogen and phosphorus of the water, and on those it keeps. */

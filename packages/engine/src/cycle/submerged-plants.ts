@@ -1,5 +1,6 @@
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { type BicarbonateParameters, type ProducerParameters, producer } from './producer.ts';
+import { producer } from './producer.ts';
+import type { BicarbonateParameters, ProducerParameters } from './producer-group.ts';
 
 /**
  * Plants under water, all kinds together: carbon dioxide for all, bicarbonate beside it for the share of them that uses

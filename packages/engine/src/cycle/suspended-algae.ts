@@ -1,7 +1,8 @@
 import type { Process } from '../process/contract.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
-import { lossToDetritus, type ProducerParameters, producer } from './producer.ts';
+import { lossToDetritus, producer } from './producer.ts';
+import type { ProducerParameters } from './producer-group.ts';
 
 export type SuspendedAlgaeParameters = Omit<Required<ProducerParameters>, 'fullStock'> & {
   readonly settlingVelocity: number;
