@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { Frame } from '../../app/frame.tsx';
 import { Trouble } from '../../app/trouble.tsx';
 import { useLibraryEntry } from '../../files/queries.ts';
+import { BringInLink } from './bring-in-link.tsx';
 import styles from './entry-place.module.css';
 import { RangeLines } from './range-lines.tsx';
 import { ValueTable } from './value-table.tsx';
@@ -22,7 +23,7 @@ export function EntryPlace({ kind, id }: EntryPlaceProps) {
       </p>
       {error && <Trouble error={error} again={() => void refetch()} />}
       {!data && !error && <p role="status">Opening the page …</p>}
-      {data && <EntryView entry={data} />}
+      {data && <EntryView entry={data} kind={kind} />}
     </Frame>
   );
 }
@@ -31,7 +32,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const KNOWN = { well: 'Known well.', fairly: 'Known fairly well.', poorly: 'Known poorly.' } as const;
 
-function EntryView({ entry }: { readonly entry: LibraryEntry }) {
+function EntryView({ entry, kind }: { readonly entry: LibraryEntry; readonly kind: string }) {
   const { scientificName, group, about, ways, alone, ranges, sections } = entry;
   const sources = ranges.flatMap((range) => range.sources);
   return (
@@ -44,6 +45,7 @@ function EntryView({ entry }: { readonly entry: LibraryEntry }) {
         {about && <p className={styles.about}>{about}</p>}
         {ways.length > 0 && <p>{ways.join(' ')}</p>}
         {alone && <p>{alone}</p>}
+        <BringInLink kind={kind} name={entry.name} />
         <HowKnown entry={entry} />
       </div>
       <Mind entry={entry} />

@@ -1,18 +1,16 @@
 import type { LibraryListed } from '@shoreglass/contract';
-import { useState } from 'react';
 import { Link } from 'wouter';
 import { Frame } from '../../app/frame.tsx';
 import { Trouble } from '../../app/trouble.tsx';
 import { useLibrary } from '../../files/queries.ts';
 import { type Found, found, HABITATS, LISTS, needsAmong, type Wanted } from './find-entries.ts';
 import styles from './library-place.module.css';
-
-const NOTHING_WANTED: Wanted = { text: '', list: '', habitat: '', need: '' };
+import { useLookedFor } from './looked-for.ts';
 
 /** Every animal, plant, feed, material, salt and water, to look through by words, habitat and need. */
 export function LibraryPlace() {
   const { data, error, refetch } = useLibrary();
-  const [wanted, setWanted] = useState(NOTHING_WANTED);
+  const { wanted, look } = useLookedFor();
   const entries = data ? found(data, wanted) : [];
   const count = entries.reduce((sum, { listed }) => sum + listed.length, 0);
   return (
@@ -21,7 +19,7 @@ export function LibraryPlace() {
       {!data && !error && <p role="status">Opening the library …</p>}
       {data && (
         <>
-          <Filters wanted={wanted} change={setWanted} needs={needsAmong(data)} />
+          <Filters wanted={wanted} change={look} needs={needsAmong(data)} />
           <p role="status" className={styles.count}>
             {count === 0 ? 'Nothing fits.' : `${count} ${count === 1 ? 'entry' : 'entries'}`}
           </p>

@@ -11,12 +11,23 @@ interface ValueTableProps {
 const capital = (text: string): string =>
   text.startsWith('pH') ? text : text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Values of a group with their plausible range, basis and source; on a narrow screen one below the other. */
+/** As the styles have it: wide enough for all columns side by side. */
+const isWide = (): boolean => window.matchMedia('(min-width: 761px)').matches;
+
+/**
+ * Values of a group with their plausible range, basis and source; on a narrow screen one below the other, and folded until
+ * asked for.
+ */
 export function ValueTable({ title, values }: ValueTableProps) {
   return (
-    <section className={styles.values}>
-      <table>
-        <caption>{title}</caption>
+    <details className={styles.values} open={isWide()}>
+      <summary>
+        <h2>{title}</h2>
+        <span>
+          {values.length} {values.length === 1 ? 'value' : 'values'} with source
+        </span>
+      </summary>
+      <table aria-label={title}>
         <thead>
           <tr>
             <th scope="col">What</th>
@@ -39,6 +50,6 @@ export function ValueTable({ title, values }: ValueTableProps) {
           ))}
         </tbody>
       </table>
-    </section>
+    </details>
   );
 }

@@ -7,6 +7,7 @@ import desk from '../../sheets/desk.module.css';
 import type { Draft } from './draft.ts';
 import { isIn, type NewcomerList, withNewcomer } from './newcomer.ts';
 import styles from './newcomer-choice.module.css';
+import { useNewcomerSearch } from './newcomer-search.ts';
 
 interface NewcomerChoiceProps {
   readonly draft: Draft;
@@ -20,9 +21,7 @@ const FEW = 6;
 
 /** The library's animals and plants, by word and habitat, each to be brought in with one press. */
 export function NewcomerChoice({ draft, zones, library, onChange }: NewcomerChoiceProps) {
-  const [list, setList] = useState<NewcomerList>('animals');
-  const [text, setText] = useState('');
-  const [habitat, setHabitat] = useState('');
+  const { list, text, habitat, look } = useNewcomerSearch();
   const [all, setAll] = useState(false);
   const group = useId();
   const entries = found(library, { text, habitat, need: '', list: PAGE_KIND[list] })[0]?.listed ?? [];
@@ -34,7 +33,12 @@ export function NewcomerChoice({ draft, zones, library, onChange }: NewcomerChoi
         <div role="radiogroup" aria-label="What to bring in" className={styles.kinds}>
           {(['animals', 'plants'] as const).map((each) => (
             <label key={each} className={desk.check}>
-              <input type="radio" name={group} checked={list === each} onChange={() => setList(each)} />
+              <input
+                type="radio"
+                name={group}
+                checked={list === each}
+                onChange={() => look({ list: each })}
+              />
               {each}
             </label>
           ))}
@@ -45,12 +49,16 @@ export function NewcomerChoice({ draft, zones, library, onChange }: NewcomerChoi
             type="search"
             className={desk.input}
             value={text}
-            onChange={({ target }) => setText(target.value)}
+            onChange={({ target }) => look({ text: target.value })}
           />
         </label>
         <label>
           <span>Lives in</span>
-          <select className={desk.select} value={habitat} onChange={({ target }) => setHabitat(target.value)}>
+          <select
+            className={desk.select}
+            value={habitat}
+            onChange={({ target }) => look({ habitat: target.value })}
+          >
             <option value="">anywhere</option>
             {HABITATS.map(([value, name]) => (
               <option key={value} value={value}>
