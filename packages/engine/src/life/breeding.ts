@@ -1,4 +1,4 @@
-import { exp, expm1, log } from '../numerics/elementary.ts';
+import { expm1 } from '../numerics/elementary.ts';
 import { addBrood, dropEmptyBroods, eggCarbonAt } from './brood-train.ts';
 import { addCohort } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
@@ -8,9 +8,6 @@ import { GROWN } from './pupation.ts';
 
 /** Loss of carried eggs in water too warm to breed [1/d]: nearly all within a week (assumed). */
 const HEAT_LOSS = 0.5;
-/** Above this many adults one sex is not missing by chance. */
-const MANY = 40;
-
 /** What matters to eggs today. */
 export interface BroodDay {
   /** Temperature around the animals [degC] and factor on egg development [1]. */
@@ -20,19 +17,6 @@ export interface BroodDay {
   readonly outside: number;
   /** Share of adults that died today [0..1]. */
   readonly adultsLost: number;
-}
-
-/**
- * Chance that both sexes are among the adults [1], 0 to 1.
- * 1 - f^n - (1 - f)^n.
- * @param adults n, >= 0
- * @param femaleShare f [0..1]
- * @source derived: each adult's sex is an independent draw
- */
-export function bothSexesPresent(adults: number, femaleShare: number): number {
-  if (adults > MANY) return 1;
-  if (adults < 1) return 0;
-  return 1 - exp(adults * log(femaleShare)) - exp(adults * log(1 - femaleShare));
 }
 
 /**
@@ -105,15 +89,13 @@ function dropBroods(population: LivingPopulation, least: number): void {
 export function layEggs(population: LivingPopulation, day: BroodDay, demography: Demography): void {
   const { train, traits, energetics } = population;
   if (day.temperature < traits.breedingCoolest || day.temperature > traits.breedingWarmest) return;
-  let adults = 0;
-  for (let i = 0; i < train.size; i += 1) if (train.adult[i] === GROWN) adults += train.count[i]!;
-  const mated = population.isSelfFertile ? 1 : bothSexesPresent(adults, traits.femaleShare);
-  const chance = Math.min(0.5, day.rate / traits.broodInterval) * mated;
+  const { femalePart, mated, placed } = population;
+  const chance = Math.min(0.5, day.rate / traits.broodInterval) * mated * placed;
   let eggs = 0;
   for (let i = 0; i < train.size; i += 1) {
-    const brood = (2 * train.buffer[i]!) / (traits.femaleShare * energetics.eggCarbon);
-    if (train.adult[i] !== GROWN || brood < 1 || chance <= 0) continue;
-    const females = demography.whole(train.count[i]! * traits.femaleShare);
+    const brood = (2 * train.buffer[i]!) / (femalePart * energetics.eggCarbon);
+    if (train.adult[i] !== GROWN || !(brood >= 1) || chance <= 0) continue;
+    const females = demography.whole(train.count[i]! * femalePart);
     const layers = demography.among(Math.min(females, train.count[i]!), chance);
     const most = demography.wholeBelow((train.count[i]! * train.buffer[i]!) / energetics.eggCarbon);
     const laid = Math.min(most, demography.events(layers * brood));

@@ -11,6 +11,7 @@ import { POISONS } from './poisons.ts';
 import { dryGroundHazard, pupates } from './pupation.ts';
 import { conditionOf } from './store.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
+import { groundTimes } from './territory.ts';
 import { TOLERANCES, toleranceHazards, type WaterConditions } from './water-stress.ts';
 
 const cause = (name: DeathCause): number => DEATH_CAUSES.indexOf(name);
@@ -84,19 +85,17 @@ export function fullGrownEquivalents({ train, energetics }: LivingPopulation): n
 
 /**
  * Full-grown equivalents over those at which crowding begins to kill [1], >= 0: by animals per litre for their time in
- * water, by the ground each claims on land.
+ * water, and by the ground each claims.
  * @source derived
  */
-export function crowdingTimes(population: LivingPopulation, { volume, landArea = 0 }: Surroundings): number {
-  const { crowdingDensity, groundPerAdult, shareInWater } = population.traits;
+export function crowdingTimes(population: LivingPopulation, around: Surroundings): number {
+  const { crowdingDensity, shareInWater } = population.traits;
   const animals = fullGrownEquivalents(population);
-  const litres = volume * LITRES_PER_CUBIC_METRE;
+  const litres = around.volume * LITRES_PER_CUBIC_METRE;
   const inWater = litres > 0 ? (shareInWater * animals) / (litres * crowdingDensity) : 0;
-  const onLand = landArea > 0 ? (animals * groundPerAdult) / (landArea * SQUARE_CENTIMETRES) : 0;
-  return Math.max(inWater, (1 - shareInWater) * onLand);
+  return Math.max(inWater, groundTimes(population.traits, animals, around));
 }
 
-const SQUARE_CENTIMETRES = 1e4;
 /** Open part of the cover at which animals that can leave do so at their full rate. @source assumed */
 const WIDE_OPEN = 0.02;
 

@@ -132,7 +132,7 @@ function uncrowdedEggs({ crowded, traits }: LivingPopulation): number {
 function growCohorts(population: LivingPopulation, surface: number, rate: number): number {
   const { train, energetics, traits, day } = population;
   rates.starvedUpkeep = traits.starvedUpkeep;
-  rates.femaleShare = traits.femaleShare;
+  rates.femaleShare = population.femalePart;
   // Larvae that pupate keep nothing for eggs: these are made of the pupa's body.
   const eggs = pupates(population) ? 0 : uncrowdedEggs(population);
   let gained = 0;

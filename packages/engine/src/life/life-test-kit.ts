@@ -139,6 +139,8 @@ export interface TankSetup {
   readonly volume: number;
   /** Land [m2]; none when left out. */
   readonly land?: number;
+  /** Surface of the pool [m2]; of no account when left out. */
+  readonly waterArea?: number;
 }
 
 const NUTRIENT_OF_FEED = { Nitrogen: 0.12, Phosphorus: 0.01 } as const;
@@ -168,10 +170,11 @@ function livingContent(pool: VariableId): { Nitrogen: number; Phosphorus: number
 }
 
 /** A tank with its founders in. */
-export function createTank({ populations, demography, area, volume, land = 0 }: TankSetup): Tank {
+export function createTank({ populations, demography, area, volume, land = 0, waterArea = 0 }: TankSetup): Tank {
   const values = new Float64Array(VARIABLE_IDS.length);
   values[VARIABLE_INDEX.submergedArea] = area;
   values[VARIABLE_INDEX.landArea] = land;
+  values[VARIABLE_INDEX.waterArea] = waterArea;
   values[VARIABLE_INDEX.waterVolume] = volume;
   values[VARIABLE_INDEX.waterTemperature] = GOOD_WATER.temperature;
   const parameters = Object.fromEntries(

@@ -98,6 +98,7 @@ const {
   eatenPhosphorus,
   landArea,
   submergedArea,
+  waterArea,
   waterTemperature,
   waterVolume,
 } = VARIABLE_INDEX;
@@ -300,6 +301,7 @@ export function createLife(
         water,
         volume: values[waterVolume]!,
         landArea: values[landArea]!,
+        waterArea: values[waterArea]!,
         ...(air ? { air } : {}),
         ...(openCover === undefined ? {} : { openCover }),
         ...(shore ? { shore } : {}),

@@ -13,7 +13,9 @@ import { bodyRate, broodRate } from './energetics.ts';
 import { feedAndGrow, type Meal } from './feeding.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { dryGroundHazard } from './pupation.ts';
+import { followSexes } from './sexes.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
+import { placedPart } from './territory.ts';
 
 /**
  * Temperature of the bodies of a population [degC]: of the water for the part of its life spent there, else of the air.
@@ -54,6 +56,8 @@ export function liveDay(
     air: hazardOfAir(population, around),
   };
   population.crowded = crowdingTimes(population, around);
+  population.placed = placedPart(population, around);
+  followSexes(population, demography);
   feedAndGrow(population, meal, outside.rate);
   const eggsInWater = traits.lengthAtChange > 0 ? 1 : traits.shareInWater;
   const broodDay: BroodDay = {

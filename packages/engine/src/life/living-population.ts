@@ -55,6 +55,12 @@ export interface PopulationDay {
   leftCarbon: number;
 }
 
+/** The sexes of a population's adults; in a member whole animals that keep theirs. */
+export interface Sexes {
+  adults: number;
+  females: number;
+}
+
 /** One population and everything that changes about it. */
 export interface LivingPopulation {
   readonly id: string;
@@ -83,6 +89,13 @@ export interface LivingPopulation {
   appetite: number;
   /** The same to fill its stores, at meals that sate [0..2]. */
   greed: number;
+  /** Of its adults, followed day by day. */
+  readonly sexes: Sexes;
+  /** Part of its adults that is female, and the chance that mates meet [0..1]. */
+  femalePart: number;
+  mated: number;
+  /** Part of the adults that have ground of their own to breed on [0..1]. */
+  placed: number;
   /** Full-grown equivalents over those at which crowding begins to kill [1]. */
   crowded: number;
   /** Assimilation over that at ample food on the last day, at most 1 [0..1]. */
@@ -168,6 +181,10 @@ export function createLivingPopulation(
     preyDensity: 0,
     appetite: 0,
     greed: 0,
+    sexes: { adults: 0, females: 0 },
+    femalePart: traits.femaleShare,
+    mated: 1,
+    placed: 1,
     crowded: 0,
     fullness: 1,
     burdens: POISONS.map(({ noEffect, medianLethal, recovery }) =>

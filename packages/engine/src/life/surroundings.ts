@@ -28,6 +28,8 @@ export interface Surroundings {
   /** Water [m3] and land [m2]; no land when left out. */
   readonly volume: number;
   readonly landArea?: number;
+  /** Surface of the pool, on which those that hold ground in water claim theirs [m2]; room without end when left out. */
+  readonly waterArea?: number;
   /** Part of the cover of the glass that is open [0..1]; closed when left out. */
   readonly openCover?: number;
   /** Where water and land meet; a gentle bank when left out. */
