@@ -125,6 +125,12 @@ describe('conflicts', () => {
     expect(told([night, day], 'dark')[0]).toMatchObject({ severity: 'note', who: ['day'] });
   });
 
+  it('tell that bought water plants bring guests until some are listed', () => {
+    const told = (waterPlants: boolean, areListed: boolean): number =>
+      conflictsOf([], { ...PLACE, feedsWater: false, guests: { waterPlants, areListed } }).length;
+    expect([told(true, false), told(true, true), told(false, false)]).toEqual([1, 0, 0]);
+  });
+
   it('find none without animals, and poison only beside others', () => {
     expect(conflictsOf([], { ...PLACE, feedsWater: false })).toEqual([]);
     const poisonous: Inhabitant = {

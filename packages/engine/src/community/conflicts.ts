@@ -1,5 +1,6 @@
 import { eatingConflicts } from './eating-conflicts.ts';
 import { feedingConflicts } from './feeding-conflicts.ts';
+import { guestConflicts } from './guest-conflicts.ts';
 import { harmConflicts } from './harm-conflicts.ts';
 import { CONFLICT_KINDS, type Conflict, type Inhabitant, type PlaceFacts } from './inhabitant.ts';
 import { placeConflicts } from './place-conflicts.ts';
@@ -18,6 +19,7 @@ export function conflictsOf(inhabitants: readonly Inhabitant[], place?: PlaceFac
     ...feedingConflicts(inhabitants, place),
     ...placeConflicts(inhabitants, place),
     ...harmConflicts(inhabitants, place),
+    ...guestConflicts(place),
   ];
   const weight = ({ severity, kind }: Conflict): number =>
     (severity === 'warning' ? 0 : 100) + CONFLICT_KINDS.indexOf(kind);

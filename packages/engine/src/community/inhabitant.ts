@@ -69,6 +69,8 @@ export interface PlaceFacts {
   readonly fill?: { readonly conductivity: number; readonly hardness: number; readonly copper: number };
   /** Whether the filter is run in on the first day. */
   readonly isRunIn?: boolean;
+  /** Whether water plants are bought, and guests listed with a chance to come along with them. */
+  readonly guests?: { readonly waterPlants: boolean; readonly areListed: boolean };
   readonly feedsWater: boolean;
   readonly feedsLand: boolean;
   /** Feedings at an hour: where, when ('21:00') and in which light. */
@@ -92,6 +94,7 @@ export const CONFLICT_KINDS = [
   'copper',
   'too soon',
   'never breeds',
+  'guests',
   'toxin',
   'disease',
   'law',

@@ -99,9 +99,19 @@ export function placeFactsOf(plan: Plan): PlaceFacts {
     shore: shoreOf(plan),
     fill: fillOf(plan),
     isRunIn: isRunIn(plan.start),
+    guests: guestsOf(plan),
     feedsWater: feeds.includes(false),
     feedsLand: feeds.includes(true),
     feedings: feedingsOf(plan),
+  };
+}
+
+/** Water plants that are bought, and guests that may come along with them. */
+function guestsOf({ plants, populations }: Plan): NonNullable<PlaceFacts['guests']> {
+  const bought = plants.filter(({ chance }) => chance === undefined);
+  return {
+    waterPlants: bought.some(({ group }) => group === 'submerged' || group === 'floating'),
+    areListed: [...plants, ...populations].some(({ chance }) => chance !== undefined),
   };
 }
 
