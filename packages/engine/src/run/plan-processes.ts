@@ -15,6 +15,7 @@ const PLANTED = Object.keys(PLANT_POOLS) as RootedInWater[];
 export function processesOf(plan: Plan): readonly AnyProcess[] {
   const idle = new Set<string>();
   if (PLANTED.every((group) => plantedBiomass(plan, group) === 0)) idle.add('plant-remains');
+  if (plantedBiomass(plan, 'submerged') === 0) idle.add('submerged-plants');
   if (plantedBiomass(plan, 'floating') === 0) idle.add('floating-plants');
   if (plantedBiomass(plan, 'emersed') === 0) idle.add('emersed-plants');
   if (wetSubstrate(plan) === 0) idle.add('denitrification');
