@@ -30,6 +30,7 @@ const WORDS: Readonly<Record<string, string>> = {
   broodTime: 'from egg to young',
   femaleShare: 'share that bears eggs',
   lifespan: 'life span',
+  edible: 'part that animals eat',
   pupaTime: 'rest as a pupa',
   wetGround: 'wetness of the ground its eggs and larvae need',
   lengthAtChange: 'length at the change from larva',
