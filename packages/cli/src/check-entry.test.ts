@@ -23,11 +23,14 @@ describe('check on a file of the library', () => {
   it(
     'tells how well the animal is known, which traits are ruled, and what its trial shows',
     () => {
-      const { status, stdout } = check(join(ANIMALS, 'folsomia-candida.yaml'));
+      const path = join(ANIMALS, 'folsomia-candida.yaml');
+      const [, block = ''] = /\ntraits:\n((?: .*\n)+)/.exec(readFileSync(path, 'utf8')) ?? [];
+      const stated = block.match(/^ {2}\w+:/gm)?.length;
+      const { status, stdout } = check(path);
       expect(status).toBe(0);
       expect(stdout).toMatch(/Known well:/);
       expect(stdout).toMatch(/traits from a rule/);
-      expect(stdout).toMatch(/3 traits from the file/);
+      expect(stdout).toContain(`${stated} traits from the file`);
       expect(stdout).toMatch(/first young on day/);
     },
     SLOW,
