@@ -9,8 +9,8 @@ export const YOUNG = 0;
 export const GROWN = 1;
 export const PUPA = 2;
 
-/** Part of its full length from which a larva that finds no more food pupates small [1]. @source assumed: about half of the full weight */
-const CRITICAL = 0.8;
+/** Part of its full length from which a larva that finds no more food pupates small [1]. @source assumed: the smallest gnats are two thirds as long as usual ones */
+const CRITICAL = 2 / 3;
 /** Growth of the body below which a larva counts as finding no more food [1/d]. @source assumed */
 const STALLED = 0.01;
 /** A day's hunger leaves at least this part of a body [1]. */
@@ -30,7 +30,7 @@ export function eats({ traits, train }: LivingPopulation, i: number): boolean {
 
 /**
  * Stage of cohort i after a day's growth. Those that do not pupate are grown up from puberty on; larvae pupate at that
- * length, or from 0.8 of it once they find no more food, and their age counts from then.
+ * length, or from two thirds of it once they find no more food, and their age counts from then.
  * @param growth of structure today [mol C]
  * @source derived; pupating small when food ends is general among flies, the part is assumed
  */
