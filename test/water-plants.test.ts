@@ -85,4 +85,12 @@ describe('plants on the water and in wet ground, in a whole enclosure', () => {
     expect(last(margin.course('emersedCover'))).toBeGreaterThan(30);
     expect(last(margin.course('nitrate'))).toBeLessThan(last(bare.course('nitrate')));
   });
+
+  test('sweet flag gives off water of the pool, which the top-off makes good', () => {
+    // little: what leaves a covered box is bounded by its opening, and the leaves moisten the air they give off into
+    const sum = (course: Float64Array | undefined): number => course!.reduce((all, each) => all + each, 0);
+    const [dry, planted] = [bare, margin].map(({ course }) => sum(course('topOff')));
+    expect(planted!).toBeGreaterThan(1.005 * dry!);
+    expect(sum(margin.course('relativeHumidity'))).toBeGreaterThan(sum(bare.course('relativeHumidity')));
+  });
 });
