@@ -10,7 +10,7 @@ import { expectedDocument } from '../packages/engine/src/outlook/summarise.ts';
 const DAYS = 200;
 const SOFT = '  - { plant: pilea-depressa, zone: bank, cover: 30 % }\n';
 const TOUGH = '  - { plant: marcgravia-umbellata, zone: bank, cover: 30 % }\n';
-const PLANTS = `${SOFT}${TOUGH}  - { plant: elodea-nuttallii, zone: pool, cover: 30 % }\n`;
+const PLANTS = `${SOFT}${TOUGH}  - { plant: elodea-nuttallii, zone: pool, cover: 30 % }\n  - { plant: acorus-gramineus, zone: margin, cover: 40 % }\n`;
 const CRAYFISH = '  - { species: procambarus-virginalis, zone: pool, adults: 6 }\n';
 const WOODLICE = '  - { species: porcellio-scaber, zone: bank, adults: 200 }\n';
 
@@ -65,6 +65,7 @@ describe('animals that eat living plants, in a whole enclosure', () => {
     expect(foods).toContain('procambarus-virginalis: plants');
     expect(foods).toContain('procambarus-virginalis: dead plants');
     expect(foods).toContain('porcellio-scaber: land plants');
+    expect(foods).toContain('porcellio-scaber: marsh plants');
   });
 
   test('take soft plants rather than tough ones, and are told as what kept them back', () => {
