@@ -3,8 +3,12 @@ import type { FeedingPlan } from '@shoreglass/engine';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import type { Edit } from '../../../worker/messages.ts';
 
-/** Two figures are as many as a kitchen scale shows: "0.24 g". */
+/** Below this a dose is told in milligrams [kg]. */
+const SMALL = 1e-5;
+
+/** Two figures are as many as a scale shows: "0.24 g", "5.3 mg". */
 export function doseText(mass: number): string {
+  if (mass > 0 && mass < SMALL) return `${Number((mass * 1e6).toPrecision(2))} mg`;
   return `${Number((mass * 1000).toPrecision(2))} g`;
 }
 

@@ -16,6 +16,7 @@ import type { PestWish } from './ask-pest.ts';
 import { HunterChoice, type WrittenHunters, writtenNumber } from './hunter-choice.tsx';
 import { PestAnswers } from './pest-answers.tsx';
 import styles from './pest-part.module.css';
+import { rankWords } from './pest-words.ts';
 
 /** What can be done against one that grows too many, and what each answer does to the others. */
 export function PestPart(props: SheetProps) {
@@ -154,6 +155,7 @@ function Pest({ file, document, plan, ready }: PestProps) {
       {state?.failure !== undefined && <Trouble error={new Error(state.failure)} again={ask} />}
       {state?.answer && asked && reading?.sound && (
         <>
+          <p role="status">{rankWords(state.answer.answers)}</p>
           <p className={desk.soft}>
             {MEMBERS} runs of {days} days each. Line: median; wash: four runs in five; dashed: nothing is
             done.

@@ -1,6 +1,6 @@
 import type { PestAnswer } from '@shoreglass/engine';
 import { describe, expect, it } from 'vitest';
-import { changedOthers, endWords, gainWords, hunterWords, otherWords } from './pest-words.ts';
+import { changedOthers, endWords, gainWords, hunterWords, otherWords, rankWords } from './pest-words.ts';
 
 const spread = (q50: number, q10 = q50, q90 = q50) => ({ q10, q50, q90 });
 const other = (id: string, ...course: number[]) => ({ id, name: id, end: spread(course.at(-1)!), course });
@@ -34,6 +34,19 @@ describe('what an answer to a pest is told as', () => {
     expect(gainWords(answer({ pest: spread(95) }), nothing)).toMatch(/^Hardly different/);
     expect(gainWords(answer({ pest: spread(140) }), nothing)).toMatch(/^More than/);
     expect(gainWords(answer({ pest: spread(0) }), answer({ pest: spread(0) }))).toMatch(/^Even when nothing/);
+  });
+
+  it('all answers by what they leave, fewest first', () => {
+    const left = (name: string, count: number) => answer({ name, pest: spread(count) });
+    expect(
+      rankWords([
+        left('nothing is done', 520),
+        left('a bait a week, at most 20', 0),
+        left('half the feed', 284),
+      ]),
+    ).toBe(
+      'Left on the last day, fewest first: a bait a week: 0; half the feed: ~280; nothing is done: ~520.',
+    );
   });
 
   it('others that change, the worst hit first, the hunter apart', () => {

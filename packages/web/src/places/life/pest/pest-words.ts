@@ -3,7 +3,7 @@ import { countText } from '@shoreglass/figures';
 import { percent } from '../../../outlook/turning-words.ts';
 
 /** Share of what there would be otherwise by which others must change to be told [1], and the least number of animals. */
-const [WORTH_TELLING, FEWEST] = [0.1, 1];
+const [WORTH_TELLING, FEWEST] = [0.2, 1];
 
 /** "12 on the last day, in four of five runs between 4 and 30; none left in 25 % of the runs." */
 export function endWords({ pest, gone }: Pick<PestAnswer, 'pest' | 'gone'>): string {
@@ -12,6 +12,13 @@ export function endWords({ pest, gone }: Pick<PestAnswer, 'pest' | 'gone'>): str
   const none =
     gone === 0 ? '' : `; none left in ${gone === 1 ? 'any of the runs' : `${percent(gone)} of the runs`}`;
   return `${middle} on the last day${spread}${none}.`;
+}
+
+/** "Left on the last day, fewest first: a bait a week: 0; half the feed: ~280; nothing is done: ~520." */
+export function rankWords(answers: readonly PestAnswer[]): string {
+  const ranked = [...answers].sort((a, b) => a.pest.q50 - b.pest.q50);
+  const parts = ranked.map(({ name, pest }) => `${name.split(',')[0]}: ${countText(pest.q50)}`);
+  return `Left on the last day, fewest first: ${parts.join('; ')}.`;
 }
 
 /** What the answer does to the pest, against doing nothing: "A third of what there would be", "Hardly fewer". */
