@@ -22,6 +22,7 @@ import {
   cumulativeYoung,
   doublingTime,
   firstBroodAge,
+  firstReleaseAge,
   growthRate,
   lengthAtAge,
   maturityAge,
@@ -67,7 +68,7 @@ const FAMILIES: readonly Family[] = [
   { name: 'wet mass at age', asks: /(wet )?mass at age/i, answer: wetMassAtAge },
   { name: 'wet mass from a start', asks: /wet mass$/i, answer: massFromStart },
   { name: 'ultimate length', asks: /ultimate length|maximum length/i, answer: lengthInTheEnd },
-  { name: 'age at maturity', asks: /birth to first brood/i, answer: maturityAge },
+  { name: 'age at first brood', asks: /birth to first brood/i, answer: firstReleaseAge },
   { name: 'age at first brood', asks: /first (brood|release)/i, answer: firstBroodAge },
   {
     name: 'age at maturity',

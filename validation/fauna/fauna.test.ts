@@ -14,7 +14,6 @@ const KNOWN: Readonly<Record<string, 'miss' | 'not built'>> = {
   'folsomia-food-ratio': 'miss',
   'folsomia-food-length': 'miss',
   'daphnia-low-food': 'miss',
-  'daphnia-r-food': 'miss',
   'moina-size-food': 'miss',
   'melanoides-first': 'miss',
   'melanoides-growth': 'miss',

@@ -64,6 +64,14 @@ export const maturityAge = byTemperature((species, temperature) => {
   return age;
 });
 
+/** Days from release until a first brood laid at the length of puberty is released. */
+export const firstReleaseAge = byTemperature((species, temperature) => {
+  const lengths = course(newborns(species, temperature), LONGEST, (each) => each.length());
+  const age = timeOf(lengths, species.traits.lengthAtPuberty);
+  if (age === undefined) throw new Error('the animals never mature');
+  return age + species.traits.broodTime / broodRate(species.traits, temperature);
+});
+
 /** Days from release to the first young of their own. */
 export const firstBroodAge = byTemperature((species, temperature) => {
   const rearing = newborns(species, temperature);

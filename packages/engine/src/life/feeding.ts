@@ -150,6 +150,8 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
     state.carbon = day.assimilatedCarbon * part;
     state.nitrogen = day.assimilatedNitrogen * part;
     state.phosphorus = day.assimilatedPhosphorus * part;
+    if (state.carbon < rates.rate * energetics.upkeep * middle * middle * middle)
+      state.length = train.length[i]!;
     const stored = useStore(population, i, rates.rate, state);
     used += train.count[i]! * Math.min(state.carbon, rates.rate * energetics.assimilation * middle * middle);
     animalDay(energetics, state, rates, result);

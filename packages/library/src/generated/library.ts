@@ -6326,22 +6326,22 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Daphnia magna, web page of the theoretical biology group of the VU Amsterdam"
     },
     "adultLength": {
-     "value": 4.2,
+     "value": 4.75,
      "unit": "mm",
      "min": 2.5,
      "max": 5.2,
-     "basis": "derived",
-     "source": "Daphnia magna, web page of the theoretical biology group of the VU Amsterdam",
-     "note": "Well-fed females reach 5 mm; 2.5 to 5.2 mm in MacArthur and Baillie 1929."
+     "basis": "published",
+     "source": "Preuss et al. 2009, Ecological Modelling 220: 310-329; via the Add-my-Pet species file",
+     "note": "4.6 mm at 20 d and 5.2 mm at 42 d with 0.5 mg C/L; 5.2 mm at 103 d in MacArthur and Baillie 1929."
     },
     "adultMass": {
-     "value": 7,
+     "value": 9,
      "unit": "mg",
-     "min": 3,
-     "max": 12,
+     "min": 4,
+     "max": 14,
      "basis": "derived",
-     "source": "Elendt 1989, Archiv für Hydrobiologie 116: 415-433; via the Add-my-Pet species file",
-     "note": "0.0066 mg dry at birth, in proportion to length cubed."
+     "source": "Gergs, Preuss and Palmqvist 2014, PLoS ONE 9: e91503; via the Add-my-Pet species file",
+     "note": "0.34 mg dry at 4 mm and 0.43 mg at 4.2 mm, and 0.0066 mg at birth (Elendt 1989), in proportion to length cubed."
     },
     "dryPart": {
      "value": 0.07,
@@ -6352,37 +6352,40 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     },
     "maturityAge": {
-     "value": 6.6,
+     "value": 4.2,
      "unit": "d",
-     "min": 5.5,
-     "max": 7.3,
-     "basis": "published",
-     "source": "Duel 1988, times to maturity at constant temperatures; via the Add-my-Pet species file"
+     "min": 3.5,
+     "max": 5.5,
+     "basis": "derived",
+     "source": "Preuss et al. 2009, Ecological Modelling 220: 310-329; via the Add-my-Pet species file",
+     "note": "2.5 mm are reached between 5 and 6 d with 0.5 mg C/L and at 7 d with 2 mg C/L, between 4 and 5 d by the line through all lengths to 42 d; the first young are free at 7 to 8 d. Duelmer 1988 has 5.5 to 7.3 d from birth to the first brood."
     },
     "youngPerBrood": {
-     "value": 52,
+     "value": 45,
      "unit": "1",
      "min": 20,
-     "max": 65,
+     "max": 60,
      "basis": "derived",
-     "source": "reckoned from the other values named in the note",
-     "note": "138 young by day 21 at 2 mg C/L (Preuss et al. 2009) are five broods of some 27 by mothers of about 3.2 mm that still grow; what those eat makes 52 in full-grown ones. Sixty are not exceptional in the largest (VU Amsterdam)."
+     "source": "Preuss et al. 2009, Ecological Modelling 220: 310-329; via the Add-my-Pet species file",
+     "note": "36 to 46 in three days from mothers of 4 to 4.5 mm at 2 mg C/L, 138 by day 19; sixty are not exceptional in the largest (VU Amsterdam)."
     },
     "broodInterval": {
-     "value": 3,
+     "value": 2.7,
      "unit": "d",
-     "min": 2.5,
-     "max": 4,
-     "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "min": 2.2,
+     "max": 3.1,
+     "basis": "published",
+     "source": "Stephenson and Watts 1984, Environmental Pollution A 36: 95-107; via the Add-my-Pet species file",
+     "note": "Mean of six at 20 °C."
     },
     "broodTime": {
-     "value": 3,
+     "value": 2.7,
      "unit": "d",
-     "min": 2.5,
+     "min": 2.2,
      "max": 4,
-     "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "basis": "page",
+     "source": "Daphnia magna, web page of the theoretical biology group of the VU Amsterdam",
+     "note": "Young leave just before the next moult and brood."
     },
     "femaleShare": {
      "value": 1,
@@ -6464,7 +6467,7 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "3 g/L; half die at 5 to 6 g/L of table salt in 48 h."
     },
     "upkeep": {
-     "value": 0.2,
+     "value": 0.21,
      "unit": "1/d",
      "distribution": "lognormal",
      "spread": 1.25,
@@ -6472,7 +6475,7 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.35,
      "basis": "derived",
      "source": "Evers and Kooijman 1989, Netherlands Journal of Zoology 39: 56-78; via the Add-my-Pet species file",
-     "note": "Oxygen use of 0.5 µg/h at 2 mm and 3.8 µg/h at 4 mm, 20 °C, one carbon burnt an oxygen: 0.20 of the carbon of the body above. Twice the standard metabolism of its size would be 0.17."
+     "note": "Oxygen use of 17 animals of 1.3 to 4.1 mm at 20 °C, one carbon burnt an oxygen, over the carbon of the body above: 0.11 to 0.41, median 0.25, taken as of fed ones, of which growth and eggs burn 0.04."
     },
     "crowdedEggs": {
      "value": 1,
@@ -14264,17 +14267,6 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Jeschke, Kopp and Tollrian 2004, Biological Reviews 79: 337-349, recalled",
      "note": "Filters without choosing."
-    },
-    "preferenceForSuspended": {
-     "value": 30,
-     "unit": "1",
-     "distribution": "lognormal",
-     "spread": 1.6,
-     "min": 10,
-     "max": 90,
-     "basis": "assumed",
-     "source": "judgement of the author of this file, see the note",
-     "note": "No intake by concentration is known; taken as for Daphnia magna, so that intake is half at 0.2 mg C/L."
     }
    },
    "tolerances": {
