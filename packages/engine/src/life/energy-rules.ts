@@ -112,7 +112,7 @@ export function energyOfBroods(
     const forYoung = own * young + byGrowth * (end - young);
     const asked = (own * end) / Math.max(needed, forYoung);
     const kappa = bounded(asked);
-    return { kappa, upkeep: own, asked: asked > kappa ? kappa : asked };
+    return { kappa, upkeep: own, asked: Math.min(asked, kappa) };
   }
   const able = byGrowth * (end * square - puberty * puberty * puberty);
   const asked = 1 / (1 + intoEggs / able);
