@@ -6,6 +6,7 @@ import {
   type Plan,
   type Population,
   prepareOutlook,
+  runTrial,
 } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
@@ -60,6 +61,38 @@ describe('when food runs short', () => {
       }
       expect(() => answersToPest(plan, 'unicorn', few)).toThrow(/no population 'unicorn'/);
       expect(() => answersToPest(plan, 'planorbella-duryi', { ...few, baitTakes: 0 })).toThrow(/bait/);
+    },
+    SLOW,
+  );
+
+  it(
+    'taking out by a routine leaves the same as taking out by as many actions',
+    () => {
+      const taking = {
+        kind: 'remove animals',
+        population: 'planorbella-duryi',
+        stage: 'adult',
+        count: 2,
+      } as const;
+      const order = {
+        change: {},
+        days: 70,
+        seed: 1,
+        members: ['expected', 0] as const,
+        series: ['population:planorbella-duryi', 'population:porcellio-scaber'] as const,
+      };
+      const counts = (changed: Plan) =>
+        runTrial(changed, order).map(({ series }) => series.map((each) => [...each]));
+      const routine = counts({
+        ...plan,
+        routines: [...plan.routines, { ...taking, everyDays: 7, firstDay: 50 }],
+      });
+      const actions = counts({
+        ...plan,
+        actions: [...plan.actions, ...[50, 57, 64].map((day) => ({ ...taking, day }))],
+      });
+      expect(routine).toEqual(actions);
+      expect(routine).not.toEqual(counts(plan));
     },
     SLOW,
   );

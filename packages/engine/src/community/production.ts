@@ -37,6 +37,7 @@ function withoutAnimals(plan: Plan): Plan {
   return {
     ...plan,
     populations: [],
+    routines: plan.routines.filter(({ kind }) => kind !== 'remove animals'),
     actions: plan.actions.filter(({ kind }) => kind !== 'add animals' && kind !== 'remove animals'),
   };
 }

@@ -38,18 +38,19 @@ export type RepeatedCare =
       readonly zone?: string;
       /** Cuttings stay and rot instead of leaving the glass. */
       readonly left?: boolean;
+    }
+  /** As many are taken out as are there, up to `count`. */
+  | {
+      readonly kind: 'remove animals';
+      readonly population: string;
+      readonly stage: 'juvenile' | 'adult';
+      readonly count: number;
     };
 
 export type SingleCare =
   | RepeatedCare
   | {
       readonly kind: 'add animals';
-      readonly population: string;
-      readonly stage: 'juvenile' | 'adult';
-      readonly count: number;
-    }
-  | {
-      readonly kind: 'remove animals';
       readonly population: string;
       readonly stage: 'juvenile' | 'adult';
       readonly count: number;

@@ -184,18 +184,24 @@ export function repeatedRemarks({
 }
 
 /** Animals added or removed later must have an entry of their own, so that their zone and name are known. */
-export function careRemarks({ animals = [], actions = [] }: EnclosureContent): Remark[] {
+export function careRemarks({ animals = [], routines = [], actions = [] }: EnclosureContent): Remark[] {
   const listed = new Set(animals.map(({ species }) => species));
-  return actions.flatMap((action, index): Remark[] =>
-    'species' in action && !listed.has(action.species)
-      ? [
-          {
-            severity: 'blocking',
-            path: ['actions', index, 'species'],
-            message: `${action.species} is not listed under animals`,
-            mend: 'List it there with its zone; adults and juveniles may be left out when all come later.',
-          },
-        ]
-      : [],
+  const lists = [
+    ['routines', routines],
+    ['actions', actions],
+  ] as const;
+  return lists.flatMap(([list, items]) =>
+    items.flatMap((care, index): Remark[] =>
+      'species' in care && !listed.has(care.species)
+        ? [
+            {
+              severity: 'blocking',
+              path: [list, index, 'species'],
+              message: `${care.species} is not listed under animals`,
+              mend: 'List it there with its zone; adults and juveniles may be left out when all come later.',
+            },
+          ]
+        : [],
+    ),
   );
 }

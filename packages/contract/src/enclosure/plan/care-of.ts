@@ -37,7 +37,11 @@ export function feedOf(id: string, library: Library): FeedComposition {
   };
 }
 
-type Repeatable = RoutineContent | Extract<ActionContent, { do: RoutineContent['do'] }>;
+type Removal = Extract<RoutineContent, { do: 'remove-animals' }>;
+type Repeatable = Exclude<
+  RoutineContent | Extract<ActionContent, { do: RoutineContent['do'] }>,
+  { do: 'remove-animals' }
+>;
 
 function repeatedOf(content: Repeatable, { library, waterNamed }: CareSources): RepeatedCare {
   switch (content.do) {
@@ -64,8 +68,19 @@ function repeatedOf(content: Repeatable, { library, waterNamed }: CareSources): 
   }
 }
 
-export function routineOf(content: RoutineContent, sources: CareSources): Routine {
-  return { ...repeatedOf(content, sources), everyDays: content.every, firstDay: content.after ?? 0 };
+/** One line of the file may be several routines: adults and young are taken out apart. */
+export function routinesOf(content: RoutineContent, sources: CareSources): Routine[] {
+  const times = { everyDays: content.every, firstDay: content.after ?? 0 };
+  const care = content.do === 'remove-animals' ? removalOf(content) : [repeatedOf(content, sources)];
+  return care.map((each) => ({ ...each, ...times }));
+}
+
+function removalOf(content: Pick<Removal, 'species' | 'adults' | 'juveniles'>): RepeatedCare[] {
+  return foundersOf(content).map((founders) => ({
+    kind: 'remove animals',
+    population: content.species,
+    ...founders,
+  }));
 }
 
 function isRepeatable(content: ActionContent): content is Extract<ActionContent, Repeatable> {
@@ -81,11 +96,14 @@ function isRepeatable(content: ActionContent): content is Extract<ActionContent,
 function singleOf(content: ActionContent, sources: CareSources): SingleCare[] {
   if (isRepeatable(content)) return [repeatedOf(content, sources)];
   switch (content.do) {
+    case 'remove-animals':
+      return removalOf(content);
     case 'add-animals':
-    case 'remove-animals': {
-      const kind = content.do === 'add-animals' ? 'add animals' : 'remove animals';
-      return foundersOf(content).map((founders) => ({ kind, population: content.species, ...founders }));
-    }
+      return foundersOf(content).map((founders) => ({
+        kind: 'add animals',
+        population: content.species,
+        ...founders,
+      }));
     case 'add-carbonate': {
       const material = sources.library.material(content.material);
       if (material.use !== 'carbonate') throw new Error(`${material.name} is not a carbonate`);

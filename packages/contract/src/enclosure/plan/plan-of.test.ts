@@ -82,6 +82,23 @@ describe('a plan', () => {
     expect(plan.notModelled.join(' ')).not.toContain('moss');
   });
 
+  it('takes animals out again and again, adults and young apart', () => {
+    const line =
+      '  - { do: remove-animals, species: planorbella-duryi, adults: 20, juveniles: 10, every: 7 d, after: 67 d }';
+    const { routines } = planned(text.replace(/^routines:$/m, `routines:\n${line}`));
+    const times = { kind: 'remove animals', population: 'planorbella-duryi', everyDays: 7, firstDay: 67 };
+    expect(routines.filter(({ kind }) => kind === 'remove animals')).toEqual([
+      { ...times, stage: 'adult', count: 20 },
+      { ...times, stage: 'juvenile', count: 10 },
+    ]);
+    const stranger = openEnclosure(
+      text.replace(/^routines:$/m, `routines:\n${line.replace('planorbella-duryi', 'danio-margaritatus')}`),
+      'a.yaml',
+    );
+    expect(stranger.plan).toBeUndefined();
+    expect(stranger.findings.map(({ path }) => path)).toContain('routines[0].species');
+  });
+
   it('has a band for each bound of each inhabitant, in the unit of its series', () => {
     const owners = new Set(plan.bands.map(({ owner }) => owner));
     expect(owners).toContain('Hyalella azteca');

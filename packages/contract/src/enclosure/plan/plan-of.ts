@@ -2,7 +2,7 @@ import type { Plan } from '@shoreglass/engine';
 import type { Library } from '@shoreglass/library';
 import type { EnclosureDocument } from '../read/read-enclosure.ts';
 import { bandsOf } from './bands-of.ts';
-import { actionsOf, routineOf } from './care-of.ts';
+import { actionsOf, routinesOf } from './care-of.ts';
 import { changeLimitsOf } from './change-limits-of.ts';
 import { devicesOf } from './devices-of.ts';
 import { drawnOf } from './drawn-of.ts';
@@ -38,7 +38,7 @@ export function planOf({ id, content }: EnclosureDocument, library: Library, ser
     plants: (content.plants ?? []).map((planting, index) => plantingOf(planting, index, library)),
     populations,
     land: landOf(drawn, library),
-    routines: (content.routines ?? []).map((routine) => routineOf(routine, sources)),
+    routines: (content.routines ?? []).flatMap((routine) => routinesOf(routine, sources)),
     actions: actionsOf(content, sources),
     bands: bandsOf(content, library),
     changeLimits: changeLimitsOf(content, library),

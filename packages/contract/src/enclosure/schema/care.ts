@@ -57,6 +57,8 @@ const animals = {
   juveniles: count('Young.', 10_000).optional(),
 };
 
+const removal = { do: done('remove-animals', 'Take animals out.'), ...animals };
+
 function chosen<const T extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]]>(
   options: T,
   words: readonly string[],
@@ -69,8 +71,8 @@ function chosen<const T extends readonly [z.core.$ZodTypeDiscriminable, ...z.cor
     .describe(meaning);
 }
 
-const ROUTINES = ['feed', 'top-off', 'water-change', 'trim'] as const;
-const ACTIONS = [...ROUTINES, 'add-animals', 'remove-animals', 'add-carbonate', 'add-litter'] as const;
+const ROUTINES = ['feed', 'top-off', 'water-change', 'trim', 'remove-animals'] as const;
+const ACTIONS = [...ROUTINES, 'add-animals', 'add-carbonate', 'add-litter'] as const;
 
 export const routineSchema = chosen(
   [
@@ -78,6 +80,7 @@ export const routineSchema = chosen(
     keys({ ...topOff, ...every }, 'Top-off.'),
     keys({ ...waterChange, ...every }, 'Water change.'),
     keys({ ...trim, ...every }, 'Trimming.'),
+    keys({ ...removal, ...every }, 'Animals taken out again and again, up to so many each time.'),
   ],
   ROUTINES,
   'Care that repeats.',
@@ -90,7 +93,7 @@ export const actionSchema = chosen(
     keys({ ...waterChange, ...once }, 'Water change once.'),
     keys({ ...trim, ...once }, 'Trimming once.'),
     keys({ do: done('add-animals', 'Bring animals in.'), ...animals, ...once }, 'Animals added later.'),
-    keys({ do: done('remove-animals', 'Take animals out.'), ...animals, ...once }, 'Animals taken out.'),
+    keys({ ...removal, ...once }, 'Animals taken out.'),
     keys(
       {
         do: done('add-carbonate', 'Put carbonate into the water.'),

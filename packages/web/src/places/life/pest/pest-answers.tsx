@@ -11,18 +11,16 @@ import type { SoundLife } from '../../../worker/life-orders.ts';
 import desk from '../../sheets/desk.module.css';
 import { useFileChange } from '../../sheets/file/use-file-change.ts';
 import { FreshConflicts } from '../more/fresh-conflicts.tsx';
-import { pestEdits } from './pest-edits.ts';
+import { type PestPlace, pestEdits } from './pest-edits.ts';
 import styles from './pest-part.module.css';
 import { changedOthers, endWords, gainWords, hunterWords, otherWords } from './pest-words.ts';
 
 interface PestAnswersProps {
   readonly file: EnclosureFile;
   readonly sound: SoundLife;
-  /** Name of the pest, and the zone where it lives. */
+  /** Name of the pest. */
   readonly name: string;
-  readonly zone: string;
-  /** Day of the run on which hunters come. */
-  readonly from: number;
+  readonly place: PestPlace;
   readonly startDate: string;
   readonly answers: readonly PestAnswer[];
 }
@@ -54,9 +52,9 @@ type AnswerProps = Omit<PestAnswersProps, 'answers'> & {
   readonly most: number;
 };
 
-function Answer({ answer, nothing, most, file, sound, name, zone, from, startDate }: AnswerProps) {
+function Answer({ answer, nothing, most, file, sound, name, place, startDate }: AnswerProps) {
   const { make, busy, trouble } = useFileChange(file);
-  const edits = pestEdits(sound, answer, { zone, day: from });
+  const edits = pestEdits(sound, answer, place);
   const others = answer === nothing ? [] : changedOthers(answer, nothing);
   const after = hunterWords(answer);
   return (

@@ -11,7 +11,7 @@ const sound = {
   actions: [{ do: 'feed', feed: 'flake', amount: 1e-3, after: 10 }],
 } as const;
 
-const place = { zone: 'pool', day: 60 };
+const place = { pest: 'planorbella-duryi', zone: 'pool', day: 60, takes: 20 };
 
 describe('an answer to a pest put into the file', () => {
   it('half the feed halves every feeding, once or again and again', () => {
@@ -38,6 +38,23 @@ describe('an answer to a pest put into the file', () => {
   it('half the mist halves what is sprayed in a day', () => {
     expect(pestEdits(sound as never, { kind: 'drier ground' }, place)).toEqual([
       { path: ['devices', 'mister', 'amount'], value: '60 mL' },
+    ]);
+  });
+
+  it('baits and traps become a routine, traps for the flying alone', () => {
+    const value = {
+      do: 'remove-animals',
+      species: 'planorbella-duryi',
+      adults: 20,
+      every: '7 d',
+      after: '67 d',
+    };
+    expect(pestEdits(sound as never, { kind: 'bait' }, place)).toEqual([
+      { path: ['routines', 2], value: { ...value, juveniles: 20 } },
+    ]);
+    expect(pestEdits(sound as never, { kind: 'traps' }, place)).toEqual([{ path: ['routines', 2], value }]);
+    expect(pestEdits({ ...sound, routines: [] } as never, { kind: 'traps' }, place)[0]?.path).toEqual([
+      'routines',
     ]);
   });
 

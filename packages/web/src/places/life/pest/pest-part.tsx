@@ -45,6 +45,7 @@ interface PestProps {
 interface Answered {
   readonly pest: string;
   readonly from: number;
+  readonly takes: number;
   readonly answers: readonly PestAnswer[];
 }
 
@@ -77,7 +78,7 @@ function Pest({ file, document, plan, ready }: PestProps) {
       const { askPest } = await import('./ask-pest.ts');
       const inquiry = askPest(plan, wish, { days, members: MEMBERS, seed });
       return (function* () {
-        return { pest, from: wish.from, answers: yield* inquiry };
+        return { pest, from: wish.from, takes: wish.baitTakes, answers: yield* inquiry };
       })();
     });
   const submit = (event: FormEvent) => {
@@ -164,8 +165,12 @@ function Pest({ file, document, plan, ready }: PestProps) {
             file={file}
             sound={reading.sound}
             name={asked.name}
-            zone={asked.zone}
-            from={state.answer.from}
+            place={{
+              pest: asked.id,
+              zone: asked.zone,
+              day: state.answer.from,
+              takes: state.answer.takes,
+            }}
             startDate={document.enclosure.startDate}
             answers={state.answer.answers}
           />
