@@ -66,14 +66,15 @@ export function lifeOnRation(
   const around = suitable(population.traits, temperature);
   const rate = bodyRate(population.traits, temperature);
   const meal = nothingEaten();
+  const food = diet.foods[0] ?? 0;
   const sums = { young: 0, assimilated: 0, youngDays: 0, adultDays: 0, equivalentDays: 0 };
   population.fullness = ration;
   for (let age = 0; age < MOST_DAYS && (train.size > 0 || broods.size > 0); age += 1) {
     setFeedingLengths(population, rate);
     const assimilated = ration * feedingSurface(population) * rate * energetics.assimilation;
-    meal.carbon[0] = assimilated / diet.efficiency[0]!;
-    meal.nitrogen[0] = (assimilated * NITROGEN) / diet.nutrientEfficiency;
-    meal.phosphorus[0] = (assimilated * PHOSPHORUS) / diet.nutrientEfficiency;
+    meal.carbon[food] = assimilated / diet.efficiency[food]!;
+    meal.nitrogen[food] = (assimilated * NITROGEN) / diet.nutrientEfficiency;
+    meal.phosphorus[food] = (assimilated * PHOSPHORUS) / diet.nutrientEfficiency;
     for (let i = 0; i < train.size; i += 1) {
       if (train.adult[i] === 1) sums.adultDays += train.count[i]!;
       else sums.youngDays += train.count[i]!;

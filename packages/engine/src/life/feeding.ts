@@ -7,7 +7,6 @@ import {
   midDayLength,
   structureOf,
 } from './energetics.ts';
-import { FOOD_COUNT } from './foods.ts';
 import { intakeShare, wantedFood } from './foraging.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { paceOf, populationInWater, surfaceOf } from './place.ts';
@@ -58,8 +57,10 @@ export function setWanted(population: LivingPopulation, pasture: Pasture, rate: 
 /** As `setWanted`, for a population whose feeding lengths are set already. `derived`. */
 export function setWantedAtLengths(population: LivingPopulation, pasture: Pasture, rate: number): void {
   const { train, energetics, diet, wanted } = population;
-  wanted.fill(0);
-  if (train.size === 0) return;
+  if (train.size === 0) {
+    wanted.fill(0);
+    return;
+  }
   const { inWater, preyDensity } = population;
   const { amounts, area, landArea = 0, volume } = pasture;
   const food = wantedFood(
@@ -70,7 +71,8 @@ export function setWantedAtLengths(population: LivingPopulation, pasture: Pastur
   );
   const extra = extraIntake(population, intakeShare(diet, food));
   const surface = feedingSurface(population) * rate * (1 + extra);
-  for (let k = 0; k < FOOD_COUNT; k += 1) wanted[k] = wanted[k]! * surface;
+  const { foods } = diet;
+  for (let f = 0; f < foods.length; f += 1) wanted[foods[f]!] = wanted[foods[f]!]! * surface;
 }
 
 /** A population's part of the food eaten today, by food [mol]. */
@@ -97,7 +99,9 @@ export function feedAndGrow(population: LivingPopulation, meal: Meal, rate: numb
   let carbon = 0;
   let nitrogen = 0;
   let phosphorus = 0;
-  for (let k = 0; k < FOOD_COUNT; k += 1) {
+  const { foods } = diet;
+  for (let f = 0; f < foods.length; f += 1) {
+    const k = foods[f]!;
     eaten += meal.carbon[k]!;
     day.eatenByFood[k] = meal.carbon[k]!;
     carbon += meal.carbon[k]! * diet.efficiency[k]!;

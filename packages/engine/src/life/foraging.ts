@@ -1,11 +1,13 @@
 import type { Energetics } from './energetics.ts';
-import { ALGAE, FIRST_LAND_FOOD, FOOD_COUNT, FOOD_SPECS, PREY, SUSPENDED } from './foods.ts';
+import { ALGAE, FIRST_LAND_FOOD, FOOD_SPECS, PREY, SUSPENDED } from './foods.ts';
 import type { TraitValues } from './traits.ts';
 
 /** Diet of one species, arrays over FOODS. */
 export interface Diet {
   readonly preference: Float64Array;
   readonly efficiency: Float64Array;
+  /** Positions of the foods it eats. */
+  readonly foods: Int32Array;
   readonly nutrientEfficiency: number;
   /** [mol/m2] */
   readonly halfSaturation: number;
@@ -19,6 +21,7 @@ export function dietOf(traits: TraitValues): Diet {
   return {
     preference: Float64Array.from(FOOD_SPECS, ({ preference }) => traits[preference]),
     efficiency: Float64Array.from(FOOD_SPECS, ({ efficiency }) => traits[efficiency]),
+    foods: Int32Array.from(FOOD_SPECS.flatMap(({ preference }, k) => (traits[preference] > 0 ? [k] : []))),
     nutrientEfficiency: traits.nutrientEfficiency,
     halfSaturation: traits.halfSaturation,
     algaeRefuge: traits.algaeRefuge,
@@ -86,18 +89,18 @@ function reachOf({ area, landArea = 0, inWater = 1, volume = 0 }: Table, k: numb
  * @source derived from `intakeShare` and the energy budget
  */
 export function wantedFood(diet: Diet, energetics: Energetics, table: Table, into: Float64Array): number {
+  const { foods } = diet;
   let weighted = 0;
   let worth = 0;
-  for (let k = 0; k < FOOD_COUNT; k += 1) {
-    const preference = diet.preference[k]!;
+  into.fill(0);
+  for (let f = 0; f < foods.length; f += 1) {
+    const k = foods[f]!;
     let weight = 0;
-    if (preference > 0) {
-      if (k === PREY) weight = preference * (table.prey ?? 0);
-      else {
-        const hidden = k === ALGAE ? diet.algaeRefuge * table.area : 0;
-        const reachable = table.amounts[k]! - hidden;
-        if (reachable > 0) weight = preference * reachable * reachOf(table, k);
-      }
+    if (k === PREY) weight = diet.preference[k]! * (table.prey ?? 0);
+    else {
+      const hidden = k === ALGAE ? diet.algaeRefuge * table.area : 0;
+      const reachable = table.amounts[k]! - hidden;
+      if (reachable > 0) weight = diet.preference[k]! * reachable * reachOf(table, k);
     }
     into[k] = weight;
     weighted += weight;
@@ -107,6 +110,6 @@ export function wantedFood(diet: Diet, energetics: Energetics, table: Table, int
   const efficiency = worth / weighted;
   const intake = Math.min(energetics.ingestion, energetics.assimilation / efficiency);
   const share = (intake * intakeShare(diet, weighted)) / weighted;
-  for (let k = 0; k < FOOD_COUNT; k += 1) into[k] = into[k]! * share;
+  for (let f = 0; f < foods.length; f += 1) into[foods[f]!] = into[foods[f]!]! * share;
   return weighted;
 }

@@ -130,9 +130,11 @@ function shareMeal(
   wantedByAll: Float64Array,
   meal: EatenByFood,
 ): void {
-  for (let k = 0; k < PREY; k += 1) {
+  const { foods } = population.diet;
+  for (let f = 0; f < foods.length; f += 1) {
+    const k = foods[f]!;
     const all = wantedByAll[k]!;
-    if (!(all > 0)) continue;
+    if (k === PREY || !(all > 0)) continue;
     const part = population.wanted[k]! / all;
     meal.carbon[k] = meal.carbon[k]! + eaten.carbon[k]! * part;
     meal.nitrogen[k] = meal.nitrogen[k]! + eaten.nitrogen[k]! * part;
@@ -277,10 +279,11 @@ export function createLife(
       }
       setPreyDensity(living, ground);
       for (let p = 0; p < living.length; p += 1) {
-        const { wanted, active } = living[p]!;
+        const { wanted, active, diet } = living[p]!;
         setWantedAtLengths(living[p]!, pasture, rates[p]!);
         const pace = activity ? activity[active] : 1;
-        for (let k = 0; k < FOOD_COUNT; k += 1) {
+        for (let f = 0; f < diet.foods.length; f += 1) {
+          const k = diet.foods[f]!;
           wanted[k] = wanted[k]! * pace;
           wantedByAll[k] = wantedByAll[k]! + wanted[k]!;
         }

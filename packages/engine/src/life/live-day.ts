@@ -46,12 +46,13 @@ export function liveDay(
 ): void {
   const { traits } = population;
   const temperature = bodyTemperature(population, around);
+  const meetsWater = traits.shareInWater > 0 || traits.lengthAtChange > 0;
+  const { water, nitrite } = meetsWater ? waterHazard(population, around.water, waterParts) : ON_LAND;
   const outside: DayOutside = {
     around,
     rate: bodyRate(traits, temperature),
-    ...(traits.shareInWater > 0 || traits.lengthAtChange > 0
-      ? waterHazard(population, around.water, waterParts)
-      : ON_LAND),
+    water,
+    nitrite,
     waterParts,
     air: hazardOfAir(population, around),
   };
