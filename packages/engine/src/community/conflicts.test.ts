@@ -55,7 +55,7 @@ describe('conflicts', () => {
 
   it('tell who eats whom at which size', () => {
     const eaten = found.find(({ kind, who }) => kind === 'eaten' && who[0] === 'woodlouse')!;
-    expect(eaten.sentence).toMatch(/Land crabs eat woodlice up to 8 mm, its young/);
+    expect(eaten.sentence).toMatch(/Land crabs eat woodlice up to 8 mm, the young above all/);
     expect(kinds(found)).not.toContain('eaten crab+woodlouse');
   });
 

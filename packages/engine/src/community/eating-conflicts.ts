@@ -41,7 +41,7 @@ function pair(hunter: Inhabitant, prey: Inhabitant): Conflict[] {
   const end = median(prey, 'lengthAtEnd');
   if (birth > reach.largest || end < reach.smallest) return [];
   const whole = end <= reach.largest;
-  const size = whole ? 'of any size' : `up to ${shown(reach.largest)} mm, its young`;
+  const size = whole ? 'of any size' : `up to ${shown(reach.largest)} mm, the young above all`;
   const rare = huntsKind(hunter, prey) < 0.1;
   const cover = median(prey, 'hiding') > 0.5 ? ' Dense plants, litter and crevices save part of them.' : '';
   return [
@@ -49,7 +49,7 @@ function pair(hunter: Inhabitant, prey: Inhabitant): Conflict[] {
       kind: 'eaten',
       who: [prey.id, hunter.id],
       severity: whole && !rare ? 'warning' : 'note',
-      sentence: `${capital(hunter.name)} ${rare ? 'now and then eat' : 'eat'} ${prey.name} ${size} (${shown(birth)} mm at birth, ${shown(end)} mm full grown; prey of ${shown(reach.smallest)} to ${shown(reach.largest)} mm).${cover}`,
+      sentence: `${capital(hunter.name)} ${rare ? 'now and then eat' : 'eat'} ${prey.name} ${size}: they take prey of ${shown(reach.smallest)} to ${shown(reach.largest)} mm, and ${prey.name} are ${shown(birth)} mm long at birth and ${shown(end)} mm full grown.${cover}`,
       source: RULE,
       mend: whole
         ? 'Keep one of the two, or count the prey as food and keep a culture of it apart.'

@@ -139,6 +139,6 @@ export function capital(text: string): string {
 export function shown(value: number): string {
   const size = Math.abs(value);
   if (size >= 100) return value.toFixed(0);
-  if (size >= 10) return value.toFixed(Number.isInteger(value) ? 0 : 1);
+  if (size >= 10) return String(Number(value.toFixed(1)));
   return String(Number(value.toPrecision(2)));
 }
