@@ -12,7 +12,6 @@ const KNOWN: Readonly<Record<string, 'miss' | 'not built'>> = {
   'physella-growth25': 'miss',
   'hyalella-young': 'miss',
   'folsomia-food-ratio': 'miss',
-  'folsomia-food-length': 'miss',
   'daphnia-low-food': 'miss',
   'moina-size-food': 'miss',
   'melanoides-first': 'miss',

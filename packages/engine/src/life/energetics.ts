@@ -45,6 +45,8 @@ export interface Energetics {
   readonly newbornCarbon: number;
   /** Reserve of a well-fed animal over its structure [1]; the newborn's is full. */
   readonly store: number;
+  /** Most reserve after a meal that follows hunger, over structure [1]. */
+  readonly mostStore: number;
   /** Structure made per carbon put into growth, y [1]. */
   readonly growthYield: number;
   /** Part of the egg share spent on ripening at puberty, q [1]. */
@@ -95,6 +97,7 @@ export function energeticsOf(traits: TraitValues): Energetics {
     eggCarbon: newbornCarbon * traits.eggPerNewborn,
     newbornCarbon,
     store: traits.store,
+    mostStore: traits.store + traits.gorge * (1 + traits.store),
     growthYield: traits.growthYield,
     lateMaturing: traits.lateMaturing,
     nitrogenPerCarbon: (traits.nitrogenContent / MOLAR_MASS.nitrogen) * perCarbon,

@@ -67,6 +67,12 @@ describe('the store', () => {
     expect(much).toBeLessThanOrEqual(daily * (1 + 1e-9));
   });
 
+  it('holds more after a meal that follows hunger, where told, and no more in the always fed', () => {
+    const seldom = { days: 80, every: 3 };
+    expect(reared({ gorge: 0.4 }, seldom).length).toBeGreaterThan(reared({}, seldom).length + 0.05);
+    expect(reared({ gorge: 0.4 }, { days: 80 }).length).toBeCloseTo(reared({}, { days: 80 }).length, 12);
+  });
+
   it('is used up before the body', () => {
     const fed = reared({}, { days: 20 });
     const short = reared({}, { days: 22, until: 20 });

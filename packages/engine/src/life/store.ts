@@ -38,11 +38,14 @@ export function setAppetite(population: LivingPopulation): void {
   population.greed = all > 0 ? Math.min(MOST_CATCH_UP, (CATCH_UP * unstored) / all) : 0;
 }
 
-/** Store that an animal of cohort i lacks over its body with a full one [0..1]. */
+/** Part of a full store that counts as full [1], rounding aside. */
+const FULL = 1 - 1e-6;
+
+/** Store that an animal of cohort i that went hungry lacks over its well-fed body [1], up to what it can gorge. */
 function missingStore({ train, energetics }: LivingPopulation, i: number): number {
   const structure = structureOf(energetics, train.length[i]!);
-  const room = energetics.store * structure - train.store[i]!;
-  return room > 0 ? room / (structure * (1 + energetics.store)) : 0;
+  const held = train.store[i]! / structure;
+  return held < FULL * energetics.store ? (energetics.mostStore - held) / (1 + energetics.store) : 0;
 }
 
 /**
@@ -64,7 +67,8 @@ export function extraIntake(population: LivingPopulation, sated: number): number
 
 /**
  * Puts by or spends the reserve of an animal of cohort i, and leaves in `state` what its day has to live on.
- * What it assimilated beyond ample growth and the regain of what it lost is put by, as far as there is room and
+ * What it assimilated beyond ample growth and the regain of what it lost is put by, as far as there is room (for some
+ * more than the always fed hold, see the trait `gorge`) and
  * nitrogen and phosphorus for the body's fixed composition; the rest is respired. With less than ample food the
  * upper half of the store pays for growth and eggs, half of it a day and never more than ample food would give; once that
  * does not cover upkeep, the store pays the upkeep of a starving animal, before its body does.
@@ -87,7 +91,7 @@ export function useStore(population: LivingPopulation, i: number, rate: number, 
   const put = Math.max(
     0,
     Math.min(
-      energetics.store * body - train.store[i]!,
+      energetics.mostStore * body - train.store[i]!,
       STORE_YIELD * surplus,
       (part * state.nitrogen) / energetics.nitrogenPerCarbon,
       (part * state.phosphorus) / energetics.phosphorusPerCarbon,
