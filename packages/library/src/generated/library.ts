@@ -8364,6 +8364,17 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file, see the note",
      "note": "Springtails lay fewer eggs the less ground each has (Green 1962, 1964, for Folsomia); that half are left at the ground claimed is judgement."
     },
+    "gorge": {
+     "value": 0.4,
+     "unit": "1",
+     "distribution": "normal",
+     "spread": 0.06,
+     "min": 0.2,
+     "max": 0.6,
+     "basis": "published",
+     "source": "Hamda 2014, PhD thesis, via the Add-my-Pet species file",
+     "note": "Dry mass over length cubed of those with food on one day in three and in five was 1.31 and 1.43 times that of those always fed; what they hold just after a meal is rather the higher."
+    },
     "efficiencyOnLandLitter": {
      "value": 0.04,
      "unit": "1",
@@ -27093,6 +27104,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "plants",
    "decay": {
     "value": 0.16,
     "unit": "1/d",
@@ -27206,6 +27218,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "plants",
    "decay": {
     "value": 0.25,
     "unit": "1/d",
@@ -27314,6 +27327,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "animals",
    "decay": {
     "value": 0.4,
     "unit": "1/d",
@@ -27427,6 +27441,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "animals",
    "decay": {
     "value": 0.45,
     "unit": "1/d",
@@ -27540,6 +27555,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "general knowledge of the literature, no particular work checked",
     "note": "24 mg per 100 g fresh"
    },
+   "kind": "plants",
    "decay": {
     "value": 0.35,
     "unit": "1/d",
@@ -27649,6 +27665,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "animals",
    "decay": {
     "value": 0.08,
     "unit": "1/d",
@@ -27755,6 +27772,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "mixed",
    "decay": {
     "value": 0.25,
     "unit": "1/d",
@@ -27859,6 +27877,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "animals",
    "decay": {
     "value": 0.3,
     "unit": "1/d",
@@ -27975,6 +27994,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "Boyd CE, 'Feeding affects pond water quality', Global Seafood Alliance",
     "note": "1.2% in the worked pelleted feed"
    },
+   "kind": "mixed",
    "decay": {
     "value": 0.2,
     "unit": "1/d",
@@ -28081,6 +28101,7 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "general knowledge of the literature, no particular work checked",
     "note": "49 mg per 100 g fresh"
    },
+   "kind": "plants",
    "decay": {
     "value": 0.4,
     "unit": "1/d",
@@ -28186,6 +28207,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "animals",
    "decay": {
     "value": 0.3,
     "unit": "1/d",
@@ -28291,6 +28313,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "mixed",
    "decay": {
     "value": 0.6,
     "unit": "1/d",
@@ -28394,6 +28417,7 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "memory",
     "source": "general knowledge of the literature, no particular work checked"
    },
+   "kind": "plants",
    "decay": {
     "value": 0.35,
     "unit": "1/d",
