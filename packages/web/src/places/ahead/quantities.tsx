@@ -2,6 +2,7 @@ import type { AheadDocument, SeriesId } from '@shoreglass/engine';
 import { useState } from 'react';
 import { isPopulation, seriesByWeight } from '../../outlook/main-series.ts';
 import { capital, nameOf } from '../../outlook/turning-words.ts';
+import desk from '../sheets/desk.module.css';
 import styles from './quantities.module.css';
 import { QuantityChart } from './quantity-chart.tsx';
 
@@ -57,7 +58,7 @@ function QuantityChoice({ document, shown, onToggle }: QuantityChoiceProps) {
   ].filter(({ ids }) => ids.length > 0);
   return (
     <details className={styles.choice}>
-      <summary>Choose what is shown</summary>
+      <summary className={desk.fold}>Choose what is shown</summary>
       {groups.map(({ name, ids }) => (
         <fieldset key={name}>
           <legend>{name}</legend>

@@ -36,8 +36,8 @@ export function RunChoiceForm() {
     choose(USUAL_RUN);
   };
   return (
-    <details className={styles.choice}>
-      <summary>Run it longer, shorter or more often</summary>
+    <details>
+      <summary className={desk.fold}>Run it longer, shorter or more often</summary>
       <form className={styles.form} onSubmit={submit} noValidate>
         {FIELDS.map(([key, label]) => (
           <label key={key}>

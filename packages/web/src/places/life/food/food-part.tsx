@@ -92,8 +92,8 @@ function Eaters({ eaters }: Pick<FoodCapacity, 'eaters'>) {
     <>
       <ul className={styles.eaters}>{shown.map(line)}</ul>
       {folded.length > 0 && (
-        <details className={styles.more}>
-          <summary>{folded.length} more</summary>
+        <details>
+          <summary className={desk.fold}>{folded.length} more</summary>
           <ul className={styles.eaters}>{folded.map(line)}</ul>
         </details>
       )}

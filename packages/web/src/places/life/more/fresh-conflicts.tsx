@@ -1,6 +1,7 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import type { Edit } from '../../../worker/messages.ts';
+import desk from '../../sheets/desk.module.css';
 import { useLife } from '../who/use-life.ts';
 import styles from './more-part.module.css';
 
@@ -32,7 +33,7 @@ export function FreshConflicts({ file, saved, edits, folded = false }: FreshConf
   if (folded)
     return (
       <details className={styles.fresh}>
-        <summary>
+        <summary className={desk.fold}>
           {fresh.length} {fresh.length === 1 ? 'thing speaks' : 'things speak'} against it here
         </summary>
         {sentences}

@@ -1,6 +1,7 @@
 import type { LifeDocument } from '@shoreglass/engine';
 import { type FlowUnit, flowAmountText } from '@shoreglass/figures';
 import { capital, percent } from '../../../outlook/turning-words.ts';
+import desk from '../../sheets/desk.module.css';
 import { eaterRows } from './flow-rows.ts';
 import styles from './web-part.module.css';
 
@@ -16,7 +17,7 @@ export function FlowTable({ life, week, unit, when }: FlowTableProps) {
   const eaters = eaterRows(life, week).filter(({ rows }) => rows.length > 0);
   return (
     <details className={styles.table}>
-      <summary>As a table</summary>
+      <summary className={desk.fold}>As a table</summary>
       <table>
         <caption>Eaten {when}</caption>
         <thead>

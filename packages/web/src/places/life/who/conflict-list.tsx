@@ -45,8 +45,8 @@ export function ConflictList({ conflicts, before, changed, stale, means }: Confl
       <Sentences conflicts={warnings} isNew={isNew} means={means} />
       <Sentences conflicts={fresh} isNew={isNew} means={means} />
       {others.length > 0 && (
-        <details className={styles.notes} open={!changed && others.length <= FEW}>
-          <summary>
+        <details open={!changed && others.length <= FEW}>
+          <summary className={desk.fold}>
             {others.length} {fresh.length > 0 ? 'more ' : ''}worth knowing
           </summary>
           <Sentences conflicts={others} isNew={isNew} means={means} />

@@ -1,5 +1,6 @@
 import { type Band, type Plan, type SeriesId, seriesSpec } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
+import desk from '../../sheets/desk.module.css';
 import styles from './owners-list.module.css';
 
 /** Everybody who has a say in a quantity: its range, since when, and where the range comes from. */
@@ -8,7 +9,9 @@ export function OwnersList({ plan, id }: { readonly plan: Plan; readonly id: Ser
   if (bands.length === 0) return <p className={styles.none}>Nobody here sets a limit.</p>;
   return (
     <details className={styles.owners}>
-      <summary>{bands.length === 1 ? 'One who sets limits' : `${bands.length} who set limits`}</summary>
+      <summary className={desk.fold}>
+        {bands.length === 1 ? 'One who sets limits' : `${bands.length} who set limits`}
+      </summary>
       <ul>
         {bands.map((band) => (
           <li key={`${band.owner} ${band.low} ${band.high}`}>

@@ -24,7 +24,7 @@ export function SaltsChoice({ laid, shelf, onChange }: SaltsChoiceProps) {
     <section aria-labelledby="salts" className={desk.block}>
       <h2 id="salts">Salts on the shelf</h2>
       <details className={styles.shelf}>
-        <summary>{`${laid.salts.length} of ${shelf.salts.length} may be used`}</summary>
+        <summary className={desk.fold}>{`${laid.salts.length} of ${shelf.salts.length} may be used`}</summary>
         <ul>
           {shelf.salts.map(({ id, name, formula, use }) => (
             <li key={id}>
