@@ -80,8 +80,9 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
           return;
         }
         add(world, 'feedCarbon', care.feed.carbon * mass);
-        world.kinds.feed.add(care.feed.carbon * mass, care.feed.pace ?? 1);
+        world.kinds.feed.add(care.feed.carbon * mass, care.feed.pace ?? 1, care.feed.meaty);
         world.values[V.feedPace] = world.kinds.feed.pace();
+        world.life.taste(world.kinds.feed.meaty());
         add(world, 'feedNitrogen', care.feed.nitrogen * mass);
         add(world, 'feedPhosphorus', care.feed.phosphorus * mass);
       });

@@ -131,6 +131,35 @@ describe('conflicts', () => {
     expect([told(true, false), told(true, true), told(false, false)]).toEqual([1, 0, 0]);
   });
 
+  it('tell of vegetables that only hunters are there for', () => {
+    const priors = { ...CRAB.traits.priors };
+    const fixed = (median: number) =>
+      ({ kind: 'fixed', median, spread: 0, min: median, max: median }) as const;
+    const hunter: Inhabitant = {
+      ...CRAB,
+      traits: {
+        ...CRAB.traits,
+        priors: {
+          ...priors,
+          shareInWater: fixed(1),
+          preferenceForFeed: fixed(25),
+          preferenceForPrey: fixed(5),
+          preferenceForCarrion: fixed(0),
+        },
+      },
+    };
+    const grazer: Inhabitant = {
+      ...hunter,
+      id: 'snail',
+      traits: { ...hunter.traits, priors: { ...hunter.traits.priors, preferenceForPrey: fixed(0) } },
+    };
+    const place = { ...PLACE, vegetables: ['cucumber slice'] };
+    const told = (all: readonly Inhabitant[]) =>
+      conflictsOf(all, place).filter(({ sentence }) => sentence.includes('cucumber slice'));
+    expect(told([hunter])[0]!.sentence).toContain('hardly touch cucumber slice');
+    expect(told([hunter, grazer])).toEqual([]);
+  });
+
   it('find none without animals, and poison only beside others', () => {
     expect(conflictsOf([], { ...PLACE, feedsWater: false })).toEqual([]);
     const poisonous: Inhabitant = {

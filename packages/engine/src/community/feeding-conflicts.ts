@@ -1,5 +1,6 @@
 import { isAwake } from '../life/awake.ts';
-import { type Conflict, type Inhabitant, median, type PlaceFacts } from './inhabitant.ts';
+import { vegetablesOf } from '../life/foraging.ts';
+import { type Conflict, capital, type Inhabitant, median, type PlaceFacts } from './inhabitant.ts';
 
 type Feeding = NonNullable<PlaceFacts['feedings']>[number];
 
@@ -43,7 +44,39 @@ function atItsHour(all: readonly Inhabitant[], { onLand, time, light }: Feeding)
   ];
 }
 
-/** Feed that comes while those who eat it rest. @source derived from when each kind is awake */
+const tastes = ({ priors }: Inhabitant['traits']) => ({
+  preferenceForPrey: priors.preferenceForPrey.median,
+  preferenceForCarrion: priors.preferenceForCarrion.median,
+  preferenceForFeed: priors.preferenceForFeed.median,
+});
+
+/** Readiness to take a feed below which it counts as refused [1]. @source assumed */
+const REFUSED = 0.5;
+
+/** A feed of plants where nobody in the water but hunters eats feed. */
+function refused(
+  all: readonly Inhabitant[],
+  feed: NonNullable<PlaceFacts['vegetables']>[number],
+): Conflict[] {
+  const eaters = all.filter((one) => eats(one, false));
+  const taking = eaters.filter(({ traits }) => vegetablesOf(tastes(traits)) >= REFUSED);
+  if (eaters.length === 0 || taking.length > 0) return [];
+  return [
+    {
+      kind: 'leftovers',
+      who: eaters.map(({ id }) => id),
+      severity: 'warning',
+      sentence: `${capital(listed(eaters))} live of prey and hardly touch ${feed}; it falls apart in the water.`,
+      source: 'derived: what the species files say of their diet',
+      mend: 'Give insects, bloodworm or brine shrimp, or add snails or shrimps that eat vegetables.',
+    },
+  ];
+}
+
+/** Feed that comes while those who eat it rest, and feed that none of them takes. @source derived from when each is awake and what it lives of */
 export function feedingConflicts(all: readonly Inhabitant[], place: PlaceFacts | undefined): Conflict[] {
-  return (place?.feedings ?? []).flatMap((feeding) => atItsHour(all, feeding));
+  return [
+    ...(place?.feedings ?? []).flatMap((feeding) => atItsHour(all, feeding)),
+    ...(place?.vegetables ?? []).flatMap((feed) => refused(all, feed)),
+  ];
 }

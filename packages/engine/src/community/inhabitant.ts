@@ -74,6 +74,8 @@ export interface PlaceFacts {
   readonly feedsWater: boolean;
   readonly feedsLand: boolean;
   /** Feedings at an hour: where, when ('21:00') and in which light. */
+  /** Names of feeds of plants that are given into the water. */
+  readonly vegetables?: readonly string[];
   readonly feedings?: readonly {
     readonly onLand: boolean;
     readonly time: string;

@@ -7,7 +7,7 @@ import {
   midDayLength,
   structureOf,
 } from './energetics.ts';
-import { intakeShare, wantedFood } from './foraging.ts';
+import { appealOf, intakeShare, wantedFood } from './foraging.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { paceOf, populationInWater, surfaceOf } from './place.ts';
 import { eats, liveOnBody, pupates, setStage } from './pupation.ts';
@@ -30,6 +30,8 @@ export interface Pasture {
   landArea?: number;
   /** Of the water [m3]; when left out, what floats counts per surface like the rest. */
   volume?: number;
+  /** Part of the feed in the water that is of animals [0..1]; a half when left out. */
+  meaty?: number;
 }
 
 /** Sets the lengths of the middle of the coming day, by which an animal feeds, and where it feeds. `derived`. */
@@ -62,11 +64,19 @@ export function setWantedAtLengths(population: LivingPopulation, pasture: Pastur
     return;
   }
   const { inWater, preyDensity } = population;
-  const { amounts, area, landArea = 0, volume } = pasture;
+  const { amounts, area, landArea = 0, volume, meaty } = pasture;
   const food = wantedFood(
     diet,
     energetics,
-    { amounts, area, landArea, inWater, prey: preyDensity, ...(volume === undefined ? {} : { volume }) },
+    {
+      amounts,
+      area,
+      landArea,
+      inWater,
+      prey: preyDensity,
+      ...(volume === undefined ? {} : { volume }),
+      appeal: appealOf(diet, meaty),
+    },
     wanted,
   );
   const extra = extraIntake(population, intakeShare(diet, food));

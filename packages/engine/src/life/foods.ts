@@ -147,6 +147,7 @@ export function edibleCarbon(values: Float64Array, food: number): number {
 }
 
 export const ALGAE = FOODS.indexOf('algae');
+export const FEED = FOODS.indexOf('feed');
 export const SUSPENDED = FOODS.indexOf('suspended algae');
 export const PREY = FOODS.indexOf('prey');
 /** Foods on land lie at these positions. */

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { energeticsOf } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
-import { dietOf, filledBy, satiation, wantedFood } from './foraging.ts';
-import { GRAZER } from './life-test-kit.ts';
+import { appealOf, dietOf, filledBy, satiation, vegetablesOf, wantedFood } from './foraging.ts';
+import { createTank, GOOD_WATER, GRAZER, populationOf } from './life-test-kit.ts';
 
 const grazer = energeticsOf(GRAZER);
 const diet = dietOf(GRAZER);
@@ -100,5 +100,43 @@ describe('wantedFood', () => {
     single.forEach((bite, k) => {
       expect(double[k]).toBeCloseTo(bite, 18);
     });
+  });
+});
+
+describe('kinds of feed', () => {
+  const hunter = {
+    ...GRAZER,
+    preferenceForFeed: 25,
+    preferenceForPrey: 5,
+    preferenceForDetritus: 0,
+    algaeRefuge: 0,
+  };
+
+  it('are all one to grazers; hunters refuse those of plants', () => {
+    expect(vegetablesOf(GRAZER)).toBe(1);
+    expect(vegetablesOf(hunter)).toBe(0);
+    for (const meaty of [0, 0.5, 1]) expect(appealOf(diet, meaty)).toBe(1);
+    expect(appealOf(dietOf(hunter), 0)).toBe(0);
+    expect(appealOf(dietOf(hunter), 0.25)).toBeCloseTo(0.5, 12);
+    expect(appealOf(dietOf(hunter), 1)).toBe(1);
+  });
+
+  it('are eaten by who takes them, once it is told what lies there', () => {
+    const eaten = (meaty: number): readonly number[] => {
+      const kind = { mating: 'self-fertile', brood: 'laid' } as const;
+      const founders = [{ stage: 'adult', count: 20 }] as const;
+      const populations = [
+        populationOf('hunter', founders, hunter, kind),
+        populationOf('grazer', founders, GRAZER, kind),
+      ];
+      const tank = createTank({ populations, demography: 'expected', area: 0.5, volume: 0.03 });
+      tank.life.taste(meaty);
+      tank.serve('feedCarbon', 1e-4);
+      tank.pass(GOOD_WATER);
+      return [tank.life.day(0).eatenCarbon, tank.life.day(1).eatenCarbon];
+    };
+    expect(eaten(0)[0]).toBe(0);
+    expect(eaten(0)[1]).toBeGreaterThan(0);
+    expect(eaten(1)[0]).toBeGreaterThan(eaten(1)[1]!);
   });
 });

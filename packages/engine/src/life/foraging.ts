@@ -1,5 +1,5 @@
 import type { Energetics } from './energetics.ts';
-import { ALGAE, FIRST_LAND_FOOD, FOOD_SPECS, PREY, SUSPENDED } from './foods.ts';
+import { ALGAE, FEED, FIRST_LAND_FOOD, FOOD_SPECS, PREY, SUSPENDED } from './foods.ts';
 import type { TraitValues } from './traits.ts';
 
 /** Diet of one species, arrays over FOODS. */
@@ -12,8 +12,35 @@ export interface Diet {
   /** [mol/m2] */
   readonly halfSaturation: number;
   readonly algaeRefuge: number;
+  /** How readily it takes feed that is all of plants, over mixed feed [0..1]. */
+  readonly vegetables: number;
   /** Takes all that the water it filters carries, up to the most it can pass on. */
   readonly filters: boolean;
+}
+
+/** Parts of a diet of prey and carrion among its natural foods from which an animal begins to refuse vegetables [1]. @source assumed */
+const HUNTER = 0.5;
+/** Usual carbon of prey, carrion and feed on a square metre [mol/m2], and the weight of a whole diet there. @source as in `diet-rules` */
+const USUAL = { prey: 0.02, carrion: 0.004, feed: 0.004, all: 0.2 } as const;
+
+/**
+ * How readily an animal takes feed that is all of plants, over mixed feed [1], 0 to 1: all who live of prey and carrion for
+ * half of their natural foods or less; pure hunters not at all, in between in proportion.
+ * @source assumed: grazers and scavengers take feeds of either kind, fish and frogs that hunt refuse vegetables
+ */
+export function vegetablesOf(
+  traits: Pick<TraitValues, 'preferenceForPrey' | 'preferenceForCarrion' | 'preferenceForFeed'>,
+): number {
+  const { preferenceForPrey, preferenceForCarrion, preferenceForFeed } = traits;
+  const natural = USUAL.all - USUAL.feed * preferenceForFeed;
+  if (!(natural > 0)) return 1;
+  const hunted = (USUAL.prey * preferenceForPrey + USUAL.carrion * preferenceForCarrion) / natural;
+  return Math.min(1, Math.max(0, (1 - hunted) / (1 - HUNTER)));
+}
+
+/** Readiness to take feed of which a part is of animals, over mixed feed [1]. @source derived: linear up to a half */
+export function appealOf({ vegetables }: Diet, meaty = 0.5): number {
+  return meaty >= 0.5 ? 1 : vegetables + (1 - vegetables) * 2 * meaty;
 }
 
 /** The diet written in a species' traits, in the units of TRAIT_SPECS. `derived`. */
@@ -26,6 +53,7 @@ export function dietOf(traits: TraitValues): Diet {
     halfSaturation: traits.halfSaturation,
     algaeRefuge: traits.algaeRefuge,
     filters: traits.filtering > 0,
+    vegetables: vegetablesOf(traits),
   };
 }
 
@@ -69,6 +97,8 @@ export interface Table {
   readonly volume?: number;
   /** Prey within its reach per surface [mol/m2]; none when left out. */
   readonly prey?: number;
+  /** Readiness to take the feed that lies there, over mixed feed [0..1]; 1 when left out. */
+  readonly appeal?: number;
 }
 
 /** Water whose floating food counts as if it lay on the ground [m]: what filters feeds by concentration. @source assumed */
@@ -101,6 +131,7 @@ export function wantedFood(diet: Diet, energetics: Energetics, table: Table, int
       const hidden = k === ALGAE ? diet.algaeRefuge * table.area : 0;
       const reachable = table.amounts[k]! - hidden;
       if (reachable > 0) weight = diet.preference[k]! * reachable * reachOf(table, k);
+      if (k === FEED) weight *= table.appeal ?? 1;
     }
     into[k] = weight;
     weighted += weight;

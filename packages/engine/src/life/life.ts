@@ -54,6 +54,8 @@ export interface Life {
    * animals eat at these paces over their mean of the day.
    */
   demand(values: Float64Array, activity?: Activity): void;
+  /** Tells what part of the feed in the water is of animals [0..1]; a half until told. */
+  taste(meaty: number): void;
   /**
    * Ends a stretch of the day but the last: shares what was eaten in it, and lets animals eat on the land.
    * @param part of the day it lasted [0..1]
@@ -292,6 +294,9 @@ export function createLife(
         const amount = values[POOL_INDEX[k]!]!;
         values[GRAZING_INDEX[k]!] = amount > 0 ? wantedByAll[k]! / amount / SECONDS_PER_DAY : 0;
       }
+    },
+    taste(meaty) {
+      pasture.meaty = meaty;
     },
     eat: eatFor,
     step(values, eaten, conditions) {

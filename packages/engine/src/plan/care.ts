@@ -9,6 +9,8 @@ export interface FeedComposition {
   readonly phosphorus: number;
   /** Breakdown of what is not eaten, over that of flakes [1]; 1 when left out. */
   readonly pace?: number;
+  /** Part of it that is of animals [0..1]: 0 vegetables, 1 insects; a half when left out. */
+  readonly meaty?: number;
 }
 
 /** Care that repeats every `everyDays`, first on `firstDay` of the run (0 is the first day). */

@@ -1,17 +1,22 @@
 /** Kinds that share one pool, each with its own pace of breakdown over that of the reference kind. */
 export interface KindMix {
-  /** Puts an amount [mol] of a kind of some pace [1] in. */
-  add(amount: number, pace: number): void;
+  /** Puts an amount [mol] of a kind of some pace [1] in; `meaty` is the part of it that is of animals [0..1], a half when left out. */
+  add(amount: number, pace: number, meaty?: number): void;
   /** Tells what is left of all kinds together [mol]: the loss falls on each by its amount times its pace. */
   settle(left: number): void;
   /** Mean pace of what is there [1]; 1 when nothing is. */
   pace(): number;
+  /** Mean part of what is there that is of animals [0..1]; a half when nothing is. */
+  meaty(): number;
 }
 
 interface Kind {
   amount: number;
   readonly pace: number;
+  readonly meaty: number;
 }
+
+const MIXED = 0.5;
 
 /**
  * Returns an empty mix. First-order loss of kind i over a day is amount_i pace_i k dt, so a pool of mean pace
@@ -23,11 +28,11 @@ export function createKindMix(): KindMix {
   const kinds: Kind[] = [];
   const sum = (of: (kind: Kind) => number): number => kinds.reduce((total, kind) => total + of(kind), 0);
   return {
-    add(amount, pace) {
+    add(amount, pace, meaty = MIXED) {
       if (amount <= 0) return;
-      const known = kinds.find((kind) => kind.pace === pace);
+      const known = kinds.find((kind) => kind.pace === pace && kind.meaty === meaty);
       if (known) known.amount += amount;
-      else kinds.push({ amount, pace });
+      else kinds.push({ amount, pace, meaty });
     },
     settle(left) {
       const before = sum(({ amount }) => amount);
@@ -47,6 +52,10 @@ export function createKindMix(): KindMix {
     pace() {
       const all = sum(({ amount }) => amount);
       return all > 0 ? sum(({ amount, pace }) => amount * pace) / all : 1;
+    },
+    meaty() {
+      const all = sum(({ amount }) => amount);
+      return all > 0 ? sum(({ amount, meaty }) => amount * meaty) / all : MIXED;
     },
   };
 }

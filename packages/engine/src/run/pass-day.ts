@@ -65,6 +65,7 @@ export function passDay(world: World, extents?: Float64Array): void {
   kinds.feed.settle(values[V.feedCarbon]!);
   values[V.litterPace] = kinds.litter.pace();
   values[V.feedPace] = kinds.feed.pace();
+  world.life.taste(kinds.feed.meaty());
   if (values[V.carbonateSolid]! + values[V.aragoniteSolid]! > 0) {
     values[V.carbonateAge] = values[V.carbonateAge]! + 1;
   }

@@ -33,6 +33,18 @@ describe('kinds in one pool', () => {
     expect(mix.pace()).toBeCloseTo((0.2223 + 3 * 0.01074) / (0.2223 + 0.01074), 2);
   });
 
+  it('knows what part of feeds of one pace is of animals, also once some is gone', () => {
+    const mix = createKindMix();
+    mix.add(3, 1, 0);
+    mix.add(1, 1, 1);
+    expect(mix.meaty()).toBeCloseTo(0.25, 12);
+    mix.settle(2);
+    expect(mix.meaty()).toBeCloseTo(0.25, 12);
+    mix.add(2, 1);
+    expect(mix.meaty()).toBeCloseTo(0.375, 12);
+    expect(createKindMix().meaty()).toBe(0.5);
+  });
+
   it('has the reference pace when empty', () => expect(createKindMix().pace()).toBe(1));
 });
 

@@ -8,6 +8,8 @@ export const feedSchema = z.strictObject({
   carbon: share,
   nitrogen: share,
   phosphorus: share,
+  /** What it is made of: hunters refuse what is of plants. */
+  kind: z.enum(['plants', 'animals', 'mixed']).optional(),
   /** Loss of what is not eaten, soaked, at 25 degC. */
   decay: quantityIn('1/d', { min: 0.005, max: 5 }),
   calcium: share.optional(),

@@ -22,6 +22,9 @@ export interface CareSources {
 /** Decay of soaked flakes at 25 degC [1/d], the reference of the engine's feed breakdown. @source the library's flake */
 const FLAKE_DECAY = 0.25;
 
+/** Part of a feed that is of animals [1]. */
+const MEATY = { plants: 0, mixed: 0.5, animals: 1 } as const;
+
 /** Contents of a feed as given [mol/kg], from shares of its dry mass. */
 export function feedOf(id: string, library: Library): FeedComposition {
   const feed = library.feed(id);
@@ -34,6 +37,7 @@ export function feedOf(id: string, library: Library): FeedComposition {
     nitrogen: moles(plain(feed.nitrogen, 'share'), MOLAR_MASS.nitrogen),
     phosphorus: moles(plain(feed.phosphorus, 'share'), MOLAR_MASS.phosphorus),
     pace: feed.decay.value / FLAKE_DECAY,
+    ...(feed.kind === undefined ? {} : { meaty: MEATY[feed.kind] }),
   };
 }
 

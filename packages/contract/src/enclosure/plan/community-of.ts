@@ -103,6 +103,7 @@ export function placeFactsOf(plan: Plan): PlaceFacts {
     feedsWater: feeds.includes(false),
     feedsLand: feeds.includes(true),
     feedings: feedingsOf(plan),
+    vegetables: vegetablesOf(plan),
   };
 }
 
@@ -137,6 +138,14 @@ function feedingsOf(plan: Plan): NonNullable<PlaceFacts['feedings']> {
   return all.filter(
     ({ time, onLand }, at) => all.findIndex((each) => each.time === time && each.onLand === onLand) === at,
   );
+}
+
+/** Feeds of plants given into the water, each once. */
+function vegetablesOf({ routines, actions }: Plan): string[] {
+  const names = [...routines, ...actions].flatMap((care) =>
+    care.kind === 'feed' && !care.onLand && care.feed.meaty === 0 ? [care.feed.name] : [],
+  );
+  return [...new Set(names)];
 }
 
 /** 9.5 as '09:30'. */
