@@ -4,8 +4,8 @@ import {
   type FeedingPlan,
   feedingPlan,
   type Plan,
-  type Routine,
   prepareOutlook,
+  type Routine,
   runMembers,
 } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';

@@ -1,7 +1,7 @@
 import type { Calculation } from '../harness/check.ts';
 import { readSystem } from '../integrators/equations/written-system.ts';
-import { REFERENCE_SYSTEMS } from '../integrators/reference-systems.ts';
 import { limitOfSmallSteps } from '../integrators/limit-of-small-steps.ts';
+import { REFERENCE_SYSTEMS } from '../integrators/reference-systems.ts';
 import { writtenCourse } from '../integrators/written-course.ts';
 import { figuresOf } from './answers.ts';
 

@@ -1,5 +1,5 @@
-import { arrheniusFactor } from '../../packages/engine/src/life/arrhenius.ts';
 import { thetaResponse } from '../../packages/engine/src/cycle/temperature-response.ts';
+import { arrheniusFactor } from '../../packages/engine/src/life/arrhenius.ts';
 import type { Calculation } from '../harness/check.ts';
 import { figuresOf } from './answers.ts';
 

@@ -1,5 +1,4 @@
-import { suitable } from '../../packages/engine/src/community/rearing-alone.ts';
-import { rearAlone } from '../../packages/engine/src/community/rearing-alone.ts';
+import { rearAlone, suitable } from '../../packages/engine/src/community/rearing-alone.ts';
 import { NotStated, type Quantity } from './quantities.ts';
 import type { Species } from './species.ts';
 

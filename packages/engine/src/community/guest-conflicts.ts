@@ -6,7 +6,7 @@ import type { Conflict, PlaceFacts } from './inhabitant.ts';
  * @source maki-galatowitsch-2004: 40 orders from 34 sellers in the United States, 2001
  */
 export function guestConflicts(place: PlaceFacts | undefined): Conflict[] {
-  if (!place?.guests || !place.guests.waterPlants || place.guests.areListed) return [];
+  if (!place?.guests?.waterPlants || place.guests.areListed) return [];
   return [
     {
       kind: 'guests',

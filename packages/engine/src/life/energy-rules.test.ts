@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { energyOfBroods, ownUpkeep, mostUpkeep } from './energy-rules.ts';
+import { energyOfBroods, mostUpkeep, ownUpkeep } from './energy-rules.ts';
 
 describe('mostUpkeep', () => {
   it('is above the oxygen use measured of a springtail, within a factor of five', () => {

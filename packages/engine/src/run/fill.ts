@@ -1,8 +1,8 @@
 import { wetLayers } from '../geometry/wet-layers.ts';
-import { checkedParameters } from '../process/compose.ts';
 import { LAND_BREAKDOWN } from '../life/land-breakdown.ts';
 import { createWoodMould } from '../life/wood-mould.ts';
 import type { HardscapePiece } from '../plan/plan.ts';
+import { checkedParameters } from '../process/compose.ts';
 import { COMPOSITIONS } from '../variables/compositions.ts';
 import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { comesAlong } from './arrivals.ts';
