@@ -76,14 +76,16 @@ function Feeding({ file, at, routine }: FeedingProps) {
         </label>
       </div>
       <div className={desk.bar}>
-        <button
-          type="button"
-          className={desk.second}
-          disabled={!isChanged || busy}
-          onClick={() => void make(feedingMoves(at, wanted), `${what} ${where}, ${when}.`)}
-        >
-          Put into the file
-        </button>
+        {isChanged && (
+          <button
+            type="button"
+            className={desk.second}
+            disabled={busy}
+            onClick={() => void make(feedingMoves(at, wanted), `${what} ${where}, ${when}.`)}
+          >
+            Put into the file
+          </button>
+        )}
         {trouble !== undefined && <p role="status">{trouble}</p>}
       </div>
     </fieldset>
