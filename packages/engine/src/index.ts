@@ -84,6 +84,7 @@ export * from './outlook/trial.ts';
 export * from './outlook/with-and-without.ts';
 export * from './plan/care.ts';
 export * from './plan/change-limit.ts';
+export * from './plan/devices.ts';
 export * from './plan/plan.ts';
 export * from './plan/prior.ts';
 export * from './plan/water-composition.ts';

@@ -1,4 +1,4 @@
-import type { Devices, HeatMat } from '../plan/plan.ts';
+import type { Devices, HeatMat } from '../plan/devices.ts';
 import { litPart } from './device-hours.ts';
 
 /** Humidity over which a fan with a humidistat comes fully on [0..1], and warmth over which a mat goes off [K]. @source assumed */

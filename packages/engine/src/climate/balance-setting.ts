@@ -1,4 +1,4 @@
-import type { Heater, Pump } from '../plan/plan.ts';
+import type { Heater, Pump } from '../plan/devices.ts';
 import type { AirDevices } from './air-devices.ts';
 import type { AirPaths } from './air-paths.ts';
 import type { ClimateParameters } from './climate-parameters.ts';

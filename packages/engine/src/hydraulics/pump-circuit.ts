@@ -1,7 +1,7 @@
 import { kinematicViscosity, waterViscosity } from '../climate/liquid-water.ts';
 import { GRAVITY } from '../climate/openings.ts';
 import { pow } from '../numerics/elementary.ts';
-import type { FilterBed, Pump } from '../plan/plan.ts';
+import type { FilterBed, Pump } from '../plan/devices.ts';
 import { liquidWaterDensity } from '../water/activity.ts';
 import { pipeSpeed } from './pipe-friction.ts';
 import { FITTING_LOSS, fittingLoss, frictionLoss, type PipeRun } from './pipe-loss.ts';

@@ -1,5 +1,6 @@
 import { atan, log } from '../numerics/elementary.ts';
-import type { Lamp, Plan } from '../plan/plan.ts';
+import type { Lamp } from '../plan/devices.ts';
+import type { Plan } from '../plan/plan.ts';
 
 /** A stretch of the day between two switchings of the lamps. */
 export interface LampSegment {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Devices, Plan } from '../plan/plan.ts';
+import type { Devices } from '../plan/devices.ts';
+import type { Plan } from '../plan/plan.ts';
 import { climateCase, climateYear, hourlyYear, rareDays } from './climate-year.ts';
 import { coverFor } from './cover-for.ts';
 import { planWith } from './shape-test-kit.ts';

@@ -13,7 +13,7 @@ import {
 } from '../hydraulics/pump-circuit.ts';
 import { criticalDepth, sheetReach } from '../hydraulics/weirs.ts';
 import { exp } from '../numerics/elementary.ts';
-import type { Pump } from '../plan/plan.ts';
+import type { Pump } from '../plan/devices.ts';
 import type { ShapeGround } from './shape-ground.ts';
 import type { FlowFigures, OperatingFigures } from './shape-sheet.ts';
 

@@ -1,6 +1,7 @@
 import { coverTransmission, oppositeViewFactor, RETURNED_BY_PANES } from '../light/surface-light.ts';
 import { square } from '../numerics/small-powers.ts';
-import type { Lamp, Plan } from '../plan/plan.ts';
+import type { Lamp } from '../plan/devices.ts';
+import type { Plan } from '../plan/plan.ts';
 
 /** Elements of a luminous panel along its length and breadth. */
 const ALONG = 6;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { pumpHead } from '../hydraulics/pump.ts';
 import { CLEAN, circuitPoint, FOULED, wayHead } from '../hydraulics/pump-circuit.ts';
 import { surfaceLight } from '../light/surface-light.ts';
-import type { Pump } from '../plan/plan.ts';
+import type { Pump } from '../plan/devices.ts';
 import { lampField } from './light-field.ts';
 import { shapeSheet } from './shape-sheet-of.ts';
 import { BANK, POOL, planWith } from './shape-test-kit.ts';
