@@ -1,11 +1,10 @@
 import { applyCare } from '../care/apply-care.ts';
 import type { SingleCare } from '../plan/care.ts';
 import type { ElementId } from '../variables/elements.ts';
-import { VARIABLE_INDEX as V } from '../variables/variables.ts';
 import { type Book, createBook } from './book.ts';
 import { closureOf } from './closure.ts';
-import { createEatenReader, type EatenReader } from './eaten.ts';
-import type { FeedingTimes, TimedCare } from './feeding-times.ts';
+import { passCycle } from './cycle-day.ts';
+import { createEatenReader } from './eaten.ts';
 import { fill } from './fill.ts';
 import { bringMistSalts, passDay } from './pass-day.ts';
 import { createRecorder, type Recorder } from './recorder.ts';
@@ -68,73 +67,6 @@ function climateDay(world: World, day: number, hourly: Float64Array, tools: Tool
   carryNutrients(world, book, { drawn, drained });
 }
 
-function meanBetween(hourly: Float64Array, from: number, to: number): number {
-  let sum = 0;
-  for (let hour = Math.floor(from); hour < to; hour += 1) {
-    const overlap = Math.min(to, hour + 1) - Math.max(from, hour);
-    sum += hourly[hour]! * overlap;
-  }
-  return sum / (to - from);
-}
-
-/**
- * Runs the cycle through a day. The water is sampled where stretches meet, so that dawn and dusk are seen; a sample
- * stands for half of the stretch on either side.
- */
-function cycleDay(world: World, hourly: Float64Array, { book, recorder }: Tools): void {
-  const { segments } = world.setting;
-  const last = segments[segments.length - 1]!;
-  let before = last.to - last.from;
-  for (const { from, to, ppfd } of segments) {
-    setWaterDrivers(world, meanBetween(hourly, from, to));
-    world.values[V.lightAtSurface] = ppfd * (world.landPlants?.lightLeftForWater ?? 1);
-    world.system.derive(world.values);
-    recorder.sample(world, 0.5 * (before + to - from));
-    world.integrator.advance(world.values, (to - from) * 3600, book.extents());
-    before = to - from;
-  }
-}
-
-/**
- * Runs the cycle through a day on which feed is given at an hour: it goes in at its hour, and animals choose anew what
- * they eat whenever feed came or the light changed. Leaves what was eaten in the last stretch to `step`.
- */
-function fedDay(
-  world: World,
-  hourly: Float64Array,
-  { due, eaten }: FedDay,
-  tools: Tools,
-  { stretches }: FeedingTimes,
-): void {
-  const { book, recorder } = tools;
-  const last = stretches[stretches.length - 1]!;
-  let before = last.to - last.from;
-  let begun = 0;
-  let given = 0;
-  for (const { from, to, ppfd, activity, begins } of stretches) {
-    setWaterDrivers(world, meanBetween(hourly, from, to));
-    for (; given < due.length && due[given]!.hour <= from; given += 1) {
-      applyCare(world, book, due[given]!.care);
-    }
-    if (begins) {
-      if (from > begun) world.life.eat(world.values, eaten.read(book.extents()), (from - begun) / 24);
-      begun = from;
-      eaten.begin(book.extents());
-      world.life.demand(world.values, activity);
-    }
-    world.values[V.lightAtSurface] = ppfd * (world.landPlants?.lightLeftForWater ?? 1);
-    world.system.derive(world.values);
-    recorder.sample(world, 0.5 * (before + to - from));
-    world.integrator.advance(world.values, (to - from) * 3600, book.extents());
-    before = to - from;
-  }
-}
-
-interface FedDay {
-  readonly due: readonly TimedCare[];
-  readonly eaten: EatenReader;
-}
-
 interface Tools {
   readonly book: Book;
   readonly recorder: Recorder;
@@ -172,19 +104,13 @@ export function run(setting: RunSetting, draw: Draw): RunRecord {
   const tools: Tools = { book, recorder, ledger: { brought: 0, lost: 0 } };
   const hourly = new Float64Array(24);
   const eaten = createEatenReader(world.system.reactions);
+  const cycleTools = { book, recorder, eaten };
 
   for (let day = 0; day < setting.days; day += 1) {
     careDay(world, setting.care[day]!, tools);
     climateDay(world, day, hourly, tools);
     setWaterDrivers(world, hourly[0]!);
-    const due = setting.feeding?.care[day];
-    if (setting.feeding && due && due.length > 0) {
-      fedDay(world, hourly, { due, eaten }, tools, setting.feeding);
-    } else {
-      world.life.demand(world.values);
-      eaten.begin(book.extents());
-      cycleDay(world, hourly, tools);
-    }
+    passCycle(world, day, hourly, cycleTools);
     const conditions = recorder.conditions(world);
     world.life.step(world.values, eaten.read(book.extents()), conditions);
     world.woodMould?.pass(world.values, conditions.air);
