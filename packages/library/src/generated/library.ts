@@ -34443,14 +34443,14 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "Wiesmann 1994; recalled"
     },
     "nitrogenHalf": {
-     "value": 0.5,
+     "value": 0.15,
      "unit": "mg N/L",
      "distribution": "lognormal",
-     "spread": 1.7,
-     "min": 0.1,
-     "max": 1.5,
-     "basis": "memory",
-     "source": "Wiesmann 1994; recalled"
+     "spread": 1.6,
+     "min": 0.05,
+     "max": 0.5,
+     "basis": "published",
+     "source": "Nitrospira, which oxidises nitrite in freshwater aquaria (Hovanec et al. 1998, Applied and Environmental Microbiology 64: 258-264; abstract): 6 and 10 µmol/L (Ushiki et al. 2017, Journal of Bioscience and Bioengineering 123: 581-589; abstract), 4 µmol/L of one from a pond (Kim et al. 2025; abstract), 9 to 27 µmol/L (Nowka et al. 2015, recalled); 10.7 µmol/L taken. Handbooks of sewage works give 0.5 mg N/L or more, which is Nitrobacter's"
     },
     "oxygenHalf": {
      "value": 0.9,
