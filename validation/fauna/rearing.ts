@@ -1,17 +1,12 @@
 import { FOOD_COUNT, FOOD_SPECS, type TraitValues } from '@shoreglass/engine';
-import { addCohort, bodyCarbonOf } from '../../packages/engine/src/life/cohort-train.ts';
+import { cohortOf, suitable } from '../../packages/engine/src/community/rearing-alone.ts';
+import { bodyCarbonOf } from '../../packages/engine/src/life/cohort-train.ts';
 import { EXPECTED } from '../../packages/engine/src/life/demography.ts';
-import { bodyRate, structureOf } from '../../packages/engine/src/life/energetics.ts';
+import { bodyRate } from '../../packages/engine/src/life/energetics.ts';
 import { type Meal, type Pasture, setWanted } from '../../packages/engine/src/life/feeding.ts';
 import { nothingEaten } from '../../packages/engine/src/life/foods.ts';
 import { liveDay } from '../../packages/engine/src/life/live-day.ts';
-import {
-  clearDay,
-  createLivingPopulation,
-  type LivingPopulation,
-} from '../../packages/engine/src/life/living-population.ts';
-import type { Surroundings } from '../../packages/engine/src/life/surroundings.ts';
-import type { WaterConditions } from '../../packages/engine/src/life/water-stress.ts';
+import { clearDay, type LivingPopulation } from '../../packages/engine/src/life/living-population.ts';
 import type { Species } from './species.ts';
 
 /** Food without end: N and P per C of Redfield's composition, near that of fungi and prey too. */
@@ -36,16 +31,6 @@ export interface Rearing {
   alive(): number;
   /** Takes out all but the oldest cohort, so that young do not mix with their parents. */
   keepOldest(): void;
-}
-
-function suitableWater(traits: TraitValues, temperature: number): WaterConditions {
-  return {
-    temperature,
-    oxygen: traits.oxygenNeeded + 5,
-    unionisedAmmonia: 0,
-    pH: (traits.pHLow + traits.pHHigh) / 2,
-    hardness: (traits.hardnessLow + traits.hardnessHigh) / 2,
-  };
 }
 
 function serve({ wanted }: LivingPopulation, meal: Meal, ration: number): void {
@@ -83,32 +68,16 @@ export function rear(
   { animal, traits, feedEvery = 1, ration = 1, concentration }: Species,
   { temperature, count, length }: RearingSetup,
 ): Rearing {
-  const population = createLivingPopulation(
-    {
-      id: animal.id,
-      traits: { mating: 'self-fertile', brood: animal.brood, development: animal.development ?? 'direct' },
-    },
-    traits,
-  );
+  const { id, brood, development = 'direct' } = animal;
+  const ways = { mating: 'self-fertile', brood, development } as const;
+  const population = cohortOf({ id, traits: ways, values: traits }, count, length);
   const { energetics, train } = population;
-  const size = length ?? energetics.birth;
-  addCohort(train, energetics, {
-    count,
-    length: size,
-    age: 0,
-    isAdult: size >= energetics.puberty,
-    store: energetics.store * structureOf(energetics, size),
-  });
   const pasture = concentration === undefined ? pastureFor(traits) : watered(concentration);
   population.preyDensity =
     traits.preferenceForAlgae > 0 || concentration !== undefined ? 0 : ENDLESS * traits.preferenceForPrey;
   const meal = nothingEaten();
   let day = 0;
-  const surroundings: Surroundings = {
-    water: suitableWater(traits, temperature),
-    air: { temperature, humidity: 98, groundWetness: 1 },
-    volume: Number.POSITIVE_INFINITY,
-  };
+  const surroundings = suitable(traits, temperature);
   return {
     population,
     pass(food) {

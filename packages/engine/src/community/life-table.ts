@@ -1,3 +1,4 @@
+import { GROWN } from '../life/cohort-train.ts';
 import { broodRate } from '../life/energetics.ts';
 import { exp, log } from '../numerics/elementary.ts';
 import { chanceOfDyingOut } from './dying-out.ts';
@@ -86,7 +87,7 @@ function courseOf(species: RearedSpecies, temperature: number): Course {
     course.alive.push(alive);
     course.born.push(day.born / NEWBORNS);
     course.lengths.push(train.size > 0 ? train.peak[0]! : Number.NaN);
-    course.isAdult.push(train.size > 0 && train.adult[0] === 1);
+    course.isAdult.push(train.size > 0 && train.adult[0] === GROWN);
     course.laid += day.laid / NEWBORNS;
     if (course.isAdult[age]) course.adultDays += alive;
     if (alive < LEAST_ALIVE && broods.size === 0) break;

@@ -1,6 +1,6 @@
-import { addCohort } from '../life/cohort-train.ts';
+import { addWellFed } from '../life/cohort-train.ts';
 import { type Demography, EXPECTED } from '../life/demography.ts';
-import { bodyRate, structureOf } from '../life/energetics.ts';
+import { bodyRate } from '../life/energetics.ts';
 import { type Pasture, setWanted } from '../life/feeding.ts';
 import {
   type EatenByFood,
@@ -91,6 +91,25 @@ function bestFood(traits: TraitValues, inWater: number): number | undefined {
 }
 
 /**
+ * Well-fed animals of one length and age 0, of a species whose mates never want.
+ * @param count [1], > 0
+ * @param length [mm]; of newborns when left out
+ * @throws RangeError when a trait is missing, outside its range or contradicts another
+ * @source derived
+ */
+export function cohortOf(
+  { id, traits, values }: RearedSpecies,
+  count: number,
+  length?: number,
+): LivingPopulation {
+  const population = createLivingPopulation({ id, traits: { ...traits, mating: 'self-fertile' } }, values);
+  const { energetics, train } = population;
+  const size = length ?? energetics.birth;
+  addWellFed(train, energetics, { count, length: size, age: 0, isAdult: size >= energetics.puberty });
+  return population;
+}
+
+/**
  * A rearing: animals of a species by themselves at a temperature, in water in the middle of what it bears unless told
  * otherwise, in moist air, with as much of its best food as it wants and nobody crowding it. Mates never want.
  * @param temperature of water and air [degC]
@@ -99,21 +118,13 @@ function bestFood(traits: TraitValues, inWater: number): number | undefined {
  * @source derived: the life module's own day, `liveDay`, on food without end
  */
 export function rearAlone(
-  { id, traits, values }: RearedSpecies,
+  species: RearedSpecies,
   temperature: number,
   count: number,
   setup: RearingSetup = {},
 ): RearingAlone {
-  const population = createLivingPopulation({ id, traits: { ...traits, mating: 'self-fertile' } }, values);
-  const { energetics, train } = population;
-  const { demography = EXPECTED, length = energetics.birth } = setup;
-  addCohort(train, energetics, {
-    count,
-    length,
-    age: 0,
-    isAdult: length >= energetics.puberty,
-    store: energetics.store * structureOf(energetics, length),
-  });
+  const population = cohortOf(species, count, setup.length);
+  const { demography = EXPECTED } = setup;
   const amounts = new Float64Array(FOOD_COUNT);
   const pasture: Pasture = { amounts, area: 1, landArea: 1 };
   const around = suitable(population.traits, temperature, setup);
@@ -143,7 +154,7 @@ function fill(meal: EatenByFood, wanted: Float64Array): void {
   }
 }
 
-/** Takes out who was released today: the last cohort, of age 0, wherever its mothers already have aged a day. */
-function takeNewborns({ train, day }: LivingPopulation): void {
+/** Takes out who was released today: the last cohort, of age 0, wherever its mothers already have aged a day. `derived`. */
+export function takeNewborns({ train, day }: LivingPopulation): void {
   if (day.born > 0 && train.size > 0 && train.age[train.size - 1] === 0) train.size -= 1;
 }

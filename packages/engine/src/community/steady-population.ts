@@ -1,13 +1,13 @@
-import { addCohort } from '../life/cohort-train.ts';
+import { GROWN } from '../life/cohort-train.ts';
 import { EXPECTED } from '../life/demography.ts';
 import { fullGrownEquivalents } from '../life/dying.ts';
-import { bodyRate, structureOf } from '../life/energetics.ts';
+import { bodyRate } from '../life/energetics.ts';
 import { feedingSurface, setFeedingLengths } from '../life/feeding.ts';
 import { nothingEaten } from '../life/foods.ts';
 import { liveDay } from '../life/live-day.ts';
-import { clearDay, createLivingPopulation } from '../life/living-population.ts';
+import { clearDay } from '../life/living-population.ts';
 import { findRoot } from '../numerics/roots.ts';
-import { type RearedSpecies, suitable } from './rearing-alone.ts';
+import { cohortOf, type RearedSpecies, suitable, takeNewborns } from './rearing-alone.ts';
 
 /** What the life of one newborn comes to at a steady ration. */
 export interface FedLife {
@@ -49,20 +49,9 @@ const PRECISION = 0.005;
  * @throws RangeError when a trait is missing, outside its range or contradicts another
  * @source derived: `liveDay` on meals in proportion to feeding surface
  */
-export function lifeOnRation(
-  { id, traits, values }: RearedSpecies,
-  temperature: number,
-  ration: number,
-): FedLife {
-  const population = createLivingPopulation({ id, traits: { ...traits, mating: 'self-fertile' } }, values);
+export function lifeOnRation(species: RearedSpecies, temperature: number, ration: number): FedLife {
+  const population = cohortOf(species, NEWBORNS);
   const { energetics, train, diet, day, broods } = population;
-  addCohort(train, energetics, {
-    count: NEWBORNS,
-    length: energetics.birth,
-    age: 0,
-    isAdult: false,
-    store: energetics.store * structureOf(energetics, energetics.birth),
-  });
   const around = suitable(population.traits, temperature);
   const rate = bodyRate(population.traits, temperature);
   const meal = nothingEaten();
@@ -76,7 +65,7 @@ export function lifeOnRation(
     meal.nitrogen[food] = (assimilated * NITROGEN) / diet.nutrientEfficiency;
     meal.phosphorus[food] = (assimilated * PHOSPHORUS) / diet.nutrientEfficiency;
     for (let i = 0; i < train.size; i += 1) {
-      if (train.adult[i] === 1) sums.adultDays += train.count[i]!;
+      if (train.adult[i] === GROWN) sums.adultDays += train.count[i]!;
       else sums.youngDays += train.count[i]!;
     }
     sums.equivalentDays += fullGrownEquivalents(population);
@@ -84,7 +73,7 @@ export function lifeOnRation(
     liveDay(population, meal, around, EXPECTED);
     sums.assimilated += assimilated;
     sums.young += day.born;
-    if (day.born > 0 && train.size > 0 && train.age[train.size - 1] === 0) train.size -= 1;
+    takeNewborns(population);
     if (train.size > 0 && train.count[0]! < LEAST_ALIVE * NEWBORNS) train.size = 0;
   }
   return {

@@ -1,10 +1,8 @@
 import { expm1 } from '../numerics/elementary.ts';
 import { addBrood, dropEmptyBroods, eggCarbonAt } from './brood-train.ts';
-import { addCohort } from './cohort-train.ts';
+import { addWellFed, GROWN } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
-import { structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
-import { GROWN } from './pupation.ts';
 
 /** Loss of carried eggs in water too warm to breed [1/d]: nearly all within a week (assumed). */
 const HEAT_LOSS = 0.5;
@@ -44,13 +42,8 @@ export function developBroods(population: LivingPopulation, day: BroodDay, demog
   dropBroods(population, demography.least);
   if (released <= 0) return;
   population.day.born = released;
-  addCohort(population.train, energetics, {
-    count: released,
-    length: energetics.birth,
-    age: 0,
-    isAdult: false,
-    store: energetics.store * structureOf(energetics, energetics.birth),
-  });
+  const newborns = { count: released, length: energetics.birth, age: 0, isAdult: false };
+  addWellFed(population.train, energetics, newborns);
 }
 
 function respireEggs(population: LivingPopulation, i: number, progress: number): void {

@@ -3,6 +3,11 @@ import { type Energetics, lengthOf, structureOf } from './energetics.ts';
 /** Most free-living cohorts of one population; further ones are merged into their nearest neighbours. */
 export const COHORT_LIMIT = 24;
 
+/** How a cohort stands in `CohortTrain.adult`: young, grown up, or resting as a pupa between the two. */
+export const YOUNG = 0;
+export const GROWN = 1;
+export const PUPA = 2;
+
 /**
  * The free-living cohorts of one population, oldest first, as one array per property. Each cohort stands for
  * `count` animals alike; total carbon is sum count (c length^3 + buffer + store).
@@ -23,7 +28,7 @@ export interface CohortTrain {
   readonly store: Float64Array;
   /** Age since release, of pupae and what comes of them since that change, in days at the reference temperature [d]. */
   readonly age: Float64Array;
-  /** 1 once puberty is reached; 2 while resting as a pupa, see `pupation.ts`. */
+  /** YOUNG, GROWN once puberty is reached, or PUPA. */
   readonly adult: Uint8Array;
 }
 
@@ -103,9 +108,19 @@ export function addCohort(train: CohortTrain, energetics: Energetics, cohort: Ne
   train.buffer[place] = cohort.buffer ?? 0;
   train.store[place] = cohort.store ?? 0;
   train.age[place] = cohort.age;
-  train.adult[place] = cohort.isAdult ? 1 : 0;
+  train.adult[place] = cohort.isAdult ? GROWN : YOUNG;
   train.size += 1;
   if (train.size > COHORT_LIMIT) mergeNearest(train, energetics);
+}
+
+/** Puts a cohort in as `addCohort`, with the store of the always fed. */
+export function addWellFed(
+  train: CohortTrain,
+  energetics: Energetics,
+  cohort: Omit<NewCohort, 'store'>,
+): void {
+  const store = energetics.store * structureOf(energetics, cohort.length);
+  addCohort(train, energetics, { ...cohort, store });
 }
 
 /**

@@ -1,7 +1,7 @@
 import { expm1, log1p } from '../numerics/elementary.ts';
 import { airHazard } from './air-stress.ts';
 import { passBurden } from './burden.ts';
-import { bodyCarbonOf, dropEmpty } from './cohort-train.ts';
+import { bodyCarbonOf, dropEmpty, GROWN } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import { drowningHazard, GENTLE_SHORE } from './drowning.ts';
 import { DEATH_CAUSES, type DeathCause, type LivingPopulation } from './living-population.ts';
@@ -182,7 +182,7 @@ export function ageAndDie(
   let adults = 0;
   let adultsLeft = 0;
   for (let i = 0; i < train.size; i += 1) {
-    const isAdult = train.adult[i] === 1;
+    const isAdult = train.adult[i] === GROWN;
     hazard[STARVATION] = starvationHazard(
       conditionOf(population, i),
       traits.starvationCondition,

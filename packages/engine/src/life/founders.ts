@@ -1,5 +1,5 @@
 import { cbrt, log } from '../numerics/elementary.ts';
-import { addCohort } from './cohort-train.ts';
+import { addWellFed } from './cohort-train.ts';
 import { type Energetics, structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { pupates } from './pupation.ts';
@@ -41,12 +41,11 @@ export function addAnimals(population: LivingPopulation, stage: 'juvenile' | 'ad
       addFlies(population, share, order);
       continue;
     }
-    addCohort(population.train, population.energetics, {
+    addWellFed(population.train, population.energetics, {
       count: share,
       length,
       age: ageAtLength(population.energetics, length),
       isAdult: stage === 'adult',
-      store: population.energetics.store * structureOf(population.energetics, length),
     });
   }
 }
@@ -56,12 +55,11 @@ function addFlies({ train, energetics, traits }: LivingPopulation, count: number
   const eggs = traits.eggsOfBody * traits.femaleShare;
   const whole = structureOf(energetics, energetics.puberty);
   const length = energetics.puberty * cbrt(1 - eggs);
-  addCohort(train, energetics, {
+  addWellFed(train, energetics, {
     count,
     length,
     age: days,
     isAdult: true,
-    store: energetics.store * structureOf(energetics, length),
     buffer: eggs * (1 + energetics.store) * whole,
   });
 }

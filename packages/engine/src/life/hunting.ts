@@ -1,5 +1,5 @@
 import { expm1 } from '../numerics/elementary.ts';
-import { bodyCarbonOf, dropEmpty } from './cohort-train.ts';
+import { bodyCarbonOf, dropEmpty, GROWN } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import { type EatenByFood, PREY } from './foods.ts';
 import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
@@ -128,7 +128,7 @@ function huntOne(living: readonly LivingPopulation[], q: number, prey: LivingPop
   const hazards = new Float64Array(living.length);
   for (let j = 0; j < train.size; j += 1) {
     const count = train.count[j]!;
-    if (train.adult[j] === 1) adults += count;
+    if (train.adult[j] === GROWN) adults += count;
     let total = 0;
     for (let p = 0; p < living.length; p += 1) {
       const hunter = living[p]!;
@@ -142,7 +142,7 @@ function huntOne(living: readonly LivingPopulation[], q: number, prey: LivingPop
     if (dead <= 0) continue;
     const carbon = dead * bodyCarbon(prey, j);
     train.count[j] = count - dead;
-    if (train.adult[j] === 1) adultsKilled += dead;
+    if (train.adult[j] === GROWN) adultsKilled += dead;
     day.huntedCarbon += carbon;
     for (let p = 0; p < living.length; p += 1) {
       const part = hazards[p]! / total;

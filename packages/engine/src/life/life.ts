@@ -4,6 +4,7 @@ import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { VARIABLE_INDEX } from '../variables/variables.ts';
 import type { Activity } from './awake.ts';
 import { eggCount } from './brood-train.ts';
+import { GROWN } from './cohort-train.ts';
 import type { DayConditions } from './day-conditions.ts';
 import { drawn, EXPECTED } from './demography.ts';
 import { bodyRate } from './energetics.ts';
@@ -30,7 +31,6 @@ import {
   type PopulationDay,
   populationCarbon,
 } from './living-population.ts';
-import { GROWN } from './pupation.ts';
 import { removeAnimals } from './removal.ts';
 import { createSettlement } from './settlement.ts';
 import { setCover } from './shelter.ts';

@@ -1,13 +1,9 @@
 import { cbrt } from '../numerics/elementary.ts';
+import { GROWN, PUPA, YOUNG } from './cohort-train.ts';
 import { SHRINKING_YIELD, structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
 import type { AirConditions } from './surroundings.ts';
 import { hazardBeyond } from './water-stress.ts';
-
-/** How a cohort stands in `CohortTrain.adult`: young, grown up, or resting as a pupa between the two. */
-export const YOUNG = 0;
-export const GROWN = 1;
-export const PUPA = 2;
 
 /** Part of its full length from which a larva that finds no more food pupates small [1]. @source assumed: the smallest gnats are two thirds as long as usual ones */
 const CRITICAL = 2 / 3;

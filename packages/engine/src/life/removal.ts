@@ -1,5 +1,5 @@
 import { dropEmptyBroods } from './brood-train.ts';
-import { dropEmpty } from './cohort-train.ts';
+import { dropEmpty, GROWN, YOUNG } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import type { LivingPopulation } from './living-population.ts';
 
@@ -16,7 +16,7 @@ export function removeAnimals(
   demography: Demography,
 ): number {
   const { train } = population;
-  const flag = stage === 'adult' ? 1 : 0;
+  const flag = stage === 'adult' ? GROWN : YOUNG;
   let total = 0;
   for (let i = 0; i < train.size; i += 1) if (train.adult[i] === flag) total += train.count[i]!;
   const taken = Math.min(wanted, total);

@@ -1,7 +1,7 @@
 import { exp, log } from '../numerics/elementary.ts';
+import { GROWN } from './cohort-train.ts';
 import { type Demography, EXPECTED } from './demography.ts';
 import type { LivingPopulation } from './living-population.ts';
-import { GROWN } from './pupation.ts';
 
 /** Above this many adults one sex is not missing by chance. */
 const MANY = 40;

@@ -1,4 +1,4 @@
-import type { CohortTrain } from './cohort-train.ts';
+import { type CohortTrain, GROWN } from './cohort-train.ts';
 import type { Energetics } from './energetics.ts';
 import type { Surroundings } from './surroundings.ts';
 import type { TraitValues } from './traits.ts';
@@ -49,7 +49,7 @@ export function placedPart({ train, energetics, traits }: Claimants, around: Sur
   if (!holdsGround(traits)) return 1;
   let adults = 0;
   for (let i = 0; i < train.size; i += 1) {
-    if (train.adult[i] === 0) continue;
+    if (train.adult[i] !== GROWN) continue;
     const size = train.peak[i]! / energetics.end;
     adults += train.count[i]! * size * size;
   }
