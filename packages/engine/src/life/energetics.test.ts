@@ -125,6 +125,16 @@ describe('animalDay', () => {
     expect(stopped.fullGrown).toBe(3);
   });
 
+  it('lets those that stop growing when grown up reach that length, from however little below it', () => {
+    const stopped = energeticsOf({ ...GRAZER, growsOn: 0 });
+    for (const below of [0.2, 0.02, 0.002, 0.0002]) {
+      const middle = midDayLength(stopped, 3 - below, 1, 1);
+      const result = { structure: 0, store: 0, buffer: 0 };
+      animalDay(stopped, animal(middle, { carbon: stopped.assimilation * middle ** 2 }), day, result);
+      expect(result.structure).toBeGreaterThan(0);
+    }
+  });
+
   it('makes no eggs before the first brood', () => {
     const carbon = grazer.assimilation * 4;
     expect(lived(animal(2, { carbon })).buffer).toBe(0);

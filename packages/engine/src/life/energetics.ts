@@ -165,8 +165,12 @@ export function broodRate(traits: TraitValues, temperature: number): number {
   return arrheniusFactor(temperature, traits.referenceTemperature, traits.broodActivationEnergy);
 }
 
+/** Keeps the middle of a day short of the length at which growth stops, so that the day's end can reach it [1]. */
+const JUST_BELOW = 1 - 1e-9;
+
 /**
- * Body length in the middle of the coming day [mm], at least the present one.
+ * Body length in the middle of the coming day [mm], at least the present one; below that at which growth stops as long as the
+ * present one is.
  * L + r/2 (f Lend - L (f + (1 - f) m/g)) where that is growth; m/g is 1 where upkeep follows from growth.
  * @param length present [mm]
  * @param fullness assimilation over that at ample food, f [0..1]
@@ -177,7 +181,7 @@ export function midDayLength(energetics: Energetics, length: number, fullness: n
   if (length >= energetics.stops) return length;
   const held = length * (fullness + (1 - fullness) * energetics.ease);
   const growth = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - held);
-  return growth > 0 ? length + growth : length;
+  return growth > 0 ? Math.min(length + growth, JUST_BELOW * energetics.stops) : length;
 }
 
 /** What one animal's day comes to; filled in place so that a run allocates nothing. */

@@ -227,12 +227,16 @@ function pupaTraits(
   };
 }
 
+/** Spread of the coolest water to breed in, over how far the usual temperature lies above the least survived [1]. @source assumed */
+const COOLEST_SPREAD = 0.15;
+
 function breedingTraits(history: LifeHistory): Partial<Record<TraitId, Prior>> {
   const { femaleShare = 0.5, broodTime, broodInterval, habitat, survives, temperature } = history;
   const around20 = habitat === 'land' ? survives.airTemperature : survives.waterTemperature;
   const low = around20?.low ?? temperature - 12;
   const high = around20?.high ?? temperature + 8;
-  const coolest = low + 0.2 * (temperature - low);
+  const cooler = temperature - low;
+  const coolest = low + 0.2 * cooler;
   return {
     eggPerNewborn: history.divides ? fixed(1) : between('eggPerNewborn', EGG_PER_NEWBORN, 0.12, [1.05, 1.8]),
     femaleShare:
@@ -241,9 +245,9 @@ function breedingTraits(history: LifeHistory): Partial<Record<TraitId, Prior>> {
         : between('femaleShare', femaleShare, 0.05, [0.6 * femaleShare, Math.min(0.95, 1.4 * femaleShare)]),
     broodTime: around('broodTime', broodTime, 1.2),
     broodInterval: around('broodInterval', broodInterval, 1.3),
-    breedingCoolest: between('breedingCoolest', coolest, 1.5, [
+    breedingCoolest: between('breedingCoolest', coolest, Math.min(1.5, COOLEST_SPREAD * cooler), [
       coolest - 3,
-      Math.min(coolest + 3, temperature),
+      Math.min(coolest + 3, coolest + 2 * COOLEST_SPREAD * cooler),
     ]),
     breedingWarmest: between('breedingWarmest', Math.max(high - 1, temperature + 1), 1, [
       temperature + 0.5,

@@ -388,6 +388,12 @@ export const LIBRARY_DATA: LibraryData = {
      "text": "Once the pest snails are gone, feed meat or give the snails away.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Snails from outdoors, above all from warm countries, can be hosts of flukes and lungworm: buy bred ones, wash hands, never eat them raw.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
     }
    ]
   },
@@ -9701,6 +9707,12 @@ export const LIBRARY_DATA: LibraryData = {
      "text": "Never put crabs outdoors.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Warm brackish water can hold Vibrio, which enters by cuts: gloves on hurt hands, wash afterwards, see a doctor with a wound that swells.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
     }
    ]
   },
@@ -9779,12 +9791,13 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "Estimated from the width of the shell; nobody seems to have weighed them."
     },
     "maturityAge": {
-     "value": 180,
+     "value": 165,
      "unit": "d",
      "min": 120,
      "max": 270,
      "basis": "common practice",
-     "source": "rule of thumb among keepers and shops, no primary source"
+     "source": "rule of thumb among keepers and shops, no primary source",
+     "note": "Near adult at about five months, four to nine are told of."
     },
     "youngPerBrood": {
      "value": 35,
@@ -10153,6 +10166,12 @@ export const LIBRARY_DATA: LibraryData = {
     {
      "kind": "escape",
      "text": "Never put surplus crabs outdoors.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
     }
@@ -10542,10 +10561,13 @@ export const LIBRARY_DATA: LibraryData = {
     },
     "lengthMeasure": "shell length",
     "lengthAtBirth": {
-     "value": 0.2,
+     "value": 0.28,
      "unit": "mm",
+     "min": 0.22,
+     "max": 0.32,
      "basis": "memory",
-     "source": "general knowledge of the literature, no particular work checked"
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Length that fits the mass of a newborn from eggs 0.13 mm wide, some 0.4 µg dry; its first valves are 0.2 mm long."
     },
     "adultLength": {
      "value": 1.5,
@@ -13427,6 +13449,12 @@ export const LIBRARY_DATA: LibraryData = {
      "text": "Never release it outdoors.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
     }
    ]
   },
@@ -14857,12 +14885,12 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.0092,
      "unit": "1/d",
      "distribution": "lognormal",
-     "spread": 1.15,
+     "spread": 1.25,
      "min": 0.006,
-     "max": 0.014,
+     "max": 0.017,
      "basis": "published",
      "source": "Mahmoud et al. 2020, Biodiversitas 21: 2396-2402; abstract",
-     "note": "15 mm at the published age of maturity, 75 d at 25 to 28 °C."
+     "note": "15 mm at the published age of maturity, 75 d at 25 to 28 °C; a breeder saw the first eggs of a kin after 41 d of much feed at 24 to 26 °C."
     },
     "shareToSoma": {
      "value": 0.7,
@@ -16662,6 +16690,12 @@ export const LIBRARY_DATA: LibraryData = {
      "text": "Never put crabs outdoors.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Warm brackish water can hold Vibrio, which enters by cuts: gloves on hurt hands, wash afterwards, see a doctor with a wound that swells.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
     }
    ]
   },
@@ -17109,6 +17143,12 @@ export const LIBRARY_DATA: LibraryData = {
      "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Warm brackish water can hold Vibrio, which enters by cuts: gloves on hurt hands, wash afterwards, see a doctor with a wound that swells.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
     }
    ]
   },
@@ -21911,6 +21951,12 @@ export const LIBRARY_DATA: LibraryData = {
      "text": "Never put cuttings, spores or tank water outdoors.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "law",
+     "text": "Protected in the wild in Germany and, as its American variety, in the USA: buy cultivated plants.",
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked"
     }
    ]
   },
