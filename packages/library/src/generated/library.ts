@@ -127,6 +127,17 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "traits": {
+    "breedingCoolest": {
+     "value": 20,
+     "unit": "°C",
+     "distribution": "normal",
+     "spread": 1,
+     "min": 18,
+     "max": 22,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Young are told of from heated tanks only."
+    },
     "copperMedianLethal": {
      "value": 400,
      "unit": "µg/L",
@@ -159,6 +170,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Kefford et al. 2003, Marine and Freshwater Research 54: 755-765; abstract",
      "note": "72-hour lethal 9 to 14 mS/cm of gastropods, worms and planarians."
+    },
+    "upkeep": {
+     "value": 0.025,
+     "unit": "1/d",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.012,
+     "max": 0.05,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "Between 0.012, which its slow growth asks for, and 0.035, the standard metabolism of an animal of its mass (Peters 1983); a full-grown one then eats up to 1.4 mg carbon a day at 25 °C, a ramshorn of 7 mm, some 3.5 % of its body. Keepers tell of one small snail in one to three days. Natica maculosa of 16 mm, a marine hunter of snails in warmer water, drilled 1.27 snails and ate 29 mg dry a day (study on a shore of Penang, 1981, abstract)."
     }
    },
    "tolerances": {
@@ -267,10 +289,11 @@ export const LIBRARY_DATA: LibraryData = {
     },
     "waterTemperature": {
      "low": {
-      "value": 18,
+      "value": 12,
       "unit": "°C",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "published",
+      "source": "Bodley et al. 2022, Marine and Freshwater Research 73: 1510-1519; abstract",
+      "note": "Half of Anentome kept at 25 °C were active down to 12 and up to 38.5 °C; how long they bear it was not tested."
      },
      "high": {
       "value": 30,
@@ -15282,24 +15305,26 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "rule of thumb among keepers and shops, no primary source"
     },
     "pHHigh": {
-     "value": 8.5,
+     "value": 8.8,
      "unit": "pH",
      "distribution": "normal",
      "spread": 0.3,
-     "min": 8,
-     "max": 9.4,
-     "basis": "common practice",
-     "source": "rule of thumb among keepers and shops, no primary source"
+     "min": 8.2,
+     "max": 9.5,
+     "basis": "published",
+     "source": "Chinese Journal of Zoology 2005 (6): 74-79, on juvenile Macrobrachium nipponense; abstract",
+     "note": "Stand-in: half died at pH 9.51 in 96 h, one margin beyond; lived on to 8.84. Keepers name 8.5."
     },
     "pHMargin": {
-     "value": 0.8,
+     "value": 0.7,
      "unit": "pH",
      "distribution": "normal",
      "spread": 0.2,
      "min": 0.3,
      "max": 1.6,
      "basis": "assumed",
-     "source": "judgement of the author of this file"
+     "source": "judgement of the author of this file, see the note",
+     "note": "With the limit above, half die in four days at pH 9.5."
     },
     "hardnessLow": {
      "value": 3,
