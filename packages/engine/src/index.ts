@@ -50,6 +50,7 @@ export * from './geometry/geometry.ts';
 export type { GeometryProblem } from './geometry/geometry-problem.ts';
 export * from './geometry/ground-surface.ts';
 export * from './geometry/lowest-opening.ts';
+export { wetLayers } from './geometry/wet-layers.ts';
 export * from './hydraulics/pipe-friction.ts';
 export * from './hydraulics/pipe-loss.ts';
 export * from './hydraulics/porous-flow.ts';

@@ -7,6 +7,7 @@ import { cautionRemarks } from './cautions.ts';
 import { deviceRemarks } from './device-remarks.ts';
 import { byWeight, type Finding, located, type Remark } from './finding.ts';
 import { geometryRemarks } from './geometry-remarks.ts';
+import { groundRemarks } from './ground-remarks.ts';
 import { inhabitantRemarks } from './inhabitant-remarks.ts';
 import { careRemarks, referenceRemarks, repeatedRemarks } from './references.ts';
 import { type ReadBeside, seriesOf } from './series-of.ts';
@@ -50,6 +51,7 @@ export function checkEnclosure(document: EnclosureDocument, options: CheckOption
   findings.push(
     ...place([
       ...topOffRemarks(content, library),
+      ...groundRemarks(plan),
       ...inhabitantRemarks(content, plan, library),
       ...deviceRemarks(content, plan),
       ...cautionRemarks(content, plan, library),
