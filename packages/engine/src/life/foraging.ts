@@ -84,6 +84,21 @@ export function intakeShare({ filters, halfSaturation }: Diet, food: number): nu
   return filters ? filledBy(food, halfSaturation) : satiation(food, halfSaturation);
 }
 
+/**
+ * How much more readily a hunter finds prey than its weight among foods says [1], so that a full-grown one clears the ground
+ * it searches where prey is scarce:
+ *   finding = search H / (p i),  i = min(ingestion, assimilation / efficiency) Lfull^2
+ * 1 for those whose search is not known. As a hunter grows, what it clears grows with its intake, by the square of length.
+ * @source derived: slope of the type II response at no prey, i p finding / H
+ */
+export function findingOf(traits: TraitValues, energetics: Energetics): number {
+  const { search, preferenceForPrey, efficiencyOnPrey, halfSaturation } = traits;
+  if (!(search > 0 && preferenceForPrey > 0)) return 1;
+  const { ingestion, assimilation, fullGrown } = energetics;
+  const most = Math.min(ingestion, assimilation / efficiencyOnPrey) * fullGrown * fullGrown;
+  return (search * halfSaturation) / (preferenceForPrey * most);
+}
+
 /** What lies within reach of a species: carbon by food [mol], and the ground it is spread over. */
 export interface Table {
   readonly amounts: Float64Array;

@@ -20,10 +20,10 @@ export interface HuntingGround {
 /** Days a moulting animal is soft, during which its own kind may eat it at any size. @source assumed */
 const SOFT_DAYS = 1;
 
-/** Choice of a kind of prey by a hunter [1]: its own kind by hunger, others by what they are. */
+/** Choice of a kind of prey by a hunter [1]: its own kind by hunger, others by what they are and how readily they are found. */
 function choice(hunter: LivingPopulation, prey: LivingPopulation): number {
   if (hunter === prey) return hunter.traits.cannibalism * (1 - hunter.fullness);
-  return prey.preyKind === undefined ? 0 : (hunter.hunts.get(prey.preyKind) ?? 0);
+  return prey.preyKind === undefined ? 0 : hunter.finding * (hunter.hunts.get(prey.preyKind) ?? 0);
 }
 
 /**

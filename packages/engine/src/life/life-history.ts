@@ -3,6 +3,7 @@ import type { Prior } from '../plan/prior.ts';
 import { DIET_PARTS, type DietPart, dietTraits } from './diet-rules.ts';
 import { energyOfBroods, ownUpkeep, type RuledEnergy, type Sizes } from './energy-rules.ts';
 import { around, between, fixed, within } from './rule-priors.ts';
+import { searchOf } from './search-rule.ts';
 import { type Bounds, type ToleranceFacts, toleranceTraits } from './tolerance-rules.ts';
 import { type Habitat, isSpared, TRAIT_DEFAULTS, TRAIT_IDS, TRAIT_SPECS, type TraitId } from './traits.ts';
 
@@ -298,6 +299,7 @@ function placeTraits(history: LifeHistory, fullGrown: number): Partial<Record<Tr
     lengthAtChange: fixed(young),
     preySmallest: fixed(preySmallest / fullGrown),
     preyLargest: preyLargest > 0 ? around('preyLargest', preyLargest / fullGrown, 1.2) : fixed(0),
+    search: around('search', preyLargest > 0 ? searchOf(history, shareInWater(history)) : 0, 2),
     cannibalism: around('cannibalism', OWN_KIND[history.eatsOwnKind ?? 'never'], 1.6),
     hiding: between('hiding', 0.8, 0.08, [0.5, 0.97]),
     groundPerAdult: around('groundPerAdult', groundPerAdult, 1.4),

@@ -4,7 +4,7 @@ import { type Burden, createBurden } from './burden.ts';
 import { type CohortTrain, emptyTrain, trainCarbon } from './cohort-train.ts';
 import { type Energetics, energeticsOf } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
-import { type Diet, dietOf } from './foraging.ts';
+import { type Diet, dietOf, findingOf } from './foraging.ts';
 import { POISONS } from './poisons.ts';
 import { type AnimalTraits, checkTraits, type PreyKind, type TraitValues } from './traits.ts';
 
@@ -74,6 +74,8 @@ export interface LivingPopulation {
   readonly preyKind: PreyKind | undefined;
   /** Choice among kinds of prey, the favourite 1. */
   readonly hunts: ReadonlyMap<PreyKind, number>;
+  /** How much more readily it finds prey than its weight among foods says [1]. */
+  readonly finding: number;
   readonly carriesBrood: boolean;
   readonly train: CohortTrain;
   readonly broods: BroodTrain;
@@ -162,16 +164,18 @@ export function createLivingPopulation(
   values: Readonly<Record<string, number>>,
 ): LivingPopulation {
   const traits = checkTraits(id, values);
+  const energetics = energeticsOf(traits);
   return {
     id,
     traits,
-    energetics: energeticsOf(traits),
+    energetics,
     diet: dietOf(traits),
     isSelfFertile: mating !== 'two sexes',
     active: active ?? 'always',
     hasBrackishLarvae: development === 'brackish larvae',
     preyKind,
     hunts: choiceOf(hunts ?? {}),
+    finding: findingOf(traits, energetics),
     carriesBrood: brood === 'carried',
     train: emptyTrain(),
     broods: emptyBroods(),

@@ -183,6 +183,12 @@ export const TRAIT_SPECS = {
   // Eating and being eaten
   preySmallest: trait('1', 0, 10, 'length of the smallest prey over own length'),
   preyLargest: trait('1', 0, 10, 'length of the largest prey over own length'),
+  search: trait(
+    'm²/d',
+    0,
+    1000,
+    'ground a full-grown animal searches for prey; 0 for those that find prey as readily as other food',
+  ),
   cannibalism: trait('1', 0, 10, 'weight of own kind among prey when nothing was eaten; none when sated'),
   hiding: trait('1', 0, 0.999, 'part of these animals that predators cannot reach where cover is full'),
 

@@ -57,6 +57,7 @@ export const TRAIT_DEFAULTS = {
   efficiencyOnPrey: 0.75,
   preySmallest: 0,
   preyLargest: 0,
+  search: 0,
   cannibalism: 0,
   hiding: 0.8,
   shareInWater: 1,
