@@ -6,6 +6,7 @@ export default defineConfig({
     exclude: ['**/node_modules/**', '**/dist/**'],
     setupFiles: ['test/property-seed.ts'],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     reporters: ['default'],
   },
 });

@@ -1,4 +1,4 @@
-import { loadBundledEnclosure, openEnclosure, planOf } from '@shoreglass/contract';
+import { loadBundledEnclosure, planOf } from '@shoreglass/contract';
 import {
   expectedRun,
   type FeedingPlan,
@@ -10,52 +10,26 @@ import {
 } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
+import { planOfFile, shrimpPool } from './kept-files.ts';
 
 const SLOW = 240_000;
 const DAYS = 400;
 const LATE = 240;
 
-/** A pool of shrimps of our own, invented: matured filter, moss and leaves, a lamp, hard water. */
-const SHRIMPS = `
-shoreglass: 1
-name: Shrimp pool
-start: 2026-03-01
-glass: { length: 45 cm, width: 30 cm, height: 30 cm, thickness: 5 mm }
-cover: { open: 2 %, transmission: 90 % }
-zones:
-  - id: pool
-    name: Pool
-    kind: pool
-    from: 0 cm
-    to: 45 cm
-    ground: { left: 4 cm, right: 4 cm }
-    layers:
-      - { kind: substrate, material: fine-gravel }
-water: { level: 22 cm, fill: hard-tap, top-off: reverse-osmosis }
-settled: { filter: matured, handles: 10 mg, algae: 0.5 g/m², detritus: 0.3 g }
-room:
-  temperature: { mean: 22 °C, season: 1 K, day: 1 K, peak: 07-25 }
-  humidity: { mean: 55 %, season: 5 %, day: -3 %, peak: 08-10 }
-  carbon-dioxide: 600 ppm
-devices:
-  lamps:
-    - { name: Lamp, power: 10 W, lumens: 900 lm, on: 10:00, lit: 9 h }
-  pump: { name: Sponge filter, power: 3 W, flow: 80 L/h, films: 0.3 m² }
-plants:
-  - { plant: taxiphyllum-barbieri, zone: pool, cover: 30 % }
-animals:
-  - { species: neocaridina-davidi, zone: pool, adults: 15, after: 14 d }
-routines:
-  - { do: feed, feed: shrimp-pellet, amount: 0.02 g, every: 3 d, after: 15 d }
-  - { do: top-off, every: 3 d }
-  - { do: water-change, share: 20 %, water: hard-tap, every: 14 d }
-`;
-
-function ownPlan(): Plan {
-  const { plan, findings } = openEnclosure(SHRIMPS, 'shrimps.yaml');
-  if (!plan) throw new Error(findings.map(({ message }) => message).join('; '));
-  return plan;
-}
+/** A pool of shrimps of our own, with moss. */
+const ownPlan = (): Plan =>
+  planOfFile(
+    shrimpPool({
+      adults: 15,
+      after: 14,
+      handles: 10,
+      algae: 0.5,
+      warmth: 22,
+      lamp: '{ name: Lamp, power: 10 W, lumens: 900 lm, on: 10:00, lit: 9 h }',
+      plants: 'plants:\n  - { plant: taxiphyllum-barbieri, zone: pool, cover: 30 % }',
+      routines: '  - { do: feed, feed: shrimp-pellet, amount: 0.02 g, every: 3 d, after: 15 d }\n',
+    }),
+  );
 
 /** The plan with the proposal in its file: the feed that repeats takes the new mass and interval. */
 function withProposal(plan: Plan, { mass, everyDays }: FeedingPlan): Plan {

@@ -1,11 +1,11 @@
-import { checkEnclosure, readEnclosure } from '@shoreglass/contract';
-import { expectedRun, LAND_PLANT_CAUSES, type Plan, prepareOutlook, type SeriesId } from '@shoreglass/engine';
+import { LAND_PLANT_CAUSES, type Plan, type SeriesId } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { foodFlows } from '../packages/engine/src/community/food-flows.ts';
 import { plantOutlooks } from '../packages/engine/src/community/plant-outlook.ts';
 import { bookReader } from '../packages/engine/src/outlook/book-reader.ts';
 import { expectedDocument } from '../packages/engine/src/outlook/summarise.ts';
+import { keep, last, planOfFile } from './kept-files.ts';
 
 const DAYS = 200;
 const SOFT = '  - { plant: pilea-depressa, zone: bank, cover: 30 % }\n';
@@ -21,36 +21,29 @@ function planOf(animals: string): Plan {
     .replace(/\nplants:\n(?: {2}- .*\n)+/, `\nplants:\n${PLANTS}`)
     .replace(/\nanimals:\n(?: {2}.*\n)+/, animals ? `\nanimals:\n${animals}` : '\n')
     .replace(/ {2}- \{ do: feed.*\n/g, '');
-  const read = readEnclosure(text, 'beck-bank.yaml');
-  if (read.document === undefined) throw new Error(JSON.stringify(read.problems));
-  const { plan, findings } = checkEnclosure(read.document);
-  if (!plan) throw new Error(JSON.stringify(findings));
-  return plan;
+  return planOfFile(text);
 }
 
-function keep(animals: string) {
-  const plan = planOf(animals);
-  const prepared = prepareOutlook(plan, { days: DAYS, members: 2, seed: 1 });
-  const record = expectedRun(prepared);
+function kept(animals: string) {
+  const run = keep(planOf(animals), DAYS);
+  const { plan, prepared, record } = run;
   const { shape } = bookReader(prepared);
   return {
-    record,
-    course: (id: SeriesId) => record.series[prepared.setting.seriesIds.indexOf(id)]!,
+    ...run,
     flows: foodFlows({ plan, shape, rows: record.bookRows, days: DAYS }),
     plants: plantOutlooks(prepared, record, expectedDocument(prepared, record).series, shape),
   };
 }
 
-const last = (course: Float64Array): number => course.at(-1)!;
 const SOFT_COVER = 'planting:bank-pilea-depressa-1' as const;
 const TOUGH_COVER = 'planting:bank-marcgravia-umbellata-2' as const;
 
 describe('animals that eat living plants, in a whole enclosure', () => {
-  let alone: ReturnType<typeof keep>;
-  let eaten: ReturnType<typeof keep>;
+  let alone: ReturnType<typeof kept>;
+  let eaten: ReturnType<typeof kept>;
   beforeAll(() => {
-    alone = keep('');
-    eaten = keep(CRAYFISH + WOODLICE);
+    alone = kept('');
+    eaten = kept(CRAYFISH + WOODLICE);
   });
 
   test('every balance closes to 1e-10', () => {

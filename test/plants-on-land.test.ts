@@ -1,14 +1,7 @@
-import { checkEnclosure, readEnclosure } from '@shoreglass/contract';
-import {
-  expectedRun,
-  type Plan,
-  prepareOutlook,
-  runMembers,
-  type SeriesId,
-  summarise,
-} from '@shoreglass/engine';
+import { expectedRun, type Plan, prepareOutlook, runMembers, summarise } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { type Kept, keep, last, planOfFile } from './kept-files.ts';
 
 const DAYS = 150;
 const MOSS = '  - { plant: hypnum-cupressiforme, zone: bank, cover: 40 % }\n';
@@ -35,27 +28,10 @@ function planOf({ plants, care = '', room, lumens = 3100, open = 3 }: Given): Pl
     .replace('open: 3 %', `open: ${open} %`)
     .replace('humidity: { mean: 55 %', `humidity: { mean: ${room ?? '55 %'}`)
     .replace('\nroutines:\n', `\nroutines:\n${care}`);
-  const read = readEnclosure(text, 'beck-bank.yaml');
-  if (read.document === undefined) throw new Error(JSON.stringify(read.problems));
-  const { plan, findings } = checkEnclosure(read.document);
-  if (!plan) throw new Error(JSON.stringify(findings));
-  return plan;
+  return planOfFile(text);
 }
 
-interface Kept {
-  readonly plan: Plan;
-  readonly record: ReturnType<typeof expectedRun>;
-  readonly course: (id: SeriesId) => Float64Array | undefined;
-}
-
-function keep(given: Given): Kept {
-  const plan = planOf(given);
-  const prepared = prepareOutlook(plan, { days: DAYS, members: 2, seed: 1 });
-  const record = expectedRun(prepared);
-  return { plan, record, course: (id) => record.series[prepared.setting.seriesIds.indexOf(id)] };
-}
-
-const last = (course: Float64Array | undefined): number => course?.at(-1) ?? Number.NaN;
+const kept = (given: Given): Kept => keep(planOf(given), DAYS);
 const MOSS_COVER = 'planting:bank-hypnum-cupressiforme-1';
 const FERN_COVER = 'planting:bank-asplenium-scolopendrium-2';
 
@@ -65,10 +41,10 @@ describe('moss and plants on land, in a whole enclosure', () => {
   let sprinkled: Kept;
   let dark: Kept;
   beforeAll(() => {
-    both = keep({ plants: MOSS + FERN });
-    cut = keep({ plants: MOSS + FERN, care: CUT });
-    sprinkled = keep({ plants: SPRINKLED });
-    dark = keep({ plants: MOSS + FERN, lumens: 100 });
+    both = kept({ plants: MOSS + FERN });
+    cut = kept({ plants: MOSS + FERN, care: CUT });
+    sprinkled = kept({ plants: SPRINKLED });
+    dark = kept({ plants: MOSS + FERN, lumens: 100 });
   });
 
   test('every balance closes to 1e-10', () => {
@@ -113,8 +89,8 @@ describe('moss and plants on land, in a whole enclosure', () => {
   });
 
   test('under an open cover in a dry room moss fares worse', () => {
-    const dry = keep({ plants: MOSS, room: '30 %', open: 90 });
-    const moist = keep({ plants: MOSS });
+    const dry = kept({ plants: MOSS, room: '30 %', open: 90 });
+    const moist = kept({ plants: MOSS });
     expect(last(dry.course('relativeHumidity'))).toBeLessThan(70);
     expect(last(dry.course(MOSS_COVER))).toBeLessThan(last(moist.course(MOSS_COVER)));
   });

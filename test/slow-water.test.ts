@@ -1,6 +1,6 @@
-import { checkEnclosure, readEnclosure } from '@shoreglass/contract';
-import { expectedRun, type FixedSeriesId, prepareOutlook } from '@shoreglass/engine';
+import type { FixedSeriesId } from '@shoreglass/engine';
 import { describe, expect, test } from 'vitest';
+import { keep, planOfFile } from './kept-files.ts';
 
 const DAYS = 90;
 
@@ -31,13 +31,8 @@ function box(hardscape: readonly string[], more: readonly string[] = []): string
 }
 
 function courses(text: string) {
-  const { document, problems } = readEnclosure(text, 'soft.yaml');
-  if (!document) throw new Error(JSON.stringify(problems));
-  const { plan, findings } = checkEnclosure(document);
-  if (!plan) throw new Error(JSON.stringify(findings));
-  const prepared = prepareOutlook(plan, { days: DAYS, members: 2, seed: 1 });
-  const record = expectedRun(prepared);
-  const series = (id: FixedSeriesId): Float64Array => record.series[prepared.setting.seriesIds.indexOf(id)]!;
+  const { course, record } = keep(planOfFile(text), DAYS);
+  const series = (id: FixedSeriesId): Float64Array => course(id)!;
   return { series, closure: record.closure };
 }
 

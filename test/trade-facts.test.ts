@@ -1,7 +1,5 @@
-import { openEnclosure } from '@shoreglass/contract';
-import { DEATH_CAUSES, type DeathCause, expectedRun, type Plan, prepareOutlook } from '@shoreglass/engine';
 import { describe, expect, it } from 'vitest';
-import { bookReader } from '../packages/engine/src/outlook/book-reader.ts';
+import { deathsIn, keep, last, planOfFile, shrimpPool } from './kept-files.ts';
 
 // Facts of the trade, common practice, no source: from a small breeding group of direct-developing land crabs young show
 // within about four months and are near adult at about five months; a few hundred days can overfill the place; adults
@@ -56,30 +54,13 @@ actions:
   - { do: add-litter, material: oak-litter, mass: 60 g, place: land, after: 150 d }
 `;
 
-interface Course {
-  readonly adults: Float64Array;
-  readonly young: Float64Array;
-  readonly died: Readonly<Record<DeathCause, number>>;
-}
-
-function courseOf(plan: Plan, id: string, days: number): Course {
-  const prepared = prepareOutlook(plan, { days, members: 2, seed: 1 });
-  const { series, bookRows } = expectedRun(prepared);
-  const { shape } = bookReader(prepared);
-  const at = (name: string): Float64Array =>
-    series[(prepared.setting.seriesIds as readonly string[]).indexOf(name)]!;
-  const died = Object.fromEntries(DEATH_CAUSES.map((cause) => [cause, 0])) as Record<DeathCause, number>;
-  const first =
-    shape.populationOffset + plan.populations.findIndex((each) => each.id === id) * (DEATH_CAUSES.length + 1);
-  for (let row = 0; row < bookRows.length; row += shape.rowLength)
-    for (const [c, cause] of DEATH_CAUSES.entries()) died[cause] += bookRows[row + first + 1 + c]!;
-  return { adults: at(`population:${id}:adult`), young: at(`population:${id}:juvenile`), died };
-}
-
-function crabs(feed: string, days: number): Course {
-  const { plan, findings } = openEnclosure(crabBox(feed), 'crabs.yaml');
-  if (!plan) throw new Error(findings.map(({ message }) => message).join('; '));
-  return courseOf(plan, 'geosesarma-dennerle', days);
+function crabs(feed: string, days: number) {
+  const kept = keep(planOfFile(crabBox(feed)), days);
+  return {
+    adults: kept.course('population:geosesarma-dennerle:adult')!,
+    young: kept.course('population:geosesarma-dennerle:juvenile')!,
+    died: deathsIn(kept),
+  };
 }
 
 describe('six land crabs (common practice, no source)', () => {
@@ -114,52 +95,27 @@ describe('six land crabs (common practice, no source)', () => {
   );
 });
 
-/** An invented bright pool without plants, its stones well grown over; nobody feeds. */
-const filmPool = (adults: number): string => `
-shoreglass: 1
-name: Film pool
-start: 2026-03-01
-glass: { length: 45 cm, width: 30 cm, height: 30 cm, thickness: 5 mm }
-cover: { open: 2 %, transmission: 90 % }
-zones:
-  - id: pool
-    name: Pool
-    kind: pool
-    from: 0 cm
-    to: 45 cm
-    ground: { left: 4 cm, right: 4 cm }
-    layers:
-      - { kind: substrate, material: fine-gravel }
-water: { level: 22 cm, fill: hard-tap, top-off: reverse-osmosis }
-settled: { filter: matured, handles: 15 mg, algae: 3 g/m², detritus: 0.3 g }
-room:
-  temperature: { mean: 23 °C, season: 1 K, day: 1 K, peak: 07-25 }
-  humidity: { mean: 55 %, season: 5 %, day: -3 %, peak: 08-10 }
-  carbon-dioxide: 600 ppm
-devices:
-  lamps:
-    - { name: Lamp, power: 8 W, lumens: 700 lm, on: 10:00, lit: 8 h }
-  pump: { name: Sponge filter, power: 3 W, flow: 80 L/h, films: 0.3 m² }
-animals:
-  - { species: neocaridina-davidi, zone: pool, adults: ${adults}, after: 5 d }
-routines:
-  - { do: top-off, every: 3 d }
-  - { do: water-change, share: 20 %, water: hard-tap, every: 14 d }
-`;
+/** Bright, without plants, its stones well grown over; nobody feeds. */
+const filmPool = (adults: number): string =>
+  shrimpPool({
+    adults,
+    after: 5,
+    handles: 15,
+    algae: 3,
+    warmth: 23,
+    lamp: '{ name: Lamp, power: 8 W, lumens: 700 lm, on: 10:00, lit: 8 h }',
+  });
 
 describe('a crowded pool (common practice, no source)', () => {
   it(
     'without extra feed outgrazes its film and starves, a sparse one does neither',
     () => {
       const grazed = (adults: number): { film: number; starved: number; left: number } => {
-        const { plan, findings } = openEnclosure(filmPool(adults), 'film.yaml');
-        if (!plan) throw new Error(findings.map(({ message }) => message).join('; '));
-        const { died, adults: living } = courseOf(plan, 'neocaridina-davidi', 120);
-        const prepared = prepareOutlook(plan, { days: 120, members: 2, seed: 1 });
-        const at = prepared.setting.seriesIds.indexOf('attachedAlgae');
-        const late = expectedRun(prepared).series[at]!.subarray(60);
+        const kept = keep(planOfFile(filmPool(adults)), 120);
+        const late = kept.course('attachedAlgae')!.subarray(60);
         const film = late.reduce((sum, value) => sum + value, 0) / late.length;
-        return { film, starved: died.starvation / adults, left: living[119]! / adults };
+        const left = last(kept.course('population:neocaridina-davidi:adult')) / adults;
+        return { film, starved: deathsIn(kept).starvation / adults, left };
       };
       const sparse = grazed(4);
       const crowd = grazed(300);

@@ -1,7 +1,7 @@
-import { checkEnclosure, readEnclosure } from '@shoreglass/contract';
-import { expectedRun, type Plan, prepareOutlook, type SeriesId } from '@shoreglass/engine';
+import type { Plan } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { type Kept, keep, last, planOfFile } from './kept-files.ts';
 
 const DAYS = 100;
 const DUCKWEED = '  - { plant: lemna-minor, zone: pool, cover: 20 % }\n';
@@ -17,27 +17,10 @@ function planOf(plants: string, care = ''): Plan {
     .replace('lumens: 3100 lm', 'lumens: 9000 lm')
     .replace('amount: 0.12 g', 'amount: 1 g')
     .replace('\nroutines:\n', `\nroutines:\n${care}`);
-  const read = readEnclosure(text, 'beck-bank.yaml');
-  if (read.document === undefined) throw new Error(JSON.stringify(read.problems));
-  const { plan, findings } = checkEnclosure(read.document);
-  if (!plan) throw new Error(JSON.stringify(findings));
-  return plan;
+  return planOfFile(text);
 }
 
-interface Kept {
-  readonly plan: Plan;
-  readonly record: ReturnType<typeof expectedRun>;
-  readonly course: (id: SeriesId) => Float64Array | undefined;
-}
-
-function keep(plants: string, care?: string): Kept {
-  const plan = planOf(plants, care);
-  const prepared = prepareOutlook(plan, { days: DAYS, members: 2, seed: 1 });
-  const record = expectedRun(prepared);
-  return { plan, record, course: (id) => record.series[prepared.setting.seriesIds.indexOf(id)] };
-}
-
-const last = (course: Float64Array | undefined): number => course?.at(-1) ?? Number.NaN;
+const kept = (plants: string, care?: string): Kept => keep(planOf(plants, care), DAYS);
 
 describe('plants on the water and in wet ground, in a whole enclosure', () => {
   let bare: Kept;
@@ -45,10 +28,10 @@ describe('plants on the water and in wet ground, in a whole enclosure', () => {
   let cut: Kept;
   let margin: Kept;
   beforeAll(() => {
-    bare = keep('  - { plant: hypnum-cupressiforme, zone: bank, cover: 35 % }\n');
-    floating = keep(DUCKWEED);
-    cut = keep(DUCKWEED, CUT);
-    margin = keep(SWEET_FLAG);
+    bare = kept('  - { plant: hypnum-cupressiforme, zone: bank, cover: 35 % }\n');
+    floating = kept(DUCKWEED);
+    cut = kept(DUCKWEED, CUT);
+    margin = kept(SWEET_FLAG);
   });
 
   test('every balance closes to 1e-10', () => {

@@ -1,18 +1,9 @@
-import { animalTraitsOf, checkEnclosure, readEnclosure } from '@shoreglass/contract';
-import {
-  DEATH_CAUSES,
-  type DeathCause,
-  expectedRun,
-  type Plan,
-  prepareOutlook,
-  type SeriesId,
-  type TraitValues,
-} from '@shoreglass/engine';
+import { animalTraitsOf } from '@shoreglass/contract';
+import type { Plan, TraitValues } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { describe, expect, test } from 'vitest';
 import { airHazard } from '../packages/engine/src/life/air-stress.ts';
-import { bookReader } from '../packages/engine/src/outlook/book-reader.ts';
-import { POPULATION_ENTRIES } from '../packages/engine/src/run/block-book.ts';
+import { deathsIn, type Kept, keep, planOfFile } from './kept-files.ts';
 
 interface Given {
   readonly animals: string;
@@ -55,40 +46,16 @@ ${animals}
 routines:
   - { do: top-off, every: 2 d }
 ${routines}`;
-  const read = readEnclosure(text, 'bare-box.yaml');
-  if (read.document === undefined) throw new Error(JSON.stringify(read.problems, undefined, 1));
-  const { plan, findings } = checkEnclosure(read.document);
-  if (!plan)
-    throw new Error(
-      JSON.stringify(
-        findings.filter(({ severity }) => severity === 'blocking'),
-        undefined,
-        1,
-      ),
-    );
-  return plan;
+  return planOfFile(text);
 }
 
-interface Lived {
-  readonly deaths: Readonly<Record<DeathCause, number>>;
-  readonly course: (id: SeriesId) => Float64Array | undefined;
-  readonly closure: Readonly<Record<string, number>>;
+interface Lived extends Kept {
+  readonly deaths: ReturnType<typeof deathsIn>;
 }
 
 function live(given: Given, days: number): Lived {
-  const prepared = prepareOutlook(planOf(given), { days, members: 2, seed: 1 });
-  const record = expectedRun(prepared);
-  const { shape } = bookReader(prepared);
-  const deaths = Object.fromEntries(DEATH_CAUSES.map((cause) => [cause, 0])) as Record<DeathCause, number>;
-  for (let row = 0; row < record.bookRows.length; row += shape.rowLength)
-    for (let p = 0; p < shape.populations; p += 1)
-      for (const [at, cause] of DEATH_CAUSES.entries())
-        deaths[cause] += record.bookRows[row + shape.populationOffset + p * POPULATION_ENTRIES + 1 + at]!;
-  return {
-    deaths,
-    course: (id) => record.series[prepared.setting.seriesIds.indexOf(id)],
-    closure: record.closure,
-  };
+  const kept = keep(planOf(given), days);
+  return { ...kept, deaths: deathsIn(kept) };
 }
 
 const GUPPIES = (after: string, adults = 12): string =>
@@ -126,7 +93,7 @@ describe('copper from pipes', () => {
   test('stays in the water, is concentrated by evaporation alone, and closes', () => {
     const course = piped.course('copper');
     expect(course?.[0]).toBeCloseTo(60, 0);
-    expect(Math.abs(piped.closure.copper!)).toBeLessThan(1e-10);
+    expect(Math.abs(piped.record.closure.copper)).toBeLessThan(1e-10);
   });
   test('kills amphipods in soft water within days, and is not recorded where no water names it', () => {
     expect(piped.deaths.copper).toBeGreaterThan(25);
