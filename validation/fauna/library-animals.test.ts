@@ -17,12 +17,12 @@ const animals = Object.values(library.data.organisms);
 
 describe('traits of the library', () => {
   it.each(animals.map(({ id }) => id))('of %s agree with each other in 500 draws', (id) => {
-    const { animal } = speciesOf(id)!;
     const random = createRandom(1, id);
-    const { priors } = animalTraitsOf(animal).traits;
+    const { traits } = animalTraitsOf(speciesOf(id)!.animal);
+    const { priors } = traits;
     for (let draw = 0; draw < 500; draw += 1) {
       const values = Object.fromEntries(TRAIT_IDS.map((trait) => [trait, drawPrior(priors[trait], random)]));
-      const { energetics } = createLivingPopulation({ id, traits: animalTraitsOf(animal).traits }, values);
+      const { energetics } = createLivingPopulation({ id, traits }, values);
       expect(energetics.assimilation).toBeGreaterThan(0);
     }
   });
@@ -30,12 +30,10 @@ describe('traits of the library', () => {
   it.each(animals.map(({ id }) => id))(
     'of %s let an egg cost no more than half its mother, a piece no more than all of it',
     (id) => {
-      const { energetics } = createLivingPopulation(
-        { id, traits: animalTraitsOf(speciesOf(id)!.animal).traits },
-        speciesOf(id)!.traits,
-      );
+      const { animal, traits } = speciesOf(id)!;
+      const { energetics } = createLivingPopulation({ id, traits: animalTraitsOf(animal).traits }, traits);
       const body = (1 + energetics.store) * energetics.carbonPerCube * energetics.puberty ** 3;
-      const most = speciesOf(id)!.animal.mating === 'division' ? 1 : 0.5;
+      const most = animal.mating === 'division' ? 1 : 0.5;
       expect(energetics.eggCarbon).toBeLessThan(most * body);
     },
   );

@@ -33,8 +33,7 @@ function dryPartOf({ lifeHistory }: Organism): number | undefined {
 export function speciesOf(taxon: string): Species | undefined {
   const animal = Object.hasOwn(library.data.organisms, taxon) ? library.organism(taxon) : undefined;
   if (!animal) return undefined;
-  const traits = Object.fromEntries(
-    TRAIT_IDS.map((id) => [id, animalTraitsOf(animal).traits.priors[id].median]),
-  ) as TraitValues;
+  const { priors } = animalTraitsOf(animal).traits;
+  const traits = Object.fromEntries(TRAIT_IDS.map((id) => [id, priors[id].median])) as TraitValues;
   return { animal, traits, dryPart: DRY_PART[taxon] ?? dryPartOf(animal) };
 }
