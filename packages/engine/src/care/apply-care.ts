@@ -105,7 +105,7 @@ export function applyCare(world: World, book: Book, care: SingleCare): void {
       return;
     case 'remove animals':
       book.care(world, 'animals added or taken', () => {
-        world.life.remove(care.population, care.stage, care.count, world.values);
+        world.life.remove(care.population, care, world.values);
         bringShells(world);
       });
       return;

@@ -22,9 +22,9 @@ export interface PestOptions {
   readonly members: number;
   readonly seed: number;
   readonly hunters?: readonly Hunter[];
-  /** Most animals of each stage that a week's bait takes out; 20 when left out. */
+  /** Most animals of each stage that a week's bait or traps hold; 20 when left out. */
   readonly baitTakes?: number;
-  /** Day of the run on which hunters come and baits begin; 0 when left out. Feed is halved from the first day. */
+  /** Day of the run on which it is noticed: hunters come, less feed is given and baits begin; 0 when left out. */
   readonly from?: number;
 }
 
@@ -59,23 +59,28 @@ export interface PestAnswer {
 const LESS = 0.5;
 const WEEK = 7;
 const BAIT_TAKES = 20;
+/** Part of those there that a bait of one night finds, and sticky traps in a week [1]. @source assumed: common practice, no source */
+export const PEST_FINDS = { bait: 0.3, traps: 0.5 } as const;
 
 interface Remedy extends Pick<PestAnswer, 'kind' | 'name' | 'hunter'> {
   readonly change: PlanChange;
 }
 
+const STAGES_TAKEN = { bait: ['adult', 'juvenile'], traps: ['adult'] } as const;
+
 function baits(
   population: string,
-  stages: readonly ('adult' | 'juvenile')[],
+  kind: 'bait' | 'traps',
   { days, from = 0, baitTakes: count = BAIT_TAKES }: PestOptions,
 ): Action[] {
   const weeks = Math.max(0, Math.ceil((days - from) / WEEK) - 1);
   return Array.from({ length: weeks }, (_, week) => from + (week + 1) * WEEK).flatMap((day) =>
-    stages.map((stage) => ({
+    STAGES_TAKEN[kind].map((stage) => ({
       kind: 'remove animals' as const,
       population,
       stage,
       count,
+      finds: PEST_FINDS[kind],
       day,
     })),
   );
@@ -96,7 +101,13 @@ function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
   return [
     { kind: 'nothing', name: 'nothing is done', change: base },
     ...(feeds
-      ? [{ kind: 'less feed' as const, name: 'half the feed', change: { ...base, feedShare: LESS } }]
+      ? [
+          {
+            kind: 'less feed' as const,
+            name: 'half the feed',
+            change: { ...base, feedShare: LESS, feedFrom: from },
+          },
+        ]
       : []),
     ...(plan.devices.mister && needsWetGround
       ? [{ kind: 'drier ground' as const, name: 'half the mist', change: { ...base, mistShare: LESS } }]
@@ -104,13 +115,13 @@ function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
     flies
       ? {
           kind: 'traps' as const,
-          name: `sticky traps, at most ${baitTakes} flies a week`,
-          change: { ...base, actions: baits(pest, ['adult'], options) },
+          name: `sticky traps, half of the flies there a week, at most ${baitTakes}`,
+          change: { ...base, actions: baits(pest, 'traps', options) },
         }
       : {
           kind: 'bait' as const,
-          name: `a bait a week, at most ${baitTakes} adults and ${baitTakes} young taken out`,
-          change: { ...base, actions: baits(pest, ['adult', 'juvenile'], options) },
+          name: `a bait a week, three in ten of those there, at most ${baitTakes} adults and ${baitTakes} young`,
+          change: { ...base, actions: baits(pest, 'bait', options) },
         },
     ...hunters.map(({ population: { id, name }, adults }) => ({
       kind: 'hunter' as const,
@@ -148,7 +159,7 @@ function checkPest(
 
 /**
  * Asks what can be done against a population that has become a pest: nothing, half the feed, half the mist against those
- * that need wet ground, a weekly bait or sticky traps for flies, each hunter offered. The same members live through each answer with the same random numbers. What hunters do afterwards shows in
+ * that need wet ground, a weekly bait or sticky traps for flies, which find a part of those there up to what they hold, each hunter offered. The same members live through each answer with the same random numbers. What hunters do afterwards shows in
  * `others`: their own numbers, and those of everybody else they can catch.
  * @param pest id of a population of the plan
  * @throws RangeError for a population the plan has not, or options out of range

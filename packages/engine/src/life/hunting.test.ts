@@ -27,9 +27,10 @@ interface Given {
   readonly prey?: Partial<TraitValues>;
   readonly kind?: 'crustaceans' | 'snails';
   readonly hunters?: number;
+  readonly preys?: number;
 }
 
-function tankOf({ hunter = {}, prey = {}, kind = 'crustaceans', hunters = 4 }: Given): Tank {
+function tankOf({ hunter = {}, prey = {}, kind = 'crustaceans', hunters = 4, preys = 300 }: Given): Tank {
   return createTank({
     populations: [
       populationOf(
@@ -44,7 +45,7 @@ function tankOf({ hunter = {}, prey = {}, kind = 'crustaceans', hunters = 4 }: G
       ),
       populationOf(
         'prey',
-        [{ stage: 'adult', count: 300 }],
+        [{ stage: 'adult', count: preys }],
         { ...PREY, ...prey },
         {
           mating: 'two sexes',
@@ -94,6 +95,18 @@ describe('hunting', () => {
     const inPlants = eaten(planted, 10);
     expect(inGravel).toBeLessThan(open);
     expect(inPlants).toBeLessThan(0.9 * inGravel);
+  });
+
+  it('finds scarce prey by the ground it searches, and is sated all the same where prey abounds', () => {
+    const day = (search: number, prey: number): number => {
+      const tank = tankOf({ hunter: { search }, prey: { hiding: 0 }, hunters: 1, preys: prey });
+      return eaten(tank, 1) / prey;
+    };
+    // One hunter of 12 to 25 mm clears up to 0.005 m2 of the 0.5 m2 a day, by the square of its length.
+    expect(day(0.005, 1)).toBeLessThan(0.01);
+    expect(day(0.005, 1)).toBeGreaterThan((0.01 * 12 * 12) / (25 * 25));
+    expect(day(0.01, 1) / day(0.005, 1)).toBeCloseTo(2, 1);
+    expect(day(100, 1e5) / day(10, 1e5)).toBeCloseTo(1, 1);
   });
 
   it('never takes more than there is', () => {

@@ -382,14 +382,31 @@ describe('adding and removing', () => {
     for (const demography of ['expected', createRandom(1, 'care')] as const) {
       const { life, values } = tankOf({ demography, founders: 40 });
       const carbon = values[VARIABLE_INDEX.animalCarbon]!;
-      expect(life.remove('grazer', 'adult', 10, values)).toBe(10);
+      expect(life.remove('grazer', { stage: 'adult', count: 10 }, values)).toBe(10);
       expect(life.count(0, ADULT)).toBeCloseTo(30, 12);
       expect(values[VARIABLE_INDEX.animalCarbon]).toBeLessThan(carbon);
       life.add('grazer', 'juvenile', 5, values);
       expect(life.count(0, JUVENILE)).toBe(5);
-      expect(life.remove('grazer', 'adult', 1000, values)).toBeCloseTo(30, 12);
+      expect(life.remove('grazer', { stage: 'adult', count: 1000 }, values)).toBeCloseTo(30, 12);
       expect(life.count(0, ADULT)).toBe(0);
     }
+  });
+
+  it('by a bait that finds a part of them takes ever fewer, and no more than it holds', () => {
+    const bait = { stage: 'adult', count: 20, finds: 0.3 } as const;
+    const expected = tankOf({ founders: 90 });
+    expect(expected.life.remove('grazer', bait, expected.values)).toBe(20);
+    expect(expected.life.remove('grazer', { ...bait, count: 50 }, expected.values)).toBeCloseTo(21, 9);
+    expect(expected.life.remove('grazer', bait, expected.values)).toBeCloseTo(0.3 * 49, 9);
+    // Drawn: whole animals, three of ten in the mean (z-test at four standard errors), now and then none of the last.
+    const taken = Array.from({ length: 400 }, (_, seed) => {
+      const { life, values } = tankOf({ demography: createRandom(seed, 'bait'), founders: 10 });
+      return life.remove('grazer', bait, values);
+    });
+    const mean = taken.reduce((sum, each) => sum + each, 0) / taken.length;
+    expect(taken.every(Number.isInteger)).toBe(true);
+    expect(Math.abs(mean - 3)).toBeLessThan(4 * Math.sqrt(2.1 / taken.length));
+    expect(Math.min(...taken)).toBe(0);
   });
 
   it('takes carried eggs out with their mothers', () => {
@@ -397,7 +414,7 @@ describe('adding and removing', () => {
     passDays(tank, 30, AMPLE);
     const eggs = tank.life.count(0, BROODED);
     const adults = tank.life.count(0, ADULT);
-    tank.life.remove('grazer', 'adult', adults / 2, tank.values);
+    tank.life.remove('grazer', { stage: 'adult', count: adults / 2 }, tank.values);
     expect(tank.life.count(0, BROODED)).toBeCloseTo(eggs / 2, 8);
   });
 

@@ -1,4 +1,5 @@
 import type { Random } from '../numerics/random.ts';
+import type { Removal } from '../plan/care.ts';
 import type { Population } from '../plan/plan.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import { VARIABLE_INDEX } from '../variables/variables.ts';
@@ -48,7 +49,7 @@ export interface Life {
   /** Puts animals in; the caller books the change of the animal pools as input. @throws Error for an unknown population. */
   add(population: string, stage: 'juvenile' | 'adult', count: number, values: Float64Array): void;
   /** Takes animals out, at most those there are, and returns how many; the caller books the change as output. */
-  remove(population: string, stage: 'juvenile' | 'adult', count: number, values: Float64Array): number;
+  remove(population: string, removal: Removal, values: Float64Array): number;
   /**
    * Sets the grazing drivers [1/s] from what lies on the ground, for the coming day, or for a stretch of it in which
    * animals eat at these paces over their mean of the day.
@@ -259,8 +260,8 @@ export function createLife(
       addAnimals(named(population), stage, count);
       changed(named(population), values);
     },
-    remove(population, stage, count, values) {
-      const removed = removeAnimals(named(population), stage, count, strategy);
+    remove(population, removal, values) {
+      const removed = removeAnimals(named(population), removal, strategy);
       changed(named(population), values);
       return removed;
     },

@@ -13,6 +13,8 @@ import { expectedDraw, memberDraw } from './prepare.ts';
 export interface PlanChange {
   /** Part of every feeding that is still given [0..1]; all of it when left out. */
   readonly feedShare?: number;
+  /** Day from which that part is given [d]; the first when left out. */
+  readonly feedFrom?: number;
   /** Part of the mist that is still sprayed [0..1]; all of it when left out. */
   readonly mistShare?: number;
   readonly without?: readonly string[];
@@ -56,14 +58,33 @@ export interface TrialRequest {
  */
 export type Inquiry<Answer> = Generator<TrialRequest, Answer, readonly (readonly TrialRun[])[]>;
 
+type FeedChange = Pick<PlanChange, 'feedShare' | 'feedFrom'>;
+
+function lessFed(action: Action, { feedShare = 1, feedFrom = 0 }: FeedChange): Action {
+  if (action.kind !== 'feed' || feedShare === 1 || action.day < feedFrom) return action;
+  return { ...action, mass: feedShare * action.mass };
+}
+
+/** A routine of feeding up to the day from which less is given, and from then on. */
+function lessFedRoutine(routine: Routine, { feedShare = 1, feedFrom = 0 }: FeedChange): Routine[] {
+  if (routine.kind !== 'feed' || feedShare === 1) return [routine];
+  const { firstDay, everyDays, mass, lastDay = Number.POSITIVE_INFINITY } = routine;
+  const less = { ...routine, mass: feedShare * mass };
+  if (feedFrom <= firstDay) return [less];
+  if (feedFrom > lastDay) return [routine];
+  const next = firstDay + Math.ceil((feedFrom - firstDay) / everyDays) * everyDays;
+  return [
+    { ...routine, lastDay: feedFrom - 1 },
+    { ...less, firstDay: next },
+  ];
+}
+
 /** A plan with a change made. Everything else, the random numbers of members included, stays. @source derived */
 export function changedPlan(
   plan: Plan,
-  { feedShare = 1, mistShare = 1, without = [], pieces = [], populations = [], actions = [] }: PlanChange,
+  { mistShare = 1, without = [], pieces = [], populations = [], actions = [], ...change }: PlanChange,
 ): Plan {
   const left = plan.hardscape.filter(({ id }) => !without.includes(id));
-  const fed = <Care extends Routine | Action>(care: Care): Care =>
-    care.kind === 'feed' && feedShare !== 1 ? { ...care, mass: feedShare * care.mass } : care;
   const { mister } = plan.devices;
   return {
     ...plan,
@@ -72,8 +93,10 @@ export function changedPlan(
       : {}),
     hardscape: [...left, ...pieces],
     populations: [...plan.populations, ...populations],
-    routines: plan.routines.map(fed),
-    actions: [...plan.actions.map(fed), ...actions].sort((a, b) => a.day - b.day),
+    routines: plan.routines.flatMap((routine) => lessFedRoutine(routine, change)),
+    actions: [...plan.actions.map((action) => lessFed(action, change)), ...actions].sort(
+      (a, b) => a.day - b.day,
+    ),
   };
 }
 

@@ -13,10 +13,22 @@ export interface FeedComposition {
   readonly meaty?: number;
 }
 
-/** Care that repeats every `everyDays`, first on `firstDay` of the run (0 is the first day). */
-export type Routine = RepeatedCare & { readonly everyDays: number; readonly firstDay: number };
+/** Care that repeats every `everyDays`, first on `firstDay` of the run (0 is the first day) and not after `lastDay`. */
+export type Routine = RepeatedCare & {
+  readonly everyDays: number;
+  readonly firstDay: number;
+  readonly lastDay?: number;
+};
 /** Care done once, on `day` of the run. */
 export type Action = SingleCare & { readonly day: number };
+
+/** Animals taken out: of one stage, at most so many. */
+export interface Removal {
+  readonly stage: 'juvenile' | 'adult';
+  readonly count: number;
+  /** Part of those there that a bait or a trap finds [0..1]; left out: all, as far as `count` goes. */
+  readonly finds?: number;
+}
 
 export type RepeatedCare =
   | {
@@ -41,13 +53,8 @@ export type RepeatedCare =
       /** Cuttings stay and rot instead of leaving the glass. */
       readonly left?: boolean;
     }
-  /** As many are taken out as are there, up to `count`. */
-  | {
-      readonly kind: 'remove animals';
-      readonly population: string;
-      readonly stage: 'juvenile' | 'adult';
-      readonly count: number;
-    };
+  /** As many are taken out as are found, up to `count`. */
+  | ({ readonly kind: 'remove animals'; readonly population: string } & Removal);
 
 export type SingleCare =
   | RepeatedCare
@@ -74,3 +81,11 @@ export type SingleCare =
       readonly nitrogen: number;
       readonly phosphorus: number;
     };
+
+/** Days of a run on which a routine is due, in order. `derived`. */
+export function dueDays({ everyDays, firstDay, lastDay }: Routine, days: number): number[] {
+  const due: number[] = [];
+  const end = Math.min(days - 1, lastDay ?? days - 1);
+  for (let day = firstDay; day <= end; day += everyDays) due.push(day);
+  return due;
+}

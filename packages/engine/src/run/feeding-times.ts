@@ -1,6 +1,6 @@
 import { type Activity, activityByLight, type DayLight } from '../life/awake.ts';
 import type { LampSegment } from '../light/surface-light.ts';
-import type { Routine, SingleCare } from '../plan/care.ts';
+import { dueDays, type Routine, type SingleCare } from '../plan/care.ts';
 import type { Plan } from '../plan/plan.ts';
 
 /** A stretch of a day on which feed is given at an hour, with one light and one pace of eating. */
@@ -73,8 +73,7 @@ function dueByDay(plan: Plan, days: number): TimedCare[][] {
     const hour = hourOf(care);
     if (hour !== undefined) byDay[day]?.push({ hour, care });
   };
-  for (const routine of plan.routines)
-    for (let day = routine.firstDay; day < days; day += routine.everyDays) put(day, routine);
+  for (const routine of plan.routines) for (const day of dueDays(routine, days)) put(day, routine);
   for (const action of plan.actions) put(action.day, action);
   for (const due of byDay) due.sort((a, b) => a.hour - b.hour);
   return byDay;

@@ -3,7 +3,7 @@ import type { LandStand } from '../cycle/land-stand.ts';
 import { type Geometry, geometryOf } from '../geometry/geometry.ts';
 import type { Shore } from '../life/drowning.ts';
 import { type LampSegment, lampSegments } from '../light/surface-light.ts';
-import type { SingleCare } from '../plan/care.ts';
+import { dueDays, type SingleCare } from '../plan/care.ts';
 import type { Plan } from '../plan/plan.ts';
 import { type FeedingTimes, feedingTimes, hourOf } from './feeding-times.ts';
 import { landStands } from './land-stands.ts';
@@ -55,7 +55,7 @@ function careByDay(plan: Plan, days: number): SingleCare[][] {
   const byDay = Array.from({ length: days }, (): SingleCare[] => []);
   for (const routine of plan.routines) {
     if (hourOf(routine) !== undefined) continue;
-    for (let day = routine.firstDay; day < days; day += routine.everyDays) byDay[day]?.push(routine);
+    for (const day of dueDays(routine, days)) byDay[day]?.push(routine);
   }
   for (const action of plan.actions) if (hourOf(action) === undefined) byDay[action.day]?.push(action);
   return byDay;

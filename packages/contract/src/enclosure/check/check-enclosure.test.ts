@@ -77,6 +77,11 @@ describe('blocking findings', () => {
       'actions:\n  - { do: add-animals, species: gammarus-pulex, adults: 3, after: 9 d }\nroutines:',
       'not listed under animals',
     ],
+    [
+      'routines:',
+      'routines:\n  - { do: top-off, every: 4 d, after: 60 d, until: 30 d }',
+      'until (30 d) is before after (60 d)',
+    ],
     ['routines:', '  - { species: hyalella-azteca, zone: pool }\nroutines:', 'is there twice'],
   ])('%s as %s', (from, to, message) => {
     const { plan, findings } = changed(from, to);

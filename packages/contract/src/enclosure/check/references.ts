@@ -183,14 +183,17 @@ export function repeatedRemarks({
   ];
 }
 
-/** Animals added or removed later must have an entry of their own, so that their zone and name are known. */
+/**
+ * Animals added or removed later must have an entry of their own, so that their zone and name are known; what repeats must
+ * not end before it begins.
+ */
 export function careRemarks({ animals = [], routines = [], actions = [] }: EnclosureContent): Remark[] {
   const listed = new Set(animals.map(({ species }) => species));
   const lists = [
     ['routines', routines],
     ['actions', actions],
   ] as const;
-  return lists.flatMap(([list, items]) =>
+  const unknown = lists.flatMap(([list, items]) =>
     items.flatMap((care, index): Remark[] =>
       'species' in care && !listed.has(care.species)
         ? [
@@ -204,4 +207,17 @@ export function careRemarks({ animals = [], routines = [], actions = [] }: Enclo
         : [],
     ),
   );
+  const never = routines.flatMap(({ after = 0, until = after }, index): Remark[] =>
+    until < after
+      ? [
+          {
+            severity: 'blocking',
+            path: ['routines', index, 'until'],
+            message: `until (${until} d) is before after (${after} d), so that this is never done`,
+            mend: 'Give a later day, or leave until out to go on to the end.',
+          },
+        ]
+      : [],
+  );
+  return [...unknown, ...never];
 }

@@ -74,16 +74,21 @@ function repeatedOf(content: Repeatable, { library, waterNamed }: CareSources): 
 
 /** One line of the file may be several routines: adults and young are taken out apart. */
 export function routinesOf(content: RoutineContent, sources: CareSources): Routine[] {
-  const times = { everyDays: content.every, firstDay: content.after ?? 0 };
+  const times = {
+    everyDays: content.every,
+    firstDay: content.after ?? 0,
+    ...(content.until === undefined ? {} : { lastDay: content.until }),
+  };
   const care = content.do === 'remove-animals' ? removalOf(content) : [repeatedOf(content, sources)];
   return care.map((each) => ({ ...each, ...times }));
 }
 
-function removalOf(content: Pick<Removal, 'species' | 'adults' | 'juveniles'>): RepeatedCare[] {
+function removalOf(content: Pick<Removal, 'species' | 'adults' | 'juveniles' | 'finds'>): RepeatedCare[] {
   return foundersOf(content).map((founders) => ({
     kind: 'remove animals',
     population: content.species,
     ...founders,
+    ...(content.finds === undefined ? {} : { finds: content.finds }),
   }));
 }
 

@@ -84,12 +84,13 @@ describe('a plan', () => {
 
   it('takes animals out again and again, adults and young apart', () => {
     const line =
-      '  - { do: remove-animals, species: planorbella-duryi, adults: 20, juveniles: 10, every: 7 d, after: 67 d }';
+      '  - { do: remove-animals, species: planorbella-duryi, adults: 20, juveniles: 10, finds: 30 %, every: 7 d, after: 67 d, until: 200 d }';
     const { routines } = planned(text.replace(/^routines:$/m, `routines:\n${line}`));
-    const times = { kind: 'remove animals', population: 'planorbella-duryi', everyDays: 7, firstDay: 67 };
+    const times = { kind: 'remove animals', everyDays: 7, firstDay: 67, lastDay: 200 };
+    const bait = { population: 'planorbella-duryi', finds: 0.3 };
     expect(routines.filter(({ kind }) => kind === 'remove animals')).toEqual([
-      { ...times, stage: 'adult', count: 20 },
-      { ...times, stage: 'juvenile', count: 10 },
+      { ...times, ...bait, stage: 'adult', count: 20 },
+      { ...times, ...bait, stage: 'juvenile', count: 10 },
     ]);
     const stranger = openEnclosure(
       text.replace(/^routines:$/m, `routines:\n${line.replace('planorbella-duryi', 'danio-margaritatus')}`),

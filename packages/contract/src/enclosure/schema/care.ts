@@ -48,6 +48,10 @@ const trim = {
 const every = {
   every: days('Days from one time to the next.', '3 d', '0.25 d', '1000 d'),
   after: days('When it is first done, after the start.', '2 d').optional(),
+  until: days(
+    'Last day on which it may be done, after the start; on to the end when left out.',
+    '60 d',
+  ).optional(),
 };
 const once = { after: days('When it is done, after the start.', '60 d') };
 
@@ -57,7 +61,14 @@ const animals = {
   juveniles: count('Young.', 10_000).optional(),
 };
 
-const removal = { do: done('remove-animals', 'Take animals out.'), ...animals };
+const removal = {
+  do: done('remove-animals', 'Take animals out.'),
+  ...animals,
+  finds: share(
+    'Part of those there that a bait or a trap finds each time; all, up to the numbers given, when left out.',
+    '30 %',
+  ).optional(),
+};
 
 function chosen<const T extends readonly [z.core.$ZodTypeDiscriminable, ...z.core.$ZodTypeDiscriminable[]]>(
   options: T,
