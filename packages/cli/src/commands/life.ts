@@ -19,16 +19,17 @@ import { progressLine } from '../print/progress.ts';
 import { allMembers } from '../run/members.ts';
 import { readPlanAndContent } from '../run/read-enclosure.ts';
 import { wholeNumber } from '../whole-number.ts';
+import { type FeedingChoice, feedingChoice, withFeedingOptions } from './feeding-options.ts';
 import { showLifeTable } from './life-table.ts';
 
-interface LifeOptions {
+interface LifeOptions extends FeedingChoice {
   readonly days: number;
   readonly members: number;
   readonly seed: number;
   readonly add?: Wanted;
   readonly hold?: readonly Wanted[];
   readonly pest?: string;
-  readonly from: number;
+  readonly from?: number;
   readonly animal?: string;
   readonly temperature?: string;
   readonly json: boolean;
@@ -44,7 +45,9 @@ function wantedOf(text: string): Wanted {
   const [species = '', number = ''] = text.split(':');
   const count = Number(number);
   if (!species || !(Number.isInteger(count) && count >= 1 && count <= 10_000))
-    throw new BadInput(`'${text}' is not a species and a number; write it as hyalella-azteca:20`);
+    throw new BadInput(
+      `'${text}' is not a species and a number from 1 to 10000. Write it as hyalella-azteca:20.`,
+    );
   try {
     library.organism(species);
   } catch (error) {
@@ -59,31 +62,37 @@ function speciesOf(text: string): string {
   return wantedOf(`${text}:1`).species;
 }
 
+/** The population of a pest. @throws BadInput when it does not live there */
+function pestIn(plan: Plan, species: string): Plan['populations'][number] {
+  const pest = plan.populations.find(({ id }) => id === species);
+  if (pest) return pest;
+  const here = plan.populations.map(({ id }) => id).join(', ');
+  throw new BadInput(
+    `--pest: ${species} does not live in this enclosure${here ? ` (${here} do)` : ''}. Put it into the file under animals; a few that came along with plants will do.`,
+  );
+}
+
 function pestAnswers(
   plan: Plan,
   species: string,
-  { days, members, seed, from }: LifeOptions,
+  { days, members, seed, from = PEST_NOTICED }: LifeOptions,
 ): LifeAnswers['pest'] {
-  const animal = library.organism(species);
-  const pest = plan.populations.find(({ id }) => id === species);
-  if (!pest)
-    throw new BadInput(
-      `${species} does not live in this enclosure; put it into the file under animals (a few that came along with plants will do)`,
-    );
   return {
     species,
-    name: animal.name,
+    name: library.organism(species).name,
     answers: answersToPest(plan, species, {
       days,
       members: Math.min(members, MEMBERS_TO_COMPARE),
       seed,
-      hunters: huntersOf(pest, library),
+      hunters: huntersOf(pestIn(plan, species), library),
       from: Math.min(from, days - 1),
     }),
   };
 }
 
 const WIDEST = 100;
+/** Day on which a pest is noticed, where nothing else is said. */
+const PEST_NOTICED = 60;
 const MEMBERS_TO_COMPARE = 16;
 
 function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
@@ -103,7 +112,7 @@ function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
   const targets: TargetAdults = Object.fromEntries(
     (hold ?? []).map(({ species, count }) => [species, count]),
   );
-  const feeding = hold ? feedingPlan(plan, targets) : undefined;
+  const feeding = hold ? feedingPlan(plan, targets, feedingChoice(options, true)) : undefined;
   return {
     ...(addition ? { addition } : {}),
     ...(feeding ? { feeding } : {}),
@@ -111,23 +120,41 @@ function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
   };
 }
 
+/** What is asked of the one kind of question only, and given with the other. */
+const OF_A_FILE = ['add', 'hold', 'pest', 'from', 'place', 'at'] as const;
+
+/** Refuses options that would be passed over in silence. @throws BadInput */
+function refuseMixed(file: string | undefined, options: LifeOptions): void {
+  const { animal, temperature, pest, from } = options;
+  if (animal === undefined) {
+    if (file === undefined) throw new BadInput('Give an enclosure file, or --animal with one animal.');
+    if (temperature !== undefined)
+      throw new BadInput('--temperature goes with --animal; an enclosure file has its own climate.');
+    if (from !== undefined && pest === undefined)
+      throw new BadInput('--from goes with --pest: name the species that grows too many.');
+    return;
+  }
+  if (file !== undefined)
+    throw new BadInput('Give an enclosure file, or --animal with one animal, not both.');
+  const astray = OF_A_FILE.find((option) => options[option] !== undefined);
+  if (astray) throw new BadInput(`--${astray} needs an enclosure file; leave it out, or --animal.`);
+}
+
 async function showLife(file: string | undefined, options: LifeOptions): Promise<void> {
   const { animal, temperature } = options;
   const columns = Math.min(process.stdout.columns ?? 80, WIDEST);
-  if (animal !== undefined) {
-    if (file !== undefined)
-      throw new BadInput('give an enclosure file, or --animal with one animal, not both');
+  refuseMixed(file, options);
+  if (animal !== undefined || file === undefined) {
     showLifeTable(
-      { animal, json: options.json, ...(temperature === undefined ? {} : { temperature }) },
+      { animal: animal ?? '', json: options.json, ...(temperature === undefined ? {} : { temperature }) },
       columns,
     );
     return;
   }
-  if (temperature !== undefined)
-    throw new BadInput('--temperature goes with --animal; a file has its own climate');
-  if (file === undefined) throw new BadInput('give an enclosure file, or --animal with one animal');
+  feedingChoice(options, options.hold !== undefined);
   const { plan, content } = readPlanAndContent(file);
-  const { days, members, seed, add, json } = options;
+  const { days, members, seed, add, pest, json } = options;
+  if (pest !== undefined) pestIn(plan, pest);
   const inhabitants = inhabitantsOf(content, library);
   const joined =
     add && !inhabitants.some(({ id }) => id === add.species)
@@ -145,7 +172,7 @@ async function showLife(file: string | undefined, options: LifeOptions): Promise
 
 /** `shoreglass life FILE`: who can live together, what they eat, how many there will be. */
 export function addLife(program: Command): void {
-  program
+  const command = program
     .command('life')
     .description('tell who can live together in an enclosure, what each food carries, how many there will be')
     .argument('[file]', 'enclosure file (YAML), or the name of an example; none with --animal')
@@ -157,13 +184,13 @@ export function addLife(program: Command): void {
       '--hold <species:N>',
       'find how to feed so that N adults are held; may be given several times',
       (text: string, before: readonly Wanted[] = []) => [...before, wantedOf(text)],
-    )
+    );
+  withFeedingOptions(command)
     .option('--pest <species>', 'compare what can be done against a species that grows too many', speciesOf)
     .option(
       '--from <day>',
-      'with --pest: day of the run on which hunters come and baits begin',
+      `with --pest: day of the run on which hunters come and baits begin; ${PEST_NOTICED} when left out`,
       wholeNumber(0, 1499),
-      60,
     )
     .option(
       '--animal <species>',
