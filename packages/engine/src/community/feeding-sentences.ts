@@ -20,11 +20,24 @@ function clockTime(hour: number): string {
   return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 }
 
+/** Less than this cannot be weighed out at home [kg]. */
+const UNWEIGHABLE = 1e-6;
+/** Below this a dose is told in milligrams [kg]. */
+const SMALL = 1e-5;
+
+function massText(mass: number): string {
+  return mass < SMALL
+    ? `${Number((mass * 1e6).toPrecision(2))} mg`
+    : `${Number((mass * 1e3).toPrecision(2))} g`;
+}
+
 function doseSentence({ mass, feedName, everyDays, onLand, hour }: Found): string {
   if (mass <= 0) return 'They are held without any feed, by what the enclosure grows.';
   const every = everyDays === 1 ? 'every day' : `every ${everyDays} days`;
+  if (mass < UNWEIGHABLE)
+    return `They are held nearly without feed, by what the enclosure grows: less than 1 mg of ${feedName} ${every} is enough.`;
   const at = hour === undefined ? '' : ` at ${clockTime(hour)}`;
-  return `Give ${(mass * 1000).toPrecision(2)} g of ${feedName} ${every}${at} ${onLand ? 'on the land' : 'into the water'}.`;
+  return `Give ${massText(mass)} of ${feedName} ${every}${at} ${onLand ? 'on the land' : 'into the water'}.`;
 }
 
 /** Numbers over the target from which feed is to be cut once they are there [1]. @source assumed */
