@@ -17,7 +17,7 @@ const FILM = {
   maximumGrowth: 0.5,
   theta: 1.05,
   yield: 0.4,
-  detritusHalf: 0.1,
+  detritusPerFilm: 12,
   oxygenHalf: 0.2,
   decayRate: 0.1,
 };
@@ -56,6 +56,13 @@ describe('bacterial film', () => {
       ]!;
     expect(rate(0.02)).toBeLessThan(rate(0.2));
     expect(rate(0)).toBe(0);
+  });
+
+  it('grows at half the highest rate where detritus is what it asks for, be the surface much or little', () => {
+    for (const darkFilmSurface of [0.5, 500]) {
+      const rates = ratesByName(process, FILM, { ...FED, detritusCarbon: 12, darkFilmSurface });
+      expect(rates['growth of bacterial film']! * DAY).toBeCloseTo(0.25, 6);
+    }
   });
 
   it('stops where its room is filled', () => {

@@ -10,7 +10,7 @@ export interface BacterialFilmParameters {
   readonly maximumGrowth: number;
   readonly theta: number;
   readonly yield: number;
-  readonly detritusHalf: number;
+  readonly detritusPerFilm: number;
   readonly oxygenHalf: number;
   readonly decayRate: number;
 }
@@ -19,12 +19,13 @@ const { nitrogenPerCarbon, phosphorusPerCarbon } = COMPOSITIONS.bacteria;
 
 /**
  * Film of bacteria and their small grazers on every wetted surface, lit or dark, living on detritus:
- * growth = mu20 theta^(T - 20) d/(K_d + d) O2/(K_O + O2) room B, with d the scarcest of detritus carbon, nitrogen and
- * phosphorus per film surface, each counted in the carbon it could build, and room = 1 - the share of the surface that
- * film and attached algae fill (`surface-cover`). Per mol C grown, 1/Y of detritus carbon is taken and 1/Y - 1 burnt; its
+ * growth = mu20 theta^(T - 20) d/(K B + d) O2/(K_O + O2) room B, with d the scarcest of detritus carbon, nitrogen and
+ * phosphorus, each counted in the carbon it could build, and room = 1 - the share of the surface that film and attached
+ * algae fill (`surface-cover`). Scarce is what each of the film finds, so film dwindles with its food and never dies of much
+ * surface. Per mol C grown, 1/Y of detritus carbon is taken and 1/Y - 1 burnt; its
  * nitrogen and phosphorus come from detritus too. Decay returns it to detritus, b20 theta^(T - 20) B.
  * @validity dissolved colour is not its food; what detritus lies where is not told apart
- * @source henze-2000 (growth and yield of heterotrophs), monod-1949; `assumed`: the share of room
+ * @source henze-2000 (yield of heterotrophs; hydrolysis by what lies there per biomass), monod-1949; `assumed`: the share of room
  */
 export const bacterialFilm: Process<BacterialFilmParameters> = {
   id: 'bacterial-film',
@@ -32,11 +33,11 @@ export const bacterialFilm: Process<BacterialFilmParameters> = {
     maximumGrowth: { unit: '1/d', min: 0.05, max: 13, meaning: 'highest growth in a film at 20 degC' },
     theta: { unit: '1', min: 1, max: 1.15, meaning: 'temperature factor of growth and decay per degree' },
     yield: { unit: 'mol C/mol C', min: 0.1, max: 0.7, meaning: 'film grown per detritus taken, as carbon' },
-    detritusHalf: {
-      unit: 'mol C/m²',
-      min: 0.001,
-      max: 2,
-      meaning: 'detritus per film surface at half the highest growth',
+    detritusPerFilm: {
+      unit: 'mol C/mol C',
+      min: 0.05,
+      max: 200,
+      meaning: 'detritus per film at half the highest growth',
     },
     oxygenHalf: { unit: 'mg/L', min: 0.02, max: 2, meaning: 'oxygen at which growth is halved' },
     decayRate: { unit: '1/d', min: 0.005, max: 0.6, meaning: 'decay and sloughing at 20 degC' },
@@ -111,7 +112,7 @@ export const bacterialFilm: Process<BacterialFilmParameters> = {
         rates[offset] =
           rate *
           warmth(values[temperature]!) *
-          monod(food / area, parameters.detritusHalf) *
+          (food / (food + parameters.detritusPerFilm * stock)) *
           monod(concentration(values[oxygen]!, values[volume]!), oxygenHalf) *
           room *
           stock;

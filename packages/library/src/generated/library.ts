@@ -33166,15 +33166,15 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "0.2 to 0.6 on labile matter, Henze et al. 2000; recalled"
     },
-    "detritusHalf": {
-     "value": 0.02,
-     "unit": "mol C/m²",
+    "detritusPerFilm": {
+     "value": 12,
+     "unit": "mol C/mol C",
      "distribution": "lognormal",
      "spread": 2,
-     "min": 0.004,
-     "max": 0.1,
+     "min": 3,
+     "max": 48,
      "basis": "assumed",
-     "source": "0.5 g dry of detritus per film surface, about as much as the film itself"
+     "source": "about half of what rots in the water then passes through film, which settles at a third of the detritus carbon: 0.1 to 1 g dry/m² of what lies open"
     },
     "oxygenHalf": {
      "value": 0.2,
