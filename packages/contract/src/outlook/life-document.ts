@@ -146,6 +146,9 @@ const pest = z.strictObject({
         hunter: z
           .exactOptional(z.strictObject({ id: z.string(), adults: z.number() }))
           .describe('The hunter that is put in, and how many of it.'),
+        finds: z
+          .exactOptional(z.number().min(0).max(1))
+          .describe('Part of those there that the bait or the traps find each week.'),
         pest: spread.describe('Animals on the last day.'),
         course: z.array(z.number()).readonly().describe('Median number of animals, one value a day.'),
         courseLow: z.array(z.number()).readonly().describe('One run in ten has fewer.'),

@@ -44,6 +44,8 @@ export interface PestAnswer {
   readonly name: string;
   /** The hunter that is put in, and how many of it. */
   readonly hunter?: { readonly id: string; readonly adults: number };
+  /** Part of those there that the bait or the traps find each week [0..1]. */
+  readonly finds?: number;
   readonly pest: EffectSpread;
   /** Day by day: median, and 10 and 90 % of the runs [animals]. */
   readonly course: readonly number[];
@@ -60,9 +62,9 @@ const LESS = 0.5;
 const WEEK = 7;
 const BAIT_TAKES = 20;
 /** Part of those there that a bait of one night finds, and sticky traps in a week [1]. @source assumed: common practice, no source */
-export const PEST_FINDS = { bait: 0.3, traps: 0.5 } as const;
+const PEST_FINDS = { bait: 0.3, traps: 0.5 } as const;
 
-interface Remedy extends Pick<PestAnswer, 'kind' | 'name' | 'hunter'> {
+interface Remedy extends Pick<PestAnswer, 'kind' | 'name' | 'hunter' | 'finds'> {
   readonly change: PlanChange;
 }
 
@@ -115,11 +117,13 @@ function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
     flies
       ? {
           kind: 'traps' as const,
+          finds: PEST_FINDS.traps,
           name: `sticky traps, half of the flies there a week, at most ${baitTakes}`,
           change: { ...base, actions: baits(pest, 'traps', options) },
         }
       : {
           kind: 'bait' as const,
+          finds: PEST_FINDS.bait,
           name: `a bait a week, three in ten of those there, at most ${baitTakes} adults and ${baitTakes} young`,
           change: { ...base, actions: baits(pest, 'bait', options) },
         },

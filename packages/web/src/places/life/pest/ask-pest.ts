@@ -11,7 +11,7 @@ import {
 export interface PestWish {
   readonly pest: string;
   readonly baitTakes: number;
-  /** Day of the run on which hunters come and baits begin. */
+  /** Day of the run on which it is noticed: hunters come, baits begin and less feed is given. */
   readonly from: number;
   readonly hunters: readonly Hunter[];
 }

@@ -14,11 +14,23 @@ const sound = {
 const place = { pest: 'planorbella-duryi', zone: 'pool', day: 60, takes: 20 };
 
 describe('an answer to a pest put into the file', () => {
-  it('half the feed halves every feeding, once or again and again', () => {
-    expect(pestEdits(sound as never, { kind: 'less feed' }, place)).toEqual([
+  it('half the feed halves every feeding from that day on, once or again and again', () => {
+    expect(pestEdits(sound as never, { kind: 'less feed' }, { ...place, day: 0 })).toEqual([
       { path: ['routines', 0, 'amount'], value: '0.06 g' },
       { path: ['actions', 0, 'amount'], value: '0.5 g' },
     ]);
+    const value = { do: 'feed', feed: 'flake', amount: '0.06 g', every: '3 d', after: '63 d' };
+    expect(pestEdits(sound as never, { kind: 'less feed' }, { ...place, day: 61 })).toEqual([
+      { path: ['routines', 0, 'until'], value: '60 d' },
+      { path: ['routines', 2], value },
+    ]);
+    const [timed] = [{ ...sound.routines[0], at: 21.5, place: 'land', until: 90 }];
+    expect(
+      pestEdits({ ...sound, routines: [timed] } as never, { kind: 'less feed' }, { ...place, day: 61 })[1],
+    ).toEqual({ path: ['routines', 1], value: { ...value, place: 'land', at: '21:30', until: '90 d' } });
+    expect(
+      pestEdits({ ...sound, routines: [timed] } as never, { kind: 'less feed' }, { ...place, day: 91 }),
+    ).toEqual([]);
   });
 
   it('a hunter comes in as a newcomer, or as more of one who is there', () => {
@@ -46,13 +58,16 @@ describe('an answer to a pest put into the file', () => {
       do: 'remove-animals',
       species: 'planorbella-duryi',
       adults: 20,
+      finds: '30 %',
       every: '7 d',
       after: '67 d',
     };
-    expect(pestEdits(sound as never, { kind: 'bait' }, place)).toEqual([
+    expect(pestEdits(sound as never, { kind: 'bait', finds: 0.3 }, place)).toEqual([
       { path: ['routines', 2], value: { ...value, juveniles: 20 } },
     ]);
-    expect(pestEdits(sound as never, { kind: 'traps' }, place)).toEqual([{ path: ['routines', 2], value }]);
+    expect(pestEdits(sound as never, { kind: 'traps', finds: 0.5 }, place)).toEqual([
+      { path: ['routines', 2], value: { ...value, finds: '50 %' } },
+    ]);
     expect(pestEdits({ ...sound, routines: [] } as never, { kind: 'traps' }, place)[0]?.path).toEqual([
       'routines',
     ]);

@@ -2,7 +2,7 @@ import type { EditValue } from '@shoreglass/contract';
 import type { PestAnswer } from '@shoreglass/engine';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import type { Edit } from '../../../worker/messages.ts';
-import { doseText } from '../food/feeding-edits.ts';
+import { clockText, doseText } from '../food/feeding-edits.ts';
 import { additionEdits } from '../more/addition-edits.ts';
 
 const HALF = 0.5;
@@ -21,20 +21,20 @@ type Sound = Pick<SoundLife, 'animals' | 'routines' | 'actions' | 'mist'>;
 /** The changes of the file by which an answer is done; none for doing nothing. */
 export function pestEdits(
   sound: Sound,
-  { kind, hunter }: Pick<PestAnswer, 'kind' | 'hunter'>,
+  { kind, hunter, finds }: Pick<PestAnswer, 'kind' | 'hunter' | 'finds'>,
   place: PestPlace,
 ): Edit[] {
   switch (kind) {
     case 'nothing':
       return [];
     case 'less feed':
-      return halvedFeed(sound);
+      return halvedFeed(sound, place.day);
     case 'drier ground':
       return halvedMist(sound);
     case 'bait':
-      return takenOut(sound, place, { adults: place.takes, juveniles: place.takes });
+      return takenOut(sound, place, { adults: place.takes, juveniles: place.takes, ...found(finds) });
     case 'traps':
-      return takenOut(sound, place, { adults: place.takes });
+      return takenOut(sound, place, { adults: place.takes, ...found(finds) });
     case 'hunter':
       return hunter
         ? additionEdits(sound, {
@@ -47,12 +47,47 @@ export function pestEdits(
   }
 }
 
-function halvedFeed(sound: Sound): Edit[] {
-  return (['routines', 'actions'] as const).flatMap((list) =>
-    sound[list].flatMap((care, at) =>
-      care.do === 'feed' ? [{ path: [list, at, 'amount'], value: doseText(HALF * care.amount) }] : [],
-    ),
+const found = (finds?: number): Readonly<Record<string, string>> =>
+  finds === undefined ? {} : { finds: `${Math.round(100 * finds)} %` };
+
+/** From a day on half of each feeding: a routine that began before ends there, and one of half as much goes on. */
+function halvedFeed({ routines, actions }: Sound, day: number): Edit[] {
+  const edits: Edit[] = [];
+  let added = routines.length;
+  for (const [at, care] of routines.entries()) {
+    const { after = 0 } = care;
+    if (care.do !== 'feed' || (care.until ?? day) < day) continue;
+    const amount = doseText(HALF * care.amount);
+    if (after >= day) {
+      edits.push({ path: ['routines', at, 'amount'], value: amount });
+      continue;
+    }
+    const next = after + Math.ceil((day - after) / care.every) * care.every;
+    edits.push({ path: ['routines', at, 'until'], value: `${day - 1} d` });
+    edits.push({ path: ['routines', added], value: feedingFrom(care, next, amount) });
+    added += 1;
+  }
+  const later = actions.flatMap((care, at) =>
+    care.do === 'feed' && care.after >= day
+      ? [{ path: ['actions', at, 'amount'], value: doseText(HALF * care.amount) }]
+      : [],
   );
+  return [...edits, ...later];
+}
+
+type Feeding = Extract<Sound['routines'][number], { do: 'feed' }>;
+
+function feedingFrom({ feed, every, place, at, until }: Feeding, day: number, amount: string): EditValue {
+  return {
+    do: 'feed',
+    feed,
+    amount,
+    every: `${every} d`,
+    ...(place === undefined ? {} : { place }),
+    ...(at === undefined ? {} : { at: clockText(at) }),
+    after: `${day} d`,
+    ...(until === undefined ? {} : { until: `${until} d` }),
+  };
 }
 
 function halvedMist({ mist }: Sound): Edit[] {
@@ -64,7 +99,7 @@ function halvedMist({ mist }: Sound): Edit[] {
 function takenOut(
   { routines }: Sound,
   { pest, day }: PestPlace,
-  stages: Readonly<Record<string, number>>,
+  stages: Readonly<Record<string, number | string>>,
 ): Edit[] {
   const removal: EditValue = {
     do: 'remove-animals',

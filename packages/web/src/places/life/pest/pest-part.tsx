@@ -109,7 +109,7 @@ function Pest({ file, document, plan, ready }: PestProps) {
           </select>
         </label>
         <label>
-          <span>Hunters come, baits begin on day of the run</span>
+          <span>Noticed on day of the run</span>
           <input
             className={desk.input}
             inputMode="numeric"
@@ -140,7 +140,7 @@ function Pest({ file, document, plan, ready }: PestProps) {
           <p role="status" className={desk.soft}>
             {problem ??
               (ready
-                ? `That is from ${dateLabel(document.enclosure.startDate, wish.from)}; half the feed from the first day.`
+                ? `From ${dateLabel(document.enclosure.startDate, wish.from)} on hunters hunt, baits lie and less feed is given.`
                 : 'Waiting for the runs of the year …')}
           </p>
         </div>
