@@ -1,23 +1,15 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { type Called, shoreglass } from './cli-test-kit.ts';
 
 const SLOW = 120_000;
 const ANIMALS = join(import.meta.dirname, '../../library/data/organisms');
 const folder = mkdtempSync(join(tmpdir(), 'shoreglass-entry-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-function check(...args: string[]): { status: number | null; stdout: string; stderr: string } {
-  const main = join(import.meta.dirname, 'main.ts');
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    ['--import', 'tsx', main, 'check', ...args],
-    { encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } },
-  );
-  return { status, stdout, stderr };
-}
+const check = (...args: string[]): Called => shoreglass('check', ...args);
 
 describe('check on a file of the library', () => {
   it(

@@ -1,33 +1,19 @@
-import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { aheadDocumentSchema, shapeDocumentSchema, waterDocumentSchema } from '@shoreglass/contract';
 import { library } from '@shoreglass/library';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
+import { shoreglass } from './cli-test-kit.ts';
 
-const BIN = fileURLToPath(new URL('../bin/shoreglass.js', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'shoreglass-cli-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-function shoreglass(...args: string[]) {
-  return spawnSync(process.execPath, [BIN, ...args], {
-    encoding: 'utf8',
-    env: { ...process.env, NO_COLOR: '1' },
-  });
-}
 
 function file(name: string, text: string): string {
   const path = join(folder, name);
   writeFileSync(path, text);
   return path;
 }
-
-beforeAll(() => {
-  const built = fileURLToPath(new URL('../dist/main.js', import.meta.url));
-  if (!existsSync(built)) throw new Error('the command line is not built: npm run build');
-});
 
 describe('ahead', () => {
   const args = ['--days', '20', '--members', '4', '--seed', '3', '--json'];

@@ -1,27 +1,24 @@
-import { spawnSync } from 'node:child_process';
-import { join } from 'node:path';
 import { lifeTableSchema } from '@shoreglass/contract';
 import { expect, it } from 'vitest';
+import { shoreglass } from './cli-test-kit.ts';
 
 const SLOW = 60_000;
-
-function life(...args: string[]): { status: number | null; stdout: string; stderr: string } {
-  const main = join(import.meta.dirname, 'main.ts');
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['--import', 'tsx', main, 'life', ...args], {
-    encoding: 'utf8',
-    env: { ...process.env, NO_COLOR: '1' },
-  });
-  return { status, stdout, stderr };
-}
 
 it(
   'life --animal tells the life table of one animal, in words and as a document',
   () => {
-    const { status, stdout } = life('--animal', 'physella-acuta', '--temperature', '77 °F');
+    const { status, stdout } = shoreglass('life', '--animal', 'physella-acuta', '--temperature', '77 °F');
     expect(status).toBe(0);
     expect(stdout).toContain('By itself with ample food at 25 °C: first young after');
     expect(stdout).toMatch(/numbers double in [\d.]+ days/);
-    const { stdout: json } = life('--animal', 'physella-acuta', '--temperature', '25', '--json');
+    const { stdout: json } = shoreglass(
+      'life',
+      '--animal',
+      'physella-acuta',
+      '--temperature',
+      '25',
+      '--json',
+    );
     const table = lifeTableSchema.strict().parse(JSON.parse(json));
     expect(table.rows[0]).toMatchObject({ age: 0, alive: 1, young: 0 });
     // Of a pond snail by the hundred in its life: Physa acuta lays 30 to 50 eggs a week (common knowledge, no source).
@@ -41,7 +38,7 @@ it(
       [['beck-bank', '--temperature', '20'], 'goes with --animal'],
       [[], 'give an enclosure file'],
     ] as const) {
-      const { status, stderr } = life(...args);
+      const { status, stderr } = shoreglass('life', ...args);
       expect(stderr).toContain(why);
       expect(status).toBe(2);
     }

@@ -1,19 +1,11 @@
-import { spawnSync } from 'node:child_process';
-import { join } from 'node:path';
 import { lifeDocumentSchema } from '@shoreglass/contract';
 import { describe, expect, it } from 'vitest';
+import { type Called, shoreglass } from './cli-test-kit.ts';
 
 const SLOW = 120_000;
 
-function life(...args: string[]): { status: number | null; stdout: string; stderr: string } {
-  const main = join(import.meta.dirname, 'main.ts');
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    ['--import', 'tsx', main, 'life', 'beck-bank', '--days', '30', '--members', '2', ...args],
-    { encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } },
-  );
-  return { status, stdout, stderr };
-}
+const life = (...args: string[]): Called =>
+  shoreglass('life', 'beck-bank', '--days', '30', '--members', '2', ...args);
 
 describe('life', () => {
   it(
@@ -66,6 +58,13 @@ describe('life', () => {
       expect(nobody.status).toBe(2);
       expect(nobody.stderr).toMatch(/holds no animal 'unicorn'/);
       expect(life('--hold', 'hyalella-azteca').status).toBe(2);
+      const late = life('--hold', 'hyalella-azteca:20', '--at', '25:00');
+      expect(late.status).toBe(2);
+      expect(late.stderr).toMatch(/hours and minutes of the day, such as 21:00/);
+      expect(life('--hold', 'hyalella-azteca:20', '--place', 'roof').stderr).toMatch(/Give land or pool/);
+      const idle = life('--place', 'land', '--at', '21:00');
+      expect(idle.status).toBe(2);
+      expect(idle.stderr).toMatch(/--place and --at go with --hold/);
     },
     SLOW,
   );
