@@ -109,6 +109,40 @@ describe('hunting', () => {
     expect(day(100, 1e5) / day(10, 1e5)).toBeCloseTo(1, 1);
   });
 
+  it('takes of two kinds by what is there and how it chooses, and turns to the one when the other dwindles', () => {
+    const share = (snails: number): number => {
+      const kinds = [
+        ['snails', snails],
+        ['crustaceans', 100],
+      ] as const;
+      const tank = createTank({
+        populations: [
+          populationOf('hunter', [{ stage: 'adult', count: 2 }], HUNTER, {
+            mating: 'two sexes',
+            brood: 'laid',
+            hunts: { crustaceans: 1, snails: 0.5 },
+          }),
+          ...kinds.map(([kind, count]) =>
+            populationOf(kind, [{ stage: 'adult', count }], PREY, {
+              mating: 'two sexes',
+              brood: 'carried',
+              preyKind: kind,
+            }),
+          ),
+        ],
+        demography: 'expected',
+        area: 0.5,
+        volume: 0.03,
+      });
+      tank.serve('attachedAlgae', 1e4);
+      tank.pass(GOOD_WATER);
+      return tank.life.caught(0, 1) / (tank.life.caught(0, 1) + tank.life.caught(0, 2));
+    };
+    // Weights 0.5 x 300 to 1 x 100, and 0.5 x 3 to 100; a day thins the ones most hunted a little.
+    expect(share(300)).toBeCloseTo(0.6, 1);
+    expect(share(3)).toBeCloseTo(1.5 / 101.5, 2);
+  });
+
   it('never takes more than there is', () => {
     const tank = tankOf({ hunters: 200 });
     expect(eaten(tank, 60)).toBeLessThanOrEqual(300 + 1e-9);
