@@ -5,7 +5,7 @@ import type { TraitValues } from '../life/traits.ts';
 import type { Plan, Population } from '../plan/plan.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { medianTraits, needOfFood } from './need.ts';
-import { type FoodProduction, type Larder, larderOf } from './production.ts';
+import { type FoodProduction, type Larder, larderOf, larderTemperature } from './production.ts';
 import { type SteadyPopulation, steadyPopulation } from './steady-population.ts';
 
 /** How many animals of one population a food could feed alone. */
@@ -77,7 +77,7 @@ function eaterOf(population: Population, larder: Larder): Eater {
   return {
     population,
     traits,
-    steady: steadyPopulation(species, temperatureIn(larder, traits)),
+    steady: steadyPopulation(species, larderTemperature(larder, traits)),
     rate: rateIn(larder, traits),
   };
 }
@@ -122,12 +122,7 @@ function rationOn(
   return share * Math.min(1, (energetics.ingestion * diet.efficiency[k]!) / energetics.assimilation);
 }
 
-/** Temperature of a species' bodies in the place of a larder [degC]. */
-function temperatureIn(larder: Larder, { shareInWater }: TraitValues): number {
-  return shareInWater * larder.waterTemperature + (1 - shareInWater) * larder.airTemperature;
-}
-
 /** Temperature factor of a species in the place of a larder [1]. @source derived */
 export function rateIn(larder: Larder, traits: TraitValues): number {
-  return bodyRate(traits, temperatureIn(larder, traits));
+  return bodyRate(traits, larderTemperature(larder, traits));
 }

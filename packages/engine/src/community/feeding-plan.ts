@@ -12,7 +12,7 @@ import {
   withTargets,
 } from './feeding-trial.ts';
 import { medianTraits } from './need.ts';
-import { larderOf } from './production.ts';
+import { larderOf, larderTemperature } from './production.ts';
 import { steadyPopulation } from './steady-population.ts';
 
 export type { FeedingPlan, HeldPopulation } from './feeding-found.ts';
@@ -67,10 +67,8 @@ function firstGuess(plan: Plan, targets: TargetAdults, onLand: boolean): number 
     const target = targets[population.id] ?? 0;
     if (target <= 0) continue;
     const values = medianTraits(population);
-    const temperature =
-      values.shareInWater * larder.waterTemperature + (1 - values.shareInWater) * larder.airTemperature;
     const species = { id: population.id, traits: population.traits, values };
-    const steady = steadyPopulation(species, temperature);
+    const steady = steadyPopulation(species, larderTemperature(larder, values));
     if (!steady?.adults) continue;
     assimilated += target / steady.adults;
     eaten += target / steady.adults / (onLand ? values.efficiencyOnRemains : values.efficiencyOnFeed);

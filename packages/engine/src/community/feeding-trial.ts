@@ -3,7 +3,7 @@ import { expectedDraw } from '../outlook/prepare.ts';
 import type { Action, FeedComposition, Routine } from '../plan/care.ts';
 import type { Plan } from '../plan/plan.ts';
 import { run } from '../run/run.ts';
-import type { FixedSeriesId } from '../run/series.ts';
+import type { FixedSeriesId, SeriesId } from '../run/series.ts';
 import { settingOf } from '../run/setting.ts';
 import type { Draw } from '../run/world.ts';
 
@@ -120,7 +120,7 @@ export function fedWith(plan: Plan, { feed, mass, everyDays, onLand, hour }: Dos
 export function tryFeeding(plan: Plan, days: number, draw: Draw = expectedDraw(plan)): FeedingTrial {
   const setting = settingOf(plan, days, STAGES);
   const { series } = run(setting, draw);
-  const at = (id: string): Float64Array => series[setting.seriesIds.indexOf(id as never)]!;
+  const at = (id: SeriesId): Float64Array => series[setting.seriesIds.indexOf(id)]!;
   const late = Math.floor(LATE * days);
   const settled = (id: FixedSeriesId): Float64Array =>
     at(id).subarray(Math.min(days - 1, lastArrival(plan) + SETTLING));

@@ -1,13 +1,14 @@
 import type { LandStand } from '../cycle/land-stand.ts';
 import { geometryOf } from '../geometry/geometry.ts';
 import { FIRST_LAND_FOOD, FOOD_SPECS, FOODS, type Food } from '../life/foods.ts';
-import { STAGES } from '../life/traits.ts';
+import { STAGES, type TraitValues } from '../life/traits.ts';
 import { expectedDraw } from '../outlook/prepare.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { ReactionSystem } from '../process/compose.ts';
 import { type BookShape, bookShape } from '../run/block-book.ts';
 import { toughPart } from '../run/plant-cover.ts';
 import { type RunRecord, run } from '../run/run.ts';
+import type { SeriesId } from '../run/series.ts';
 import { settingOf } from '../run/setting.ts';
 import { CARE_TERMS } from '../run/terms.ts';
 import { createWorld, STATE_COUNT } from '../run/world.ts';
@@ -31,6 +32,14 @@ export interface Larder {
   /** On the first day [m2]. */
   readonly submergedArea: number;
   readonly landArea: number;
+}
+
+/** Temperature of a species' bodies in the place of a larder [degC]. @source derived: by the part of its life in water */
+export function larderTemperature(
+  { waterTemperature, airTemperature }: Larder,
+  { shareInWater }: Pick<TraitValues, 'shareInWater'>,
+): number {
+  return shareInWater * waterTemperature + (1 - shareInWater) * airTemperature;
 }
 
 function withoutAnimals(plan: Plan): Plan {
@@ -129,7 +138,7 @@ export function larderOf(plan: Plan, days: number): Larder {
   const { system } = createWorld(setting, draw);
   const shape = bookShape(system.reactions.length, STATE_COUNT, 0, setting.stands.length);
   const pools = poolsOf(record, shape);
-  const at = (id: string): Float64Array => record.series[setting.seriesIds.indexOf(id as never)]!;
+  const at = (id: SeriesId): Float64Array => record.series[setting.seriesIds.indexOf(id)]!;
   const inWater = FOOD_SPECS.slice(0, FIRST_LAND_FOOD).map(({ food, pool }): FoodProduction => {
     const index = VARIABLE_INDEX[pool!];
     const fromStock = food === 'litter' ? record.start[index]! : 0;
