@@ -164,7 +164,7 @@ describe('the community of the demo', () => {
       const many = feedingPlan(plan, { 'hyalella-azteca': 150 }, { days: 150 });
       expect(many.mass).toBeGreaterThan(few.mass);
       expect(few.everyDays).toBe(3);
-      expect(few.sentences[0]).toMatch(/^Give .* g of .* every 3 days into the water\.$/);
+      expect(few.sentences[0]).toMatch(/^Give .* m?g of .* every 3 days into the water\.$/);
       expect(() => feedingPlan(plan, { unicorn: 3 })).toThrow(/no population 'unicorn'/);
       expect(() => feedingPlan(plan, {})).toThrow(/how many adults/);
     },
