@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
-import { lastOpened } from './last-opened.ts';
+import { useLastOpened } from './last-opened.ts';
 import styles from './places.module.css';
 
 interface Place {
@@ -26,7 +26,7 @@ const ABOUT_ALL: readonly Place[] = [
 /** The way to every place. A phone has room for those of the enclosure; the others stand behind "More" there. */
 export function Places() {
   const [location] = useLocation();
-  const opened = lastOpened();
+  const opened = useLastOpened();
   const ofOne =
     opened === undefined
       ? []

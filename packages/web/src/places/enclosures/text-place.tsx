@@ -1,6 +1,7 @@
 import type { EnclosureFile } from '@shoreglass/contract';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Frame } from '../../app/frame.tsx';
+import { rememberOpened } from '../../app/last-opened.ts';
 import { Trouble } from '../../app/trouble.tsx';
 import { recordSaved } from '../../files/file-histories.ts';
 import { useEnclosure } from '../../files/queries.ts';
@@ -33,6 +34,7 @@ interface Desk {
 function OpenedText({ file }: { readonly file: EnclosureFile }) {
   const [desk, setDesk] = useState(() => deskFor(file));
   const openSaved = useOpenSaved();
+  useEffect(() => rememberOpened(file.id), [file.id]);
   const startAgain = () => {
     forgetDraft(file.id);
     setDesk({ start: file.text, basedOn: file.version, fromDraft: false, round: desk.round + 1 });

@@ -60,21 +60,27 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
             Take the adults of the file
           </button>
         </p>
-        <div className={styles.targets}>
-          {plan.populations.map(({ id, name }) => (
-            <label key={id}>
-              <span>{name}, adults</span>
-              <input
-                className={desk.input}
-                inputMode="numeric"
-                autoComplete="off"
-                placeholder="as in the file"
-                value={targets[id] ?? ''}
-                onChange={({ target }) => setTargets({ ...targets, [id]: target.value })}
-              />
-            </label>
-          ))}
-        </div>
+        <fieldset className={styles.wanted}>
+          <legend>How many adults to hold</legend>
+          <div className={styles.targets}>
+            {plan.populations.map(({ id, name }) => (
+              <label key={id}>
+                <span>
+                  {name}
+                  <span className={desk.unseen}>, adults</span>
+                </span>
+                <input
+                  className={desk.input}
+                  inputMode="numeric"
+                  autoComplete="off"
+                  placeholder="as in the file"
+                  value={targets[id] ?? ''}
+                  onChange={({ target }) => setTargets({ ...targets, [id]: target.value })}
+                />
+              </label>
+            ))}
+          </div>
+        </fieldset>
         <div className={styles.how}>
           <label>
             <span>Feed</span>

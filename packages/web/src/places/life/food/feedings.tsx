@@ -23,7 +23,7 @@ export function Feedings({ file }: { readonly file: EnclosureFile }) {
       <h2 id="feedings">Where and when it is fed</h2>
       <p className={desk.soft}>
         Those awake at that hour, and at home in that place, have the first of it. Without an hour all share
-        it.
+        it. On the land means in a bowl or among the leaves.
       </p>
       {feedings.map(({ routine, at }) => (
         <Feeding key={`${at} ${routine.place} ${routine.at}`} file={file} at={at} routine={routine} />
@@ -62,7 +62,7 @@ function Feeding({ file, at, routine }: FeedingProps) {
             onChange={({ target }) => setWanted({ ...wanted, place: target.value })}
           >
             <option value="water">into the pool</option>
-            <option value="land">on the land, in a bowl or among leaves</option>
+            <option value="land">on the land</option>
           </select>
         </label>
         <label>

@@ -1,5 +1,6 @@
 import type { FedAdults, FoodCapacity } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
+import type { ReactNode } from 'react';
 import { capital } from '../../../outlook/turning-words.ts';
 import desk from '../../sheets/desk.module.css';
 import type { SheetProps } from '../../sheets/sheet-props.ts';
@@ -36,9 +37,17 @@ function Capacity({ life, document }: Community) {
       <h2 id="carries">What the food carries</h2>
       <ul className={styles.sentences}>
         {life.populations.map(({ id, name }) => (
-          <li key={id}>{carriedWords(life.capacity, id, name, mostOf(document, id))}</li>
+          <li key={id}>{carried(life.capacity, id, name, mostOf(document, id))}</li>
         ))}
       </ul>
+      {someAreTooFew(life.capacity) && (
+        <p className={desk.soft}>
+          <span aria-hidden="true">{TOO_LITTLE_MARK} </span>
+          <span className={desk.unseen}>Too little to breed on alone: </span>
+          where they have nothing else, this food is too thin for young: they breed only if they eat other
+          food too.
+        </p>
+      )}
       <table className={styles.table}>
         <caption>Each food by itself</caption>
         <thead>
@@ -84,7 +93,8 @@ function Eaters({ eaters }: Pick<FoodCapacity, 'eaters'>) {
   if (worth.length === 0) return <>hardly anybody</>;
   const line = (eater: FoodCapacity['eaters'][number]) => (
     <li key={eater.population}>
-      {adultsText(eater.adults)} {eater.name} <span>({populationText(eater)})</span>
+      {adultsText(eater.adults)} {eater.name} <span className={styles.steady}>({populationText(eater)})</span>
+      <TooLittle eater={eater} />
     </li>
   );
   const [shown, folded] = [worth.slice(0, FEW_EATERS), worth.slice(FEW_EATERS)];
@@ -101,24 +111,39 @@ function Eaters({ eaters }: Pick<FoodCapacity, 'eaters'>) {
   );
 }
 
-/** "110 adults, 230 young", and whether they breed where they have nothing else. */
-function populationText({
-  withYoung,
-  young,
-  breeds,
-}: Pick<FedAdults, 'withYoung' | 'young' | 'breeds'>): string {
+type Steady = Pick<FedAdults, 'withYoung' | 'young' | 'breeds'>;
+
+/** Stands behind a population that does not breed on that food alone; told once beside the table. */
+const TOO_LITTLE_MARK = '✻';
+
+const isTooLittle = ({ withYoung, young, breeds }: Steady) => withYoung + young > 0 && !breeds;
+
+const someAreTooFew = (capacity: readonly FoodCapacity[]) =>
+  capacity.some(({ eaters }) => eaters.some((eater) => eater.adults >= LEAST_ADULTS && isTooLittle(eater)));
+
+function TooLittle({ eater }: { readonly eater: Steady }) {
+  if (!isTooLittle(eater)) return null;
+  return (
+    <>
+      <span aria-hidden="true"> {TOO_LITTLE_MARK}</span>
+      <span className={desk.unseen}> (too little to breed on alone)</span>
+    </>
+  );
+}
+
+/** "110 adults, 230 young"; that there are no young where they never come. */
+function populationText({ withYoung, young }: Steady): string {
   if (withYoung + young <= 0) return 'never any young';
-  const numbers = `${adultsText(withYoung)} adults, ${adultsText(young)} young`;
-  return breeds ? numbers : `${numbers}; too little to breed on alone`;
+  return `${adultsText(withYoung)} adults, ${young < 1 ? 'hardly any' : adultsText(young)} young`;
 }
 
 /** "Scuds live on detritus first: it keeps about 40 full-grown adults alive, or carries 110 adults, 80 young." */
-function carriedWords(
+function carried(
   capacity: readonly FoodCapacity[],
   id: string,
   name: string,
   most: number | undefined,
-): string {
+): ReactNode {
   const foods = capacity
     .flatMap(({ foodName, eaters }) =>
       eaters.filter(({ population }) => population === id).map((eater) => ({ foodName, ...eater })),
@@ -127,12 +152,23 @@ function carriedWords(
   const [first, second] = foods;
   if (!first || first.adults < LEAST_ADULTS)
     return `${capital(name)}: nothing that grows or is given here carries them; they need other food or other animals.`;
-  const also =
+  const then =
     second && second.adults >= 0.2 * first.adults
-      ? `, then ${second.foodName} (${adultsText(second.adults)})`
+      ? ` Next comes ${second.foodName}, for ${adultsText(second.adults)}.`
       : '';
   const reach = most === undefined ? '' : ` The outlook has at most ${adultsText(most)} adults at a time.`;
-  return `${capital(name)} live on ${first.foodName} first: it keeps about ${adultsText(first.adults)} full-grown adults alive, or carries ${populationText(first)}${also}.${reach}`;
+  const holds =
+    first.withYoung + first.young > 0
+      ? `, or a population of ${populationText(first)}`
+      : '; they never have young here';
+  return (
+    <>
+      {capital(name)} live on {first.foodName} first: it keeps about {adultsText(first.adults)} full-grown
+      adults alive{holds}
+      <TooLittle eater={first} />.{then}
+      {reach}
+    </>
+  );
 }
 
 function mostOf(document: Community['document'], id: string): number | undefined {

@@ -13,10 +13,10 @@ export function Overview({ document, populations }: OverviewProps) {
   const { startDate } = document.enclosure;
   return (
     <table className={styles.table}>
-      <caption>Everybody at a glance, medians of the runs</caption>
+      <caption>Everybody at a glance: animals, medians of the runs</caption>
       <thead>
         <tr>
-          <th scope="col">Whom</th>
+          <th scope="col">Who</th>
           <th scope="col">Last day</th>
           <th scope="col">At most</th>
           <th scope="col" className={styles.wide}>

@@ -37,9 +37,11 @@ export function ConflictList({ conflicts, before, changed, stale, means }: Confl
   const gone = before.filter(({ sentence }) => !there.has(sentence));
   return (
     <section aria-labelledby="conflicts" aria-busy={stale} className={styles.part}>
-      <h2 id="conflicts">What does not go together</h2>
+      <h2 id="conflicts" tabIndex={-1}>
+        What does not go together
+      </h2>
       <p role="status" className={styles.count}>
-        {countWords(warnings.length, notes.length)}
+        {countWords(conflicts)}
         {stale ? ' Looking again …' : changed && changeWords(conflicts.filter(isNew).length, gone.length)}
       </p>
       <Sentences conflicts={warnings} isNew={isNew} means={means} />
@@ -56,7 +58,10 @@ export function ConflictList({ conflicts, before, changed, stale, means }: Confl
   );
 }
 
-function countWords(warnings: number, notes: number): string {
+/** "10 things will probably go wrong; 34 worth knowing." */
+export function countWords(conflicts: readonly Conflict[]): string {
+  const warnings = conflicts.filter(({ severity }) => severity === 'warning').length;
+  const notes = conflicts.length - warnings;
   if (warnings + notes === 0) return 'Nothing found.';
   const first =
     warnings === 0

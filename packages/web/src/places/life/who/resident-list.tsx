@@ -101,7 +101,7 @@ function Plant({ row, zones, entry, onChange }: RowProps<PlantRow>) {
       id={row.plant}
       row={row}
       entry={entry}
-      words={`${row.cover || '…'} % of ${zoneName(zones, row.zone)}${row.fragments ? ', sprinkled on as fragments' : ''}${chanceWords(row.chance)}`}
+      words={`${zoneName(zones, row.zone)}: ${row.cover || '…'}\u00a0% covered${row.fragments ? ', sprinkled on as fragments' : ''}${chanceWords(row.chance)}`}
       onTakeOut={() => onChange(undefined)}
     >
       <Zone name={row.name} zones={zones} value={row.zone} choose={(zone) => onChange({ ...row, zone })} />
@@ -136,7 +136,7 @@ function Plant({ row, zones, entry, onChange }: RowProps<PlantRow>) {
 
 function zoneName(zones: SoundLife['zones'], id: string): string {
   const zone = zones.find((each) => each.id === id);
-  return (zone?.name ?? id).toLowerCase();
+  return zone?.name ?? id;
 }
 
 /** Guests that may come along by accident. */
@@ -144,7 +144,7 @@ function chanceWords(chance: string): string {
   return chance === '' ? '' : `, by accident in ${chance}\u00a0% of the runs`;
 }
 
-/** "16 adults and 20 young in pool, from day 28". */
+/** "Pool: 16 adults and 20 young, from day 28". */
 function animalWords(
   { adults, juveniles, zone, after, chance }: AnimalRow,
   zones: SoundLife['zones'],
@@ -154,7 +154,7 @@ function animalWords(
     Number(juveniles) === 0 ? '' : `${juveniles} young`,
   ].filter((part) => part !== '');
   const day = Number(after) === 0 ? '' : `, from\u00a0day\u00a0${after}`;
-  return `${counts.join(' and ') || 'none yet'} in ${zoneName(zones, zone)}${day}${chanceWords(chance)}`;
+  return `${zoneName(zones, zone)}: ${counts.join(' and ') || 'none yet'}${day}${chanceWords(chance)}`;
 }
 
 interface ResidentProps {
