@@ -1,4 +1,4 @@
-import { quantiles } from '../numerics/quantiles.ts';
+import { type Spread, spreadOf } from '../numerics/quantiles.ts';
 import {
   answerHere,
   type Inquiry,
@@ -8,7 +8,6 @@ import {
 } from '../outlook/trial.ts';
 import type { Action } from '../plan/care.ts';
 import type { Plan, Population } from '../plan/plan.ts';
-import type { EffectSpread } from './what-if-added.ts';
 
 /** A hunter that might be put in against a pest. */
 export interface Hunter {
@@ -32,7 +31,7 @@ export interface PestOptions {
 export interface PopulationEnd {
   readonly id: string;
   readonly name: string;
-  readonly end: EffectSpread;
+  readonly end: Spread;
   /** Median of the runs, one value a day [animals]. */
   readonly course: readonly number[];
 }
@@ -46,7 +45,7 @@ export interface PestAnswer {
   readonly hunter?: { readonly id: string; readonly adults: number };
   /** Part of those there that the bait or the traps find each week [0..1]. */
   readonly finds?: number;
-  readonly pest: EffectSpread;
+  readonly pest: Spread;
   /** Day by day: median, and 10 and 90 % of the runs [animals]. */
   readonly course: readonly number[];
   readonly courseLow: readonly number[];
@@ -141,11 +140,6 @@ function remediesFor(plan: Plan, pest: string, options: PestOptions): Remedy[] {
   ];
 }
 
-function spreadOf(values: readonly number[]): EffectSpread {
-  const [q10 = 0, q50 = 0, q90 = 0] = quantiles(Float64Array.from(values), [0.1, 0.5, 0.9]);
-  return { q10, q50, q90 };
-}
-
 function checkPest(
   plan: Plan,
   pest: string,
@@ -195,7 +189,7 @@ function answerOf(
   runs: readonly TrialRun[],
 ): PestAnswer {
   const days = runs[0]!.series[0]!.length;
-  const courseOf = (at: number): EffectSpread[] =>
+  const courseOf = (at: number): Spread[] =>
     Array.from({ length: days }, (_, day) => spreadOf(runs.map(({ series }) => series[at]![day]!)));
   const own = populations.findIndex(({ id }) => id === pest);
   const course = courseOf(own);

@@ -1,5 +1,5 @@
 import { type AnimalTraits, checkTraits } from '../life/traits.ts';
-import { quantiles } from '../numerics/quantiles.ts';
+import { type Spread, spreadOf } from '../numerics/quantiles.ts';
 import { createRandom } from '../numerics/random.ts';
 import { drawParameters } from '../outlook/draw.ts';
 import { type LifeTable, lifeTable } from './life-table.ts';
@@ -10,13 +10,6 @@ export interface BelievedSpecies {
   readonly traits: AnimalTraits;
 }
 
-/** Within which four draws of five lie. */
-export interface Middle {
-  readonly q10: number;
-  readonly q50: number;
-  readonly q90: number;
-}
-
 /** How well the figures of a life table are known, over draws of the traits; figures that fewer than half have are left out. */
 export interface LifeSpread {
   readonly draws: number;
@@ -24,19 +17,14 @@ export interface LifeSpread {
   readonly breeding: number;
   readonly growing: number;
   /** [d] */
-  readonly firstYoung?: Middle;
+  readonly firstYoung?: Spread;
   /** Days in which numbers double, of the draws in which they grow. */
-  readonly doubling?: Middle;
-  readonly clutch: Middle;
+  readonly doubling?: Spread;
+  readonly clutch: Spread;
 }
 
 /** Draws enough for a tenth and nine tenths. */
 const USUAL_DRAWS = 40;
-
-function middleOf(values: readonly number[]): Middle {
-  const [q10 = 0, q50 = 0, q90 = 0] = quantiles(Float64Array.from(values), [0.1, 0.5, 0.9]);
-  return { q10, q50, q90 };
-}
 
 /**
  * Spread of a life table over what is believed of a species' traits: times [d], numbers [1], parts [0..1]. Draws are those of
@@ -66,8 +54,8 @@ export function lifeTableSpread(
     draws,
     breeding: first.length / draws,
     growing: doubling.length / draws,
-    ...(first.length >= draws / 2 ? { firstYoung: middleOf(first) } : {}),
-    ...(doubling.length >= draws / 2 ? { doubling: middleOf(doubling) } : {}),
-    clutch: middleOf(of(({ clutch }) => clutch)),
+    ...(first.length >= draws / 2 ? { firstYoung: spreadOf(first) } : {}),
+    ...(doubling.length >= draws / 2 ? { doubling: spreadOf(doubling) } : {}),
+    clutch: spreadOf(of(({ clutch }) => clutch)),
   };
 }

@@ -1,5 +1,5 @@
 import { STAGES } from '../life/traits.ts';
-import { quantiles } from '../numerics/quantiles.ts';
+import { type Spread, spreadOf } from '../numerics/quantiles.ts';
 import { answerHere, changedPlan, type Inquiry, type PlanChange, type TrialOrder } from '../outlook/trial.ts';
 import type { Plan, Population } from '../plan/plan.ts';
 import { settingOf } from '../run/setting.ts';
@@ -22,28 +22,17 @@ export interface AdditionOptions {
 /** One quantity with and without the addition, at the end of the run. */
 export interface AdditionEffect {
   readonly series: string;
-  readonly without: EffectSpread;
-  readonly with: EffectSpread;
+  readonly without: Spread;
+  readonly with: Spread;
   /** Difference member by member, with less without. */
-  readonly difference: EffectSpread;
+  readonly difference: Spread;
   /** Day by day difference: median, and 10 and 90 % of the runs. */
   readonly course: readonly number[];
   readonly courseLow: readonly number[];
   readonly courseHigh: readonly number[];
 }
 
-export interface EffectSpread {
-  readonly q10: number;
-  readonly q50: number;
-  readonly q90: number;
-}
-
 const LOOKED_AT = ['unionisedAmmonia', 'nitrate', 'oxygenLow', 'attachedAlgae', 'detritus', 'litter', 'KH'];
-
-function spreadOf(values: Float64Array): EffectSpread {
-  const [q10 = 0, q50 = 0, q90 = 0] = quantiles(values, [0.1, 0.5, 0.9]);
-  return { q10, q50, q90 };
-}
 
 /** The plan as it is, with an empty population of a species it has not, so that both sides draw the same numbers. */
 function roomFor(plan: Plan, { population }: Addition): PlanChange {

@@ -234,8 +234,8 @@ function running<P extends ProducerParameters>(
  * carbon and keeps nitrogen and phosphorus for the growth of the next light, k = K/(K + 0.01 B) of which draws on them;
  * what is not used within some ten days goes back to the water. What is lost becomes detritus, or remains of plants. Those with leaves in the air exchange carbon dioxide
  * and oxygen with it and only nitrogen and phosphorus with the water.
- * @param group pool, composition, light, what bounds it, carbon, and parameter ranges
  * Taking bicarbonate is taking inorganic carbon: alkalinity follows from the ions and stays, and the pH rises.
+ * @param group pool, composition, light, what bounds it, carbon, and parameter ranges
  * @source chapra-2008 (first order with space limit, least of the nutrients), monod-1949, jones-2005 (light that the use
  *   of bicarbonate takes); `assumed`: bicarbonate counts as so much carbon dioxide
  */

@@ -26,3 +26,21 @@ export function quantiles(values: Float64Array, probabilities: readonly number[]
   values.sort();
   return probabilities.map((probability) => quantileOfSorted(values, probability));
 }
+
+/** The median of some values, and what a tenth and nine tenths of them do not exceed [their unit]. */
+export interface Spread {
+  readonly q10: number;
+  readonly q50: number;
+  readonly q90: number;
+}
+
+/**
+ * Median, tenth and nine tenths of values [their unit] (type 7).
+ * @param values at least one, finite
+ * @throws RangeError when there is no value
+ * @source hyndman-fan-1996, definition 7
+ */
+export function spreadOf(values: ArrayLike<number>): Spread {
+  const [q10 = 0, q50 = 0, q90 = 0] = quantiles(Float64Array.from(values), [0.1, 0.5, 0.9]);
+  return { q10, q50, q90 };
+}
