@@ -1,11 +1,17 @@
 import { exp, log } from '../numerics/elementary.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
-import type { LifeHistory } from './life-history.ts';
+import type { DietFacts } from './diet-rules.ts';
 
 /** Ground searched by hunters that walk or hover over it, s M^0.68 [m2/s], M their mass [kg]: log10 s. @source pawar-2012 */
 const SEARCH_LOG = -3.08;
 const SEARCH_POWER = 0.68;
 const KILOGRAMS_PER_MILLIGRAM = 1e-6;
+
+/** What the rule needs of a life history. */
+export interface SearchFacts extends Pick<DietFacts, 'diet'> {
+  /** Wet, full grown [mg]. */
+  readonly adultMass: number;
+}
 
 /**
  * Ground a full-grown hunter of the water searches for prey [m2/d], >= 0: 10^-3.08 M^0.68 m2/s times the share of prey in
@@ -15,10 +21,7 @@ const KILOGRAMS_PER_MILLIGRAM = 1e-6;
  * @source pawar-2012 for search over ground (2D), 255 pairs of animals, mostly in bare places; the part of its time and the
  * bound at land are assumed
  */
-export function searchOf(
-  { adultMass, diet }: Pick<LifeHistory, 'adultMass' | 'diet'>,
-  inWater: number,
-): number {
+export function searchOf({ adultMass, diet }: SearchFacts, inWater: number): number {
   const all = Object.values(diet).reduce((sum, share) => sum + share, 0);
   if (inWater < 0.5 || !(all > 0)) return 0;
   const mass = adultMass * KILOGRAMS_PER_MILLIGRAM;

@@ -11770,6 +11770,15 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked"
     }
    },
+   "traits": {
+    "search": {
+     "value": 0,
+     "unit": "m²/d",
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "It sits and waits: prey counts by its weight among foods."
+    }
+   },
    "tolerances": {
     "pH": {
      "low": {
