@@ -157,7 +157,15 @@ const RULES: readonly Rule[] = [
 ];
 
 /** Weighted food at which a diet of usual amounts is reckoned [mol/m2]; half saturation is a quarter of it. */
-const USUAL_WEIGHT = 0.2;
+export const USUAL_WEIGHT = 0.2;
+
+/** Carbon of a food that usually lies on a square metre [mol/m2], > 0. @source assumed, see the table */
+export function usualAmount(preference: Rule['preference']): number {
+  const rule = RULES.find((each) => each.preference === preference);
+  if (!rule) throw new RangeError(`no rule of diets gives ${preference}`);
+  return rule.usual;
+}
+
 /** Most carbon eaten over what ample growth needs [1]: animals raise their intake of poor food. @source assumed */
 const GUT_RESERVE = 1.6;
 

@@ -55,39 +55,30 @@ export interface FoodSpec {
   readonly efficiency: TraitId;
 }
 
-function inWater(
-  food: WaterFood,
-  name: string,
-  pool: VariableId,
-  { word, tough }: { word: string; tough?: VariableId },
-): FoodSpec {
+/** What tells a food's traits and drivers by name. */
+interface FoodWord {
+  readonly word: string;
+  readonly tough?: VariableId;
+}
+
+function lying(food: WaterFood | LandFood, name: string, pool: VariableId, { word, tough }: FoodWord) {
   return {
-    ...(tough ? { tough } : {}),
     food,
     name,
-    place: 'water',
     pool,
-    grazing: `grazingOn${word}` as VariableId,
+    ...(tough ? { tough } : {}),
     preference: `preferenceFor${word}` as TraitId,
     efficiency: `efficiencyOn${word}` as TraitId,
   };
 }
 
-function onLand(
-  food: LandFood,
-  name: string,
-  pool: VariableId,
-  { word, tough }: { word: string; tough?: VariableId },
-): FoodSpec {
-  return {
-    ...(tough ? { tough } : {}),
-    food,
-    name,
-    place: 'land',
-    pool,
-    preference: `preferenceFor${word}` as TraitId,
-    efficiency: `efficiencyOn${word}` as TraitId,
-  };
+function inWater(food: WaterFood, name: string, pool: VariableId, word: FoodWord): FoodSpec {
+  const grazing = `grazingOn${word.word}` as VariableId;
+  return { ...lying(food, name, pool, word), place: 'water', grazing };
+}
+
+function onLand(food: LandFood, name: string, pool: VariableId, word: FoodWord): FoodSpec {
+  return { ...lying(food, name, pool, word), place: 'land' };
 }
 
 export const FOOD_SPECS: readonly FoodSpec[] = [

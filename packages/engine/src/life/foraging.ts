@@ -1,3 +1,4 @@
+import { USUAL_WEIGHT, usualAmount } from './diet-rules.ts';
 import type { Energetics } from './energetics.ts';
 import { ALGAE, FEED, FIRST_LAND_FOOD, FOOD_SPECS, PREY, SUSPENDED } from './foods.ts';
 import type { TraitValues } from './traits.ts';
@@ -20,8 +21,7 @@ export interface Diet {
 
 /** Parts of a diet of prey and carrion among its natural foods from which an animal begins to refuse vegetables [1]. @source assumed */
 const HUNTER = 0.5;
-/** Usual carbon of prey, carrion and feed on a square metre [mol/m2], and the weight of a whole diet there. @source as in `diet-rules` */
-const USUAL = { prey: 0.02, carrion: 0.004, feed: 0.004, all: 0.2 } as const;
+const PREY_TRAITS = ['preferenceForPrey', 'preferenceForCarrion'] as const;
 
 /**
  * How readily an animal takes feed that is all of plants, over mixed feed [1], 0 to 1: all who live of prey and carrion for
@@ -31,10 +31,10 @@ const USUAL = { prey: 0.02, carrion: 0.004, feed: 0.004, all: 0.2 } as const;
 export function vegetablesOf(
   traits: Pick<TraitValues, 'preferenceForPrey' | 'preferenceForCarrion' | 'preferenceForFeed'>,
 ): number {
-  const { preferenceForPrey, preferenceForCarrion, preferenceForFeed } = traits;
-  const natural = USUAL.all - USUAL.feed * preferenceForFeed;
+  const weight = (id: keyof typeof traits): number => usualAmount(id) * traits[id];
+  const natural = USUAL_WEIGHT - weight('preferenceForFeed');
   if (!(natural > 0)) return 1;
-  const hunted = (USUAL.prey * preferenceForPrey + USUAL.carrion * preferenceForCarrion) / natural;
+  const hunted = PREY_TRAITS.reduce((sum, id) => sum + weight(id), 0) / natural;
   return Math.min(1, Math.max(0, (1 - hunted) / (1 - HUNTER)));
 }
 
