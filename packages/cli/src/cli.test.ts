@@ -179,6 +179,11 @@ describe('bad input ends with 2 and says the mend', () => {
     [['ahead'], /missing required argument/],
     [['aheda'], /unknown command/],
     [['demo', '--colour'], /unknown option/],
+    [['water', 'beck-bank', '--buffer', 'coral', '--sure', '150'], /--sure 150 is outside 50 % to 99 %/],
+    [['water', 'beck-bank', '--grain', '1 mm'], /--grain says more about --buffer/],
+    [['life', 'beck-bank', '--from', '5'], /--from goes with --pest/],
+    [['life', '--animal', '/no/such.yaml'], /There is no file \/no\/such\.yaml/],
+    [['life', '--animal', 'hydra-viridissima', '--pest', 'hydra-viridissima'], /cannot go with --animal/],
   ])('%j', (args, message) => {
     const { status, stderr, stdout } = shoreglass(...args);
     expect(status).toBe(2);
@@ -201,8 +206,15 @@ describe('bad input ends with 2 and says the mend', () => {
     expect(stderr).toMatch(/glass\.length/);
     expect(stderr).toMatch(/water\.level/);
   });
-  test('a folder is no enclosure', () => {
+  test('a folder is no enclosure, an enclosure is no animal, and a file is no folder', () => {
     expect(shoreglass('check', folder).status).toBe(2);
+    const path = file('a-box.yaml', library.enclosure('beck-bank'));
+    const animal = shoreglass('life', '--animal', path);
+    expect(animal.status).toBe(2);
+    expect(animal.stderr).toMatch(/is not a file of one animal/);
+    const served = shoreglass('serve', '--data', path);
+    expect(served.status).toBe(2);
+    expect(served.stderr).toMatch(/is not a folder/);
   });
 });
 

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { basename } from 'node:path';
 import {
   checkEntry,
@@ -11,7 +12,7 @@ import { readQuantity, toPlanUnit, unitsOf } from '@shoreglass/engine';
 import { library, type Organism, UnknownEntry } from '@shoreglass/library';
 import { BadInput } from '../exit-codes.ts';
 import { lifeTableText } from '../print/life-table.ts';
-import { entryTextAt } from '../run/read-enclosure.ts';
+import { entryTextAt, textOf } from '../run/read-enclosure.ts';
 
 /** What `life --animal` is asked. */
 export interface LifeTableOptions {
@@ -20,14 +21,23 @@ export interface LifeTableOptions {
   readonly json: boolean;
 }
 
+/** Whether a name is meant as a path: there is such a file or folder, or it looks like one. */
+const isPath = (name: string): boolean => existsSync(name) || /[\\/]|\.ya?ml$/i.test(name);
+
 /** The animal of the library of that name, or that a file of the user's holds. @throws BadInput */
 function animalOf(name: string): Organism {
   const text = entryTextAt(name, isLibraryEntry);
   if (text !== undefined) {
     const checked = checkEntry(text, basename(name));
     if (checked.problems) throw new BadInput(checked.problems.map(problemLine).join('\n'));
-    if (checked.kind !== 'organisms') throw new BadInput(`${name} is no file of an animal`);
-    return checked.animal.organism;
+    if (checked.kind === 'organisms') return checked.animal.organism;
+  }
+  if (isPath(name)) {
+    if (existsSync(name)) textOf(name);
+    const wrong = existsSync(name) ? `${name} is not a file of one animal` : `There is no file ${name}`;
+    throw new BadInput(
+      `${wrong}. docs/guide/library.md says how one is written; an animal of the library is named by its id, such as neocaridina-davidi.`,
+    );
   }
   try {
     return library.organism(name);

@@ -137,7 +137,7 @@ function refuseMixed(file: string | undefined, options: LifeOptions): void {
   if (file !== undefined)
     throw new BadInput('Give an enclosure file, or --animal with one animal, not both.');
   const astray = OF_A_FILE.find((option) => options[option] !== undefined);
-  if (astray) throw new BadInput(`--${astray} needs an enclosure file; leave it out, or --animal.`);
+  if (astray) throw new BadInput(`--${astray} asks about an enclosure file and cannot go with --animal.`);
 }
 
 async function showLife(file: string | undefined, options: LifeOptions): Promise<void> {
@@ -189,7 +189,7 @@ export function addLife(program: Command): void {
     .option('--pest <species>', 'compare what can be done against a species that grows too many', speciesOf)
     .option(
       '--from <day>',
-      `with --pest: day of the run on which hunters come and baits begin; ${PEST_NOTICED} when left out`,
+      `with --pest: day of the run on which hunters come, baits begin and less feed is given; ${PEST_NOTICED} when left out`,
       wholeNumber(0, 1499),
     )
     .option(

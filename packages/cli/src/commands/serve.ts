@@ -1,7 +1,9 @@
 import { spawn } from 'node:child_process';
+import { existsSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { startServer } from '@shoreglass/server';
 import type { Command } from 'commander';
+import { BadInput } from '../exit-codes.ts';
 import { wholeNumber } from '../whole-number.ts';
 
 interface ServeOptions {
@@ -38,6 +40,10 @@ export function addServe(program: Command): void {
     .option('--data <folder>', 'folder of your own enclosure files', 'data/enclosures')
     .option('--open', 'open a browser', false)
     .action(async ({ port, data, open }: ServeOptions) => {
+      if (existsSync(data) && !statSync(data).isDirectory())
+        throw new BadInput(
+          `--data: ${data} is not a folder. Name the folder of your enclosure files; one that is not there yet is made when a file is first saved.`,
+        );
       const webFolder = fileURLToPath(new URL('../../web/dist', import.meta.url));
       const server = await startServer({
         port,

@@ -29,11 +29,33 @@ export interface WaterOptions {
   readonly now?: string;
   readonly buffer?: string;
   readonly grain?: string;
-  readonly for: string;
-  readonly sure: string;
+  readonly for?: string;
+  readonly sure?: string;
   readonly hold?: string;
   readonly changeTo?: string;
-  readonly share: string;
+  readonly share?: string;
+}
+
+/** What is taken where an option is left out. */
+export const WHEN_LEFT_OUT = { for: '200 d', sure: '90 %', share: '50 %' } as const;
+
+/** Options that say more about another one: alone they would be passed over in silence. */
+const GOES_WITH = {
+  grain: 'buffer',
+  for: 'buffer',
+  sure: 'buffer',
+  hold: 'buffer',
+  share: 'change-to',
+} as const;
+
+/** @throws BadInput for an option without the one it goes with */
+export function refuseAstray(options: WaterOptions): void {
+  const given = { buffer: options.buffer, 'change-to': options.changeTo };
+  for (const [option, other] of Object.entries(GOES_WITH) as [keyof typeof GOES_WITH, keyof typeof given][])
+    if (options[option] !== undefined && given[other] === undefined)
+      throw new BadInput(
+        `--${option} says more about --${other}, which is not given. Add --${other}, or leave it out.`,
+      );
 }
 
 /** A quantity of an option in the plan's unit; a bare number is read in `bare`. */
@@ -48,14 +70,36 @@ function quantity(
     throw new BadInput(
       `--${option} ${text} ${read.wrong}. Write a number with its unit, such as ${EXAMPLE[option]}.`,
     );
+  const [least, most] = REACH[option] ?? ['0', '0'];
+  let value: number;
   try {
-    return toPlanUnit(read.value, read.unit, dimension);
+    value = toPlanUnit(read.value, read.unit, dimension);
   } catch {
     throw new BadInput(
       `--${option} ${text}: ${read.unit} does not measure ${dimension}. Write it like ${EXAMPLE[option]}.`,
     );
   }
+  if (!(value >= inPlan(least, dimension) && value <= inPlan(most, dimension)))
+    throw new BadInput(
+      `--${option} ${text} is outside ${least} to ${most}. Write it like ${EXAMPLE[option]}.`,
+    );
+  return value;
 }
+
+/** A limit of the table below in the plan's unit. */
+function inPlan(text: string, dimension: Dimension): number {
+  const read = readQuantity(text);
+  if ('wrong' in read) throw new Error(`${text} ${read.wrong}`);
+  return toPlanUnit(read.value, read.unit, dimension);
+}
+
+/** Least and most that is asked for in earnest. */
+const REACH: Readonly<Record<string, readonly [string, string]>> = {
+  for: ['1 d', '1500 d'],
+  sure: ['50 %', '99 %'],
+  grain: ['0.01 mm', '20 cm'],
+  share: ['1 %', '100 %'],
+};
 
 const EXAMPLE: Readonly<Record<string, string>> = {
   for: '"200 d"',
@@ -140,11 +184,13 @@ function statedBand(text: string): Band {
 /** The buffer's question, where one is asked. */
 export function questionOf(options: WaterOptions): Omit<BufferQuestion, 'seed'> | undefined {
   if (options.buffer === undefined) return undefined;
-  const days = quantity('for', options.for, { dimension: 'time', bare: 'd' }) / 86_400;
+  const days = Math.round(
+    quantity('for', options.for ?? WHEN_LEFT_OUT.for, { dimension: 'time', bare: 'd' }) / 86_400,
+  );
   return {
     offers: withGrains(offersNamed(options.buffer), options.grain),
     days,
-    probability: quantity('sure', options.sure, { dimension: 'share', bare: '%' }),
+    probability: quantity('sure', options.sure ?? WHEN_LEFT_OUT.sure, { dimension: 'share', bare: '%' }),
     ...(options.hold && {
       bands: options.hold.split(/[,;]\s*(?=[pK])/i).map((band) => statedBand(band.trim())),
     }),
@@ -181,7 +227,7 @@ export function changeOf(
     { composition: plan.water.fill, temperature },
     {
       kind: 'water change',
-      fraction: quantity('share', share, { dimension: 'share', bare: '%' }),
+      fraction: quantity('share', share ?? WHEN_LEFT_OUT.share, { dimension: 'share', bare: '%' }),
       water: { composition, temperature },
     },
   );

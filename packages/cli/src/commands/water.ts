@@ -3,7 +3,14 @@ import { waterText } from '../print/water.ts';
 import { readPlanAndContent } from '../run/read-enclosure.ts';
 import { waterYear } from '../run/water-year.ts';
 import { wholeNumber } from '../whole-number.ts';
-import { changeOf, questionOf, startOf, type WaterOptions } from './water-options.ts';
+import {
+  changeOf,
+  questionOf,
+  refuseAstray,
+  startOf,
+  WHEN_LEFT_OUT,
+  type WaterOptions,
+} from './water-options.ts';
 
 const WIDEST = 100;
 
@@ -16,6 +23,7 @@ Examples:
   shoreglass water my-bank.yaml --change-to rain --share "60 %"`;
 
 async function showWater(file: string, options: WaterOptions): Promise<void> {
+  refuseAstray(options);
   const { plan: written, content } = readPlanAndContent(file);
   const question = questionOf(options);
   const measured = startOf(written, options);
@@ -48,14 +56,17 @@ export function addWater(program: Command): void {
     .option('--now <readings>', 'start from water as measured, in any unit: "KH 4 °dKH, GH 7 °dGH, pH 7.2"')
     .option('--buffer <carbonates>', 'size a buffer: carbonates of the library, separated by commas, or all')
     .option('--grain <sizes>', 'grains to try; half, once and twice the usual one when left out')
-    .option('--for <time>', 'how long the buffer is to last', '200 d')
-    .option('--sure <share>', 'share of runs in which it must', '90 %')
+    .option('--for <time>', `how long the buffer is to last; ${WHEN_LEFT_OUT.for} when left out`)
+    .option('--sure <share>', `share of runs in which it must; ${WHEN_LEFT_OUT.sure} when left out`)
     .option(
       '--hold <bands>',
       'bands to hold instead of those of who lives there: "KH 3 to 8 °dKH, pH 6.5 to 8"',
     )
     .option('--change-to <water>', 'spread a water change over days, as slowly as the animals need')
-    .option('--share <share>', 'part of the water that the change replaces', '50 %')
+    .option(
+      '--share <share>',
+      `part of the water that the change replaces; ${WHEN_LEFT_OUT.share} when left out`,
+    )
     .option('--json', 'print one JSON document (docs/schema/water.schema.json) and nothing else', false)
     .addHelpText('after', EXAMPLES)
     .action(showWater);

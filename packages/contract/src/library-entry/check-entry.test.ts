@@ -38,6 +38,19 @@ describe('a file of one entry', () => {
     expect(said).toContain('lifeHistory.adultLenght is no key of such a file');
     expect(problems.every(({ line, mend }) => line > 1 && mend.length > 10)).toBe(true);
   });
+  it('says in plain words what a value may be, and how it is mended', () => {
+    const wrong = CRAB.replace(/habitat: .*/, "habitat: 'sea'")
+      .replace("lengthMeasure: 'carapace width'", "lengthMeasure: 'w'")
+      .replace(/^brood: .*\n/m, '');
+    const { problems = [] } = checkEntry(wrong, 'geosesarma-dennerle.yaml');
+    const said = problems.map(({ path, message, mend }) => `${path} ${message}. ${mend}`).join('\n');
+    expect(said).toContain(
+      "habitat is not one of the words allowed here. Write 'water', 'amphibious' or 'land'.",
+    );
+    expect(said).toContain("brood is missing. Write 'carried' or 'laid'.");
+    expect(said).toMatch(/lifeHistory.lengthMeasure has fewer than \d letters/);
+    expect(said).not.toMatch(/Invalid|expected|Too small/);
+  });
   it('says when lengths contradict each other, in a sentence', () => {
     const wrong = CRAB.replace('lengthAtPuberty: { value: 9', 'lengthAtPuberty: { value: 40').replace(
       'min: 8, max: 10',

@@ -40,17 +40,29 @@ export type EntryCheck =
   | { readonly kind: Exclude<PageKind, 'organisms'>; readonly page: EntryPage; readonly problems?: undefined }
   | { readonly problems: readonly Problem[] };
 
-/** What the schema says in its own words, as a sentence for people. */
+/** What the schema says in its own words: how it is recognised, as a sentence for people, and how it is mended. */
+const PLAIN: readonly (readonly [RegExp, string, string])[] = [
+  [/^.*received undefined$/, 'is missing', ''],
+  [/^Unrecognized key.*$/, 'is no key of such a file', 'Check its spelling.'],
+  [/^Invalid input: expected (.*?),? received .*$/, 'must be a $1', ''],
+  [/^Too small: expected string to have >=(\d+) characters$/, 'has fewer than $1 letters', 'Write it out.'],
+  [/^Too big: expected string to have <=(\d+) characters$/, 'has more than $1 letters', 'Shorten it.'],
+  [/^(is given in ('.*'), not .*)$/, '$1', 'Write value and unit in $2.'],
+  [/^(.* is outside .*)$/, '$1', 'Check the number and its unit.'],
+  [/^(shares of .*)$/, '$1', 'Make them add up to 1.'],
+];
+
 function inPlainWords(problem: Problem): Problem {
-  const { message } = problem;
-  if (/received undefined$/.test(message)) return { ...problem, message: 'is missing', mend: HOW };
-  if (/^Unrecognized key/.test(message))
-    return { ...problem, message: 'is no key of such a file', mend: `Check its spelling. ${HOW}` };
-  if (/^Invalid option|^Invalid input: expected/.test(message)) {
-    const wanted = message.replace(/^Invalid (?:option|input): expected /, '');
-    return { ...problem, message: `must be ${wanted}`, mend: HOW };
-  }
-  return problem.mend === '' ? { ...problem, mend: HOW } : problem;
+  const found = PLAIN.find(([pattern]) => pattern.test(problem.message));
+  if (!found)
+    return problem.mend === '' ? { ...problem, mend: HOW } : { ...problem, mend: `${problem.mend} ${HOW}` };
+  const [pattern, words, mend] = found;
+  const put = (into: string): string => problem.message.replace(pattern, into);
+  return {
+    ...problem,
+    message: put(words),
+    mend: mend === '' ? HOW : `${put(mend)} ${HOW}`,
+  };
 }
 
 const HOW = 'docs/guide/library.md says how it is written.';

@@ -165,23 +165,24 @@ function founderRemarks({ animals = [], settled }: EnclosureContent, library: Li
 function placeRemarks({ animals = [], plants = [], zones }: EnclosureContent, library: Library): Remark[] {
   const kindOf = new Map(zones.map(({ id, kind }) => [id, kind]));
   const wet = (zone: string) => ['pool', 'margin', 'stream'].includes(kindOf.get(zone) ?? '');
-  const remark = (path: KeyPath, name: string, zone: string, where: string): Remark => ({
+  const remark = (path: KeyPath, lives: string, zone: string, where: string): Remark => ({
     severity: 'warning',
     path,
-    message: `${name} lives ${where}, but its zone '${zone}' is a ${kindOf.get(zone)}`,
+    message: `${lives} ${where}, but the zone '${zone}' is a ${kindOf.get(zone)}`,
     mend: `Name a zone of the ${where === 'in the water' ? 'water' : 'land'}.`,
   });
   return [
     ...animals.flatMap(({ species, zone }, index): Remark[] => {
       const { name, habitat } = library.organism(species);
       const path = ['animals', index, 'zone'];
-      if (habitat === 'water' && !wet(zone)) return [remark(path, name, zone, 'in the water')];
-      return habitat === 'land' && kindOf.get(zone) === 'pool' ? [remark(path, name, zone, 'on land')] : [];
+      if (habitat === 'water' && !wet(zone)) return [remark(path, `${name} live`, zone, 'in the water')];
+      const isDrowned = habitat === 'land' && kindOf.get(zone) === 'pool';
+      return isDrowned ? [remark(path, `${name} live`, zone, 'on land')] : [];
     }),
     ...plants.flatMap(({ plant, zone }, index): Remark[] => {
       const { name, group } = library.plant(plant);
       return (group === 'submerged' || group === 'floating') && !wet(zone)
-        ? [remark(['plants', index, 'zone'], name, zone, 'in the water')]
+        ? [remark(['plants', index, 'zone'], `${name} lives`, zone, 'in the water')]
         : [];
     }),
   ];

@@ -108,6 +108,7 @@ function oddities(document: Document, lines: LineCounter): Found[] {
 
 /** First sentence of the parser's message, without its excerpt of the text. */
 function plainMessage(message: string): string {
+  if (message.startsWith('Source contains multiple documents')) return 'a second document begins here (---)';
   return (message.split('\n')[0] ?? message).replace(/ at line \d+, column \d+:?$/, '').replace(/\.$/, '');
 }
 
@@ -117,13 +118,13 @@ function brokenLines(document: Document, lines: LineCounter, file: string): Prob
   for (const { message, pos } of [...document.errors, ...document.warnings]) {
     const place = positionOf(lines, pos[0]);
     if (problems.length >= MOST_PROBLEMS || problems.some(({ line }) => line === place.line)) continue;
-    problems.push({
-      file,
-      ...place,
-      path: '',
-      message: `is not sound YAML: ${plainMessage(message)}`,
-      mend: 'Check indentation (spaces only), colons and quotes on this line and the one before.',
-    });
+    const told = message.startsWith('Source contains multiple documents')
+      ? { message: 'a second document begins here (---)', mend: 'Keep one to a file.' }
+      : {
+          message: `is not sound YAML: ${plainMessage(message)}`,
+          mend: 'Check indentation (spaces only), colons and quotes on this line and the one before.',
+        };
+    problems.push({ file, ...place, path: '', ...told });
   }
   return problems;
 }
@@ -142,7 +143,8 @@ export function parseYaml(
     const document = parseDocument(text, {
       lineCounter: lines,
       uniqueKeys: false,
-      logLevel: 'silent',
+      // Anything quieter would drop a second document without a word.
+      logLevel: 'error',
       prettyErrors: false,
     });
     const broken = brokenLines(document, lines, file);

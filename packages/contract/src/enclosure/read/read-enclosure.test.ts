@@ -73,6 +73,16 @@ describe('readEnclosure', () => {
     expect(new Set(problems.map(({ line }) => line)).size).toBe(problems.length);
   });
 
+  it('says which words a choice takes, and that a file holds one document', () => {
+    const text = library.enclosure('beck-bank');
+    const astray = text.replace('do: feed,', 'do: feed, place: roof,');
+    const [choice] = readEnclosure(astray, 'x.yaml').problems ?? [];
+    expect(choice).toMatchObject({ value: 'roof', mend: "Write 'water' or 'land'." });
+    expect(choice?.message).toBe('is not one of the words allowed here');
+    const [second] = readEnclosure(`${text}---\nname: another\n`, 'x.yaml').problems ?? [];
+    expect(second?.line).toBe(text.split('\n').length);
+    expect(second?.message).toMatch(/second document/);
+  });
   it('does not follow references, however many', () => {
     const { problems = [] } = read('billion-laughs.yaml');
     expect(problems[0]).toMatchObject({ line: 2, column: 8, message: expect.stringContaining('refers') });

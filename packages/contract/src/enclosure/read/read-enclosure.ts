@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { type EnclosureContent, enclosureSchema } from '../schema/enclosure.ts';
-import { toldApart } from '../schema/say.ts';
+import { oneOf, toldApart } from '../schema/say.ts';
 import { type ParsedYaml, parseYaml } from './parse-yaml.ts';
 import { keyPlaceOf, type Place, placeOf, valuePlaceOf } from './places.ts';
 import { type KeyPath, type Problem, pathText, valueText } from './problem.ts';
@@ -52,10 +52,20 @@ function unfolded(issue: z.core.$ZodIssue, value: unknown): z.core.$ZodIssue[] {
   return branch.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] }));
 }
 
+/** The schema's sentence and its mend; a choice that has no words of its own names what it may be. */
+function saidOf(issue: z.core.$ZodIssue, isWritten: boolean): { message: string; mend: string } {
+  const told = toldApart(issue.message);
+  if (issue.code !== 'invalid_value' || told.mend !== '') return told;
+  return {
+    message: isWritten ? 'is not one of the words allowed here' : 'is missing',
+    mend: `Write ${oneOf(issue.values.map(String))}.`,
+  };
+}
+
 function problemOf(issue: z.core.$ZodIssue, { document, lines, value }: ParsedYaml, file: string): Problem {
   const path = issue.path as KeyPath;
-  const { message, mend } = toldApart(issue.message);
   const written = valueAt(value, path);
+  const { message, mend } = saidOf(issue, written !== undefined);
   const shown = valueText(written);
   if (issue.code === 'unrecognized_keys') {
     const [key = ''] = issue.keys;
