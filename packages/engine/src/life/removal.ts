@@ -1,6 +1,6 @@
+import type { Removal } from '../plan/care.ts';
 import { dropEmptyBroods } from './brood-train.ts';
 import { dropEmpty, GROWN, YOUNG } from './cohort-train.ts';
-import type { Removal } from '../plan/care.ts';
 import type { Demography } from './demography.ts';
 import type { LivingPopulation } from './living-population.ts';
 
