@@ -935,16 +935,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      },
      "high": {
-      "value": 8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      }
     },
     "GH": {
@@ -955,10 +957,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 18,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -2035,10 +2038,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 8,
+      "value": 8.8,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "published",
+      "source": "Chinese Journal of Zoology 2005 (6): 74-79, on juvenile Macrobrachium nipponense; abstract",
+      "note": "Stand-in: half died at pH 9.51 in 96 h; lived on to 8.84."
      }
     },
     "GH": {
@@ -2049,10 +2053,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 15,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -2376,16 +2381,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 5.5,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      },
      "high": {
-      "value": 8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      }
     },
     "GH": {
@@ -2396,10 +2403,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -2779,30 +2787,34 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6.5,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      },
      "high": {
-      "value": 8.2,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      }
     },
     "GH": {
      "low": {
-      "value": 4,
+      "value": 1,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Lives for years in soft water, though not at its best; what keepers name is where it feels well."
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -3255,10 +3267,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "Husbandry article on Boraras brigittae of the site AquaDebutant"
      },
      "high": {
-      "value": 7.5,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      }
     },
     "GH": {
@@ -3269,10 +3282,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 12,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -4060,10 +4074,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "judged from what the animal is described to eat, not measured"
      },
      "crustaceans": {
-      "value": 0.3,
+      "value": 0.05,
       "unit": "1",
-      "basis": "assumed",
-      "source": "judged from what the animal is described to eat, not measured"
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "Grown shrimp and scuds are too quick for it; it gets the young, the sick and those that moult."
      },
      "snails": {
       "value": 0.4,
@@ -4386,10 +4401,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 7.2,
+      "value": 8.2,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Keepers name 7.2 and tell of slow losses above; a shrimp tested lived on to 8.84 (Macrobrachium nipponense)."
      }
     },
     "GH": {
@@ -4400,10 +4416,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 8,
+      "value": 16,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Keepers name 8; groups live in harder water, and dwindle there."
      }
     },
     "unionisedAmmonia": {
@@ -4735,10 +4752,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 8.3,
+      "value": 8.8,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "published",
+      "source": "Chinese Journal of Zoology 2005 (6): 74-79, on juvenile Macrobrachium nipponense; abstract",
+      "note": "Stand-in: half died at pH 9.51 in 96 h; lived on to 8.84."
      }
     },
     "GH": {
@@ -4749,10 +4767,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -5400,16 +5419,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      },
      "high": {
-      "value": 7.8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      }
     },
     "GH": {
@@ -5420,10 +5441,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 15,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -6114,16 +6136,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6.5,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      },
      "high": {
-      "value": 8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      }
     },
     "GH": {
@@ -6134,10 +6158,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 15,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -6968,16 +6993,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 5.5,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      },
      "high": {
-      "value": 7.8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      }
     },
     "GH": {
@@ -6988,10 +7015,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "waterTemperature": {
@@ -7412,16 +7440,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6.5,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      },
      "high": {
-      "value": 8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      }
     },
     "unionisedAmmonia": {
@@ -12183,30 +12213,34 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6.5,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      },
      "high": {
-      "value": 7.8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      }
     },
     "GH": {
      "low": {
-      "value": 4,
+      "value": 1,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Lives for years in soft water, though not at its best; what keepers name is where it feels well."
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -12620,30 +12654,34 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6.5,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      },
      "high": {
-      "value": 8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      }
     },
     "GH": {
      "low": {
-      "value": 4,
+      "value": 1,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Lives for years in soft water, though not at its best; what keepers name is where it feels well."
      },
      "high": {
-      "value": 18,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -13361,10 +13399,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
      },
      "high": {
-      "value": 8,
+      "value": 8.8,
       "unit": "pH",
-      "basis": "page",
-      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+      "basis": "published",
+      "source": "Chinese Journal of Zoology 2005 (6): 74-79, on juvenile Macrobrachium nipponense; abstract",
+      "note": "Stand-in: half died at pH 9.51 in 96 h; lived on to 8.84."
      }
     },
     "GH": {
@@ -13375,10 +13414,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
      },
      "high": {
-      "value": 12,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "page",
-      "source": "Information sheet of a shop on Limnopilos naiyanetri (Aquarium Dietzenbach)"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -16122,16 +16162,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      },
      "high": {
-      "value": 8.2,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      }
     },
     "GH": {
@@ -16142,10 +16184,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 18,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
@@ -18943,24 +18986,27 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6.8,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      },
      "high": {
-      "value": 8.6,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      }
     },
     "GH": {
      "low": {
-      "value": 8,
+      "value": 3,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Lives for years in soft water, though not at its best; what keepers name is where it feels well."
      },
      "high": {
       "value": 30,
@@ -20458,10 +20504,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "judged from what the animal is described to eat, not measured"
      },
      "crustaceans": {
-      "value": 0.2,
+      "value": 0.04,
       "unit": "1",
-      "basis": "assumed",
-      "source": "judged from what the animal is described to eat, not measured"
+      "basis": "common practice",
+      "source": "rule of thumb among keepers and shops, no primary source",
+      "note": "Grown shrimp and scuds are too quick for it; it gets the young, the sick and those that moult."
      },
      "snails": {
       "value": 0.4,
@@ -20755,16 +20802,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 5.5,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      },
      "high": {
-      "value": 7.8,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Freda 1986, Water, Air, and Soil Pollution 30: 439-450 (recalled)",
+      "note": "Embryos of most frogs and salamanders fail below pH 4 to 5; alkaline as for fish. What keepers name is where it feels well."
      }
     },
     "GH": {
@@ -20775,10 +20824,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "waterTemperature": {
@@ -21177,16 +21227,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 6,
+      "value": 5,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      },
      "high": {
-      "value": 8.5,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "EIFAC 1969, Water Research 3: 593-611, on extreme pH values and inland fisheries (recalled)",
+      "note": "Nothing from pH 5 to 9 kills freshwater fish by itself; what keepers name is where it feels well."
      }
     },
     "GH": {
@@ -21197,10 +21249,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "Hard spring waters of 30 °dGH hold fish, newts and shrimps; no death by hardness alone is told of. What keepers name is where it breeds."
      }
     },
     "unionisedAmmonia": {
