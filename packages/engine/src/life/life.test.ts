@@ -1,50 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createRandom, type Random } from '../numerics/random.ts';
+import { createRandom } from '../numerics/random.ts';
 import { VARIABLE_INDEX } from '../variables/variables.ts';
 import { nothingEaten } from './foods.ts';
+import {
+  ADULT,
+  AMPLE,
+  BOUNDLESS,
+  BROODED,
+  CARRIED,
+  freeLiving,
+  JUVENILE,
+  LAID,
+  passDays,
+  tankOf,
+} from './grazer-test-kit.ts';
 import { createLife } from './life.ts';
-import { createTank, DEATHLESS, GOOD_WATER, GRAZER, populationOf, type Tank } from './life-test-kit.ts';
-import { DEATH_CAUSES } from './living-population.ts';
-import { checkTraits, STAGES, type TraitValues } from './traits.ts';
-
-const CARRIED = { mating: 'two sexes', brood: 'carried' } as const;
-const LAID = { mating: 'self-fertile', brood: 'laid' } as const;
-const BROODED = STAGES.indexOf('brooded');
-const JUVENILE = STAGES.indexOf('juvenile');
-const ADULT = STAGES.indexOf('adult');
-const AMPLE = 1e4;
-const BOUNDLESS = 1e12;
-
-interface Given {
-  readonly traits?: Partial<TraitValues>;
-  readonly kind?: typeof CARRIED | typeof LAID;
-  readonly founders?: number;
-  readonly demography?: 'expected' | Random;
-  /** Area and volume in units of 0.5 m2 and 30 L. */
-  readonly size?: number;
-}
-
-function tankOf({
-  traits = {},
-  kind = CARRIED,
-  founders = 20,
-  demography = 'expected',
-  size = 1,
-}: Given): Tank {
-  const values = { ...GRAZER, ...traits };
-  const population = populationOf('grazer', [{ stage: 'adult', count: founders }], values, kind);
-  return createTank({ populations: [population], demography, area: 0.5 * size, volume: 0.03 * size });
-}
-function passDays(tank: Tank, days: number, algae: number): void {
-  for (let day = 0; day < days; day += 1) {
-    tank.serve('attachedAlgae', algae);
-    tank.pass(GOOD_WATER);
-  }
-}
-function freeLiving({ life }: Tank): number {
-  return life.count(0, JUVENILE) + life.count(0, ADULT);
-}
+import { createTank, DEATHLESS, GOOD_WATER, GRAZER, populationOf } from './life-test-kit.ts';
+import { checkTraits, type TraitValues } from './traits.ts';
 
 describe('conservation', () => {
   const served = fc.record({
@@ -304,76 +277,6 @@ describe('members', () => {
     passDays(hermaphrodite, 60, AMPLE);
     expect(freeLiving(alone)).toBeCloseTo(1, 5);
     expect(freeLiving(hermaphrodite)).toBeGreaterThan(5);
-  });
-});
-
-/** Poisons and salt a little as for amphipods, of round numbers. */
-const POISONED = {
-  nitriteNoEffect: 0.5,
-  nitriteMedianLethal: 4,
-  nitriteChloride: 20,
-  copperNoEffect: 8,
-  copperMedianLethal: 30,
-  saltHigh: 6,
-  saltHighMargin: 5,
-};
-
-describe('water', () => {
-  it.each([
-    ['acid', { pH: 4.5 }, 'wrong pH'],
-    ['soft', { hardness: 0.5 }, 'wrong hardness'],
-    ['hot', { temperature: 36 }, 'water too cold or warm'],
-    ['stale', { oxygen: 0.5 }, 'lack of oxygen'],
-    ['foul', { unionisedAmmonia: 2 }, 'ammonia'],
-    ['not run in', { nitrite: 8, chloride: 20 }, 'nitrite'],
-    ['out of new copper pipes', { copper: 120 }, 'copper'],
-    ['salted', { conductivity: 20 }, 'wrong salt'],
-  ] as const)('that is %s kills by its quality', (_, change, cause) => {
-    const tank = tankOf({ traits: { ...DEATHLESS, ...POISONED } });
-    for (let day = 0; day < 30; day += 1) {
-      tank.serve('attachedAlgae', AMPLE);
-      tank.pass({ ...GOOD_WATER, ...change });
-      if (day !== 2) continue;
-      const { deaths } = tank.life.day(0);
-      const all = deaths.reduce((sum, each) => sum + each, 0);
-      expect(deaths[DEATH_CAUSES.indexOf(cause)]! / all).toBeGreaterThan(0.95);
-    }
-    expect(tank.life.count(0, ADULT)).toBeLessThan(10);
-  });
-
-  it.each([
-    ['nitrite', { nitrite: 4, chloride: 20 }],
-    ['nitrite behind chloride', { nitrite: 8, chloride: 60 }],
-    ['copper', { copper: 30, hardness: 50 / 17.85 }],
-    ['copper in hard water', { copper: 57.65, hardness: 100 / 17.85 }],
-  ] as const)('kills half in four days at the median lethal %s', (_, change) => {
-    const tank = tankOf({ founders: 1000, traits: { ...DEATHLESS, ...POISONED, hardnessLow: 1 } });
-    for (let day = 0; day < 4; day += 1) {
-      tank.serve('attachedAlgae', AMPLE);
-      tank.pass({ ...GOOD_WATER, ...change });
-    }
-    expect(Math.abs(tank.life.count(0, ADULT) / 1000 - 0.5)).toBeLessThan(0.02);
-  });
-
-  it('kills half in four days at the median lethal ammonia', () => {
-    const tank = tankOf({ founders: 1000, traits: DEATHLESS });
-    for (let day = 0; day < 4; day += 1) {
-      tank.serve('attachedAlgae', AMPLE);
-      tank.pass({ ...GOOD_WATER, unionisedAmmonia: GRAZER.ammoniaMedianLethal });
-    }
-    // 2 % for the threshold crossed within a day, of which only the mean burden is known.
-    expect(Math.abs(tank.life.count(0, ADULT) / 1000 - 0.5)).toBeLessThan(0.02);
-  });
-
-  it('too warm to breed in loses the carried eggs within ten days', () => {
-    const tank = tankOf({});
-    passDays(tank, 40, AMPLE);
-    expect(tank.life.count(0, BROODED)).toBeGreaterThan(5);
-    for (let day = 0; day < 10; day += 1) {
-      tank.serve('attachedAlgae', AMPLE);
-      tank.pass({ ...GOOD_WATER, temperature: 31 });
-    }
-    expect(tank.life.count(0, BROODED)).toBeLessThan(0.5);
   });
 });
 

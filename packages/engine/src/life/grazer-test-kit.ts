@@ -1,0 +1,43 @@
+import type { Random } from '../numerics/random.ts';
+import { createTank, GOOD_WATER, GRAZER, populationOf, type Tank } from './life-test-kit.ts';
+import { STAGES, type TraitValues } from './traits.ts';
+
+export const CARRIED = { mating: 'two sexes', brood: 'carried' } as const;
+export const LAID = { mating: 'self-fertile', brood: 'laid' } as const;
+export const BROODED = STAGES.indexOf('brooded');
+export const JUVENILE = STAGES.indexOf('juvenile');
+export const ADULT = STAGES.indexOf('adult');
+export const AMPLE = 1e4;
+export const BOUNDLESS = 1e12;
+
+interface Given {
+  readonly traits?: Partial<TraitValues>;
+  readonly kind?: typeof CARRIED | typeof LAID;
+  readonly founders?: number;
+  readonly demography?: 'expected' | Random;
+  /** Area and volume in units of 0.5 m2 and 30 L. */
+  readonly size?: number;
+}
+
+export function tankOf({
+  traits = {},
+  kind = CARRIED,
+  founders = 20,
+  demography = 'expected',
+  size = 1,
+}: Given): Tank {
+  const values = { ...GRAZER, ...traits };
+  const population = populationOf('grazer', [{ stage: 'adult', count: founders }], values, kind);
+  return createTank({ populations: [population], demography, area: 0.5 * size, volume: 0.03 * size });
+}
+
+export function passDays(tank: Tank, days: number, algae: number): void {
+  for (let day = 0; day < days; day += 1) {
+    tank.serve('attachedAlgae', algae);
+    tank.pass(GOOD_WATER);
+  }
+}
+
+export function freeLiving({ life }: Tank): number {
+  return life.count(0, JUVENILE) + life.count(0, ADULT);
+}
