@@ -9,6 +9,7 @@ import { InquiryProgress } from '../../sheets/inquiry/inquiry-progress.tsx';
 import { cancelInquiry, startInquiry, useInquiry } from '../../sheets/inquiry/inquiry-store.ts';
 import { OutlookGate } from '../../sheets/outlook-gate.tsx';
 import type { SheetProps } from '../../sheets/sheet-props.ts';
+import { WrittenNumber } from '../../sheets/written-number.tsx';
 import { firstZone } from '../who/newcomer.ts';
 import { useLife } from '../who/use-life.ts';
 import { additionEdits } from './addition-edits.ts';
@@ -101,26 +102,16 @@ function More({ file, document, plan, library, ready }: MoreProps) {
           value={written.species}
           choose={(species) => setWritten({ ...written, species })}
         />
-        <label>
-          <span>How many adults</span>
-          <input
-            className={desk.input}
-            inputMode="numeric"
-            autoComplete="off"
-            value={written.adults}
-            onChange={({ target }) => setWritten({ ...written, adults: target.value })}
-          />
-        </label>
-        <label>
-          <span>On day of the run</span>
-          <input
-            className={desk.input}
-            inputMode="numeric"
-            autoComplete="off"
-            value={written.day}
-            onChange={({ target }) => setWritten({ ...written, day: target.value })}
-          />
-        </label>
+        <WrittenNumber
+          label="How many adults"
+          value={written.adults}
+          onWrite={(adults) => setWritten({ ...written, adults })}
+        />
+        <WrittenNumber
+          label="On day of the run"
+          value={written.day}
+          onWrite={(day) => setWritten({ ...written, day })}
+        />
         <button
           type="submit"
           className={desk.primary}

@@ -13,7 +13,7 @@ import { useFileChange } from '../../sheets/file/use-file-change.ts';
 import { FreshConflicts } from '../more/fresh-conflicts.tsx';
 import { type PestPlace, pestEdits } from './pest-edits.ts';
 import styles from './pest-part.module.css';
-import { changedOthers, endWords, gainWords, hunterWords, otherWords } from './pest-words.ts';
+import { changedOthers, endWords, gainWords, otherWords } from './pest-words.ts';
 
 interface PestAnswersProps {
   readonly file: EnclosureFile;

@@ -1,8 +1,7 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import type { AheadDocument, Hunter, PestAnswer, Plan } from '@shoreglass/engine';
-import { dateLabel } from '@shoreglass/figures';
 import { useQuery } from '@tanstack/react-query';
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { Trouble } from '../../../app/trouble.tsx';
 import { huntersOf } from '../../../engine-client.ts';
@@ -13,8 +12,9 @@ import { OutlookGate } from '../../sheets/outlook-gate.tsx';
 import type { SheetProps } from '../../sheets/sheet-props.ts';
 import { useLife } from '../who/use-life.ts';
 import type { PestWish } from './ask-pest.ts';
-import { HunterChoice, type WrittenHunters, writtenNumber } from './hunter-choice.tsx';
+import { writtenNumber } from './hunter-choice.tsx';
 import { PestAnswers } from './pest-answers.tsx';
+import { PestForm, type WrittenPest } from './pest-form.tsx';
 import styles from './pest-part.module.css';
 import { rankWords } from './pest-words.ts';
 
@@ -55,24 +55,15 @@ const USUAL_BAIT = '20';
 function Pest({ file, document, plan, ready }: PestProps) {
   const { days, seed } = document.run;
   const { reading } = useLife(file);
-  const [pest, setPest] = useState(() => likeliestPest(document, plan));
-  const [bait, setBait] = useState(USUAL_BAIT);
-  const [from, setFrom] = useState(() => String(noticedOn(document, pest)));
-  const [written, setWritten] = useState<WrittenHunters>({});
+  const [written, setWritten] = useState<WrittenPest>(() =>
+    firstWritten(document, likeliestPest(document, plan)),
+  );
+  const { pest } = written;
   const population = plan.populations.find(({ id }) => id === pest) ?? plan.populations[0];
   const hunters = useHunters(population?.id ?? '', population?.zone ?? '');
   const key = `pest ${file.id} ${file.version}`;
   const state = useInquiry<Answered>(key);
-  const problem = problemOf({ bait, from, written }, hunters.data ?? [], days);
-  const wish: PestWish = {
-    pest,
-    baitTakes: Number(bait),
-    from: Number(from),
-    hunters: (hunters.data ?? []).flatMap((hunter) => {
-      const adults = Number(writtenNumber(written, hunter));
-      return adults > 0 ? [{ ...hunter, adults }] : [];
-    }),
-  };
+  const wish = wishOf(written, hunters.data ?? []);
   const ask = () =>
     startInquiry<Answered>(key, plan, async () => {
       const { askPest } = await import('./ask-pest.ts');
@@ -81,70 +72,22 @@ function Pest({ file, document, plan, ready }: PestProps) {
         return { pest, from: wish.from, takes: wish.baitTakes, answers: yield* inquiry };
       })();
     });
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    if (problem === undefined && hunters.data) ask();
-  };
   const asked = plan.populations.find(({ id }) => id === state?.answer?.pest);
   return (
     <section aria-labelledby="pest" className={styles.part}>
       <h2 id="pest">Too many of one: what helps, and what it costs the others</h2>
-      <form className={styles.form} onSubmit={submit} noValidate>
-        <label>
-          <span>Whom</span>
-          <select
-            className={desk.select}
-            value={pest}
-            onChange={({ target }) => {
-              setPest(target.value);
-              setFrom(String(noticedOn(document, target.value)));
-              setWritten({});
-            }}
-          >
-            {plan.populations.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          <span>Noticed on day of the run</span>
-          <input
-            className={desk.input}
-            inputMode="numeric"
-            autoComplete="off"
-            value={from}
-            onChange={({ target }) => setFrom(target.value)}
-          />
-        </label>
-        <label>
-          <span>A week’s bait or traps take at most, of each stage</span>
-          <input
-            className={desk.input}
-            inputMode="numeric"
-            autoComplete="off"
-            value={bait}
-            onChange={({ target }) => setBait(target.value)}
-          />
-        </label>
-        {hunters.data && <HunterChoice hunters={hunters.data} written={written} onWrite={setWritten} />}
-        <div className={desk.bar}>
-          <button
-            type="submit"
-            className={desk.primary}
-            disabled={problem !== undefined || !ready || !hunters.data || state?.running === true}
-          >
-            Compare the answers
-          </button>
-          <p role="status" className={desk.soft}>
-            {problem ??
-              (ready
-                ? `From ${dateLabel(document.enclosure.startDate, wish.from)} on hunters hunt, baits lie and less feed is given.`
-                : 'Waiting for the runs of the year …')}
-          </p>
-        </div>
-      </form>
+      <PestForm
+        populations={plan.populations}
+        hunters={hunters.data}
+        written={written}
+        days={days}
+        startDate={document.enclosure.startDate}
+        ready={ready}
+        running={state?.running === true}
+        onChoose={(chosen) => setWritten({ ...firstWritten(document, chosen), bait: written.bait })}
+        onWrite={setWritten}
+        onAsk={ask}
+      />
       {!state && (
         <p className={desk.soft}>
           Doing nothing, half the feed, a bait a week and each hunter are run through the same {MEMBERS}{' '}
@@ -206,22 +149,18 @@ function noticedOn({ series, run }: AheadDocument, pest: string): number {
   return day > 0 ? day : Math.min(USUAL_DAY, Math.floor(run.days / 2));
 }
 
-interface Written {
-  readonly bait: string;
-  readonly from: string;
-  readonly written: WrittenHunters;
+function firstWritten(document: AheadDocument, pest: string): WrittenPest {
+  return { pest, from: String(noticedOn(document, pest)), bait: USUAL_BAIT, hunters: {} };
 }
 
-function problemOf(
-  { bait, from, written }: Written,
-  hunters: readonly Hunter[],
-  days: number,
-): string | undefined {
-  if (!/^[1-9]\d{0,3}$/.test(bait.trim()))
-    return 'Write how many a bait takes as a whole number from 1 to 9999.';
-  if (!/^\d{1,4}$/.test(from.trim()) || Number(from) >= days)
-    return `Write a day of the run from 0 to ${days - 1}.`;
-  const wrong = hunters.find((hunter) => !/^\d{0,4}$/.test(writtenNumber(written, hunter).trim()));
-  if (wrong) return `Write how many ${wrong.population.name} as a whole number up to 9999, or nothing.`;
-  return undefined;
+function wishOf({ pest, from, bait, hunters: numbers }: WrittenPest, hunters: readonly Hunter[]): PestWish {
+  return {
+    pest,
+    baitTakes: Number(bait),
+    from: Number(from),
+    hunters: hunters.flatMap((hunter) => {
+      const adults = Number(writtenNumber(numbers, hunter));
+      return adults > 0 ? [{ ...hunter, adults }] : [];
+    }),
+  };
 }

@@ -1,6 +1,6 @@
 import type { PestAnswer } from '@shoreglass/engine';
 import { describe, expect, it } from 'vitest';
-import { changedOthers, endWords, gainWords, hunterWords, otherWords, rankWords } from './pest-words.ts';
+import { changedOthers, endWords, gainWords, otherWords, rankWords } from './pest-words.ts';
 
 const spread = (q50: number, q10 = q50, q90 = q50) => ({ q10, q50, q90 });
 const other = (id: string, ...course: number[]) => ({ id, name: id, end: spread(course.at(-1)!), course });
@@ -62,18 +62,5 @@ describe('what an answer to a pest is told as', () => {
       'scuds: 20 instead of 180',
       'worms: 30 instead of 10',
     ]);
-  });
-
-  it('what the hunters do afterwards', () => {
-    const after = (...course: number[]) =>
-      hunterWords(answer({ hunter: { id: 'hunters', adults: 4 }, others: [other('hunters', ...course)] }));
-    expect(after(4, 6, 2, 0, 0)).toBe(
-      'The hunters themselves die out about day 3: find them food or another home in time.',
-    );
-    expect(after(4, 20, 8)).toBe('Of the hunters 8 are left, after at most 20 on day 1.');
-    expect(after(4, 12, 30)).toMatch(/multiply to 30 and hunt on/);
-    expect(after(4, 4, 1)).toBe('Of the 4 hunters 1 is left on the last day.');
-    expect(after(4, 4, 4)).toBe('The hunters are still there on the last day, 4 of them, and go on hunting.');
-    expect(hunterWords(answer({}))).toBeUndefined();
   });
 });
