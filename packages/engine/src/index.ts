@@ -23,6 +23,7 @@ export {
   CONFLICT_KINDS,
   type Conflict,
   type ConflictKind,
+  type Expected,
   type Inhabitant,
   type PlaceFacts,
   type RiskKind,

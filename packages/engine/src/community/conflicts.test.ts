@@ -53,6 +53,22 @@ describe('conflicts', () => {
     expect(range.source).toBe('a; c');
   });
 
+  it('name what room and fill give and a species does not bear, and by how much; guests are not asked', () => {
+    const cold: PlaceFacts = {
+      ...PLACE,
+      expected: [{ series: 'waterTemperature', low: 19, high: 21, from: 'the room' }],
+    };
+    const alone = conflictsOf([CRAB, LOUSE], cold).filter(
+      ({ kind, who }) => kind === 'range' && who.length === 1,
+    );
+    expect(alone.map(({ sentence }) => sentence)).toEqual([
+      'Land crabs need water temperature of at least 24 °C; the room gives 19 °C, 5 °C too little.',
+    ]);
+    expect(alone[0]).toMatchObject({ severity: 'warning', source: 'a', who: ['crab'] });
+    const guest = conflictsOf([{ ...CRAB, isGuest: true }, LOUSE], cold);
+    expect(guest.some(({ kind, who }) => kind === 'range' && who.length === 1)).toBe(false);
+  });
+
   it('tell who eats whom at which size', () => {
     const eaten = found.find(({ kind, who }) => kind === 'eaten' && who[0] === 'woodlouse')!;
     expect(eaten.sentence).toMatch(/Land crabs eat woodlice up to 8 mm, the young above all/);

@@ -4,6 +4,7 @@ import { guestConflicts } from './guest-conflicts.ts';
 import { harmConflicts } from './harm-conflicts.ts';
 import { CONFLICT_KINDS, type Conflict, type Inhabitant, type PlaceFacts } from './inhabitant.ts';
 import { placeConflicts } from './place-conflicts.ts';
+import { placeRangeConflicts } from './place-range-conflicts.ts';
 import { rangeConflicts } from './range-conflicts.ts';
 
 /**
@@ -15,6 +16,7 @@ import { rangeConflicts } from './range-conflicts.ts';
 export function conflictsOf(inhabitants: readonly Inhabitant[], place?: PlaceFacts): Conflict[] {
   const all = [
     ...rangeConflicts(inhabitants),
+    ...placeRangeConflicts(inhabitants, place),
     ...eatingConflicts(inhabitants, place),
     ...feedingConflicts(inhabitants, place),
     ...placeConflicts(inhabitants, place),

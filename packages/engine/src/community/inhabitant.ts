@@ -35,6 +35,8 @@ export interface Inhabitant {
   readonly count?: number;
   /** Day of the run on which the first of them move in. */
   readonly firstDay?: number;
+  /** Whether they only come along by accident. */
+  readonly isGuest?: boolean;
   readonly leastFounders: Sourced;
   readonly ways: {
     readonly climbsGlass?: boolean | undefined;
@@ -53,6 +55,14 @@ export interface Inhabitant {
   readonly risks: readonly { readonly kind: RiskKind; readonly text: string; readonly source: string }[];
 }
 
+/** What can be told of a quantity before any run: its lowest and highest course, in the unit of the series. */
+export interface Expected {
+  readonly series: SeriesId;
+  readonly low: number;
+  readonly high: number;
+  readonly from: 'the room' | 'the fill water';
+}
+
 /** What matters of the place: areas [cm2], water [L], height [cm], ways out, and what is fed where. */
 export interface PlaceFacts {
   readonly floor: number;
@@ -67,6 +77,8 @@ export interface PlaceFacts {
   readonly shore?: Shore;
   /** What it is filled with: conductivity [mS/cm], general hardness [degrees dGH], copper [µg/L]. */
   readonly fill?: { readonly conductivity: number; readonly hardness: number; readonly copper: number };
+  /** What room and fill water give. */
+  readonly expected?: readonly Expected[];
   /** Whether the filter is run in on the first day. */
   readonly isRunIn?: boolean;
   /** Whether water plants are bought, and guests listed with a chance to come along with them. */

@@ -1,16 +1,7 @@
-import {
-  alkalinityOf,
-  type Band,
-  type ConflictKind,
-  conflictsOf,
-  convert,
-  generalHardness,
-  type Plan,
-  type SeasonalCourse,
-  seriesSpec,
-} from '@shoreglass/engine';
+import { type Band, type ConflictKind, conflictsOf, type Plan, seriesSpec } from '@shoreglass/engine';
 import type { Library } from '@shoreglass/library';
 import { inhabitantsOf, placeFactsOf } from '../plan/community-of.ts';
+import { expectedOf } from '../plan/expected-of.ts';
 import type { KeyPath } from '../read/problem.ts';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import type { Remark } from './finding.ts';
@@ -77,60 +68,20 @@ function plantConflicts(bands: readonly Band[], where: Whereabouts, animals: Rea
   );
 }
 
-/** A quantity that can be told before any run: its lowest and highest expected value, in the series' unit. */
-interface Expected {
-  readonly low: number;
-  readonly high: number;
-  readonly what: string;
-}
-
-function courseRange({ mean, yearAmplitude }: SeasonalCourse): readonly [number, number] {
-  return [mean - yearAmplitude, mean + yearAmplitude];
-}
-
-/** Coldest and warmest daily mean of a measured room, a rough stand-in for the water's. */
-function seriesRange(values: Float64Array): readonly [number, number] {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (let day = 0; day + 24 <= values.length; day += 24) {
-    const mean = values.subarray(day, day + 24).reduce((sum, value) => sum + value, 0) / 24;
-    low = Math.min(low, mean);
-    high = Math.max(high, mean);
-  }
-  return [low, high];
-}
-
-function expectedOf(plan: Plan): ReadonlyMap<string, Expected> {
-  const { fill } = plan.water;
-  const hardness = convert(generalHardness(fill), 'mmol/L', '°dGH');
-  const alkalinity = convert(Math.max(0, alkalinityOf(fill)), 'meq/L', '°dKH');
-  const { temperature, series } = plan.room;
-  const [cold, warm] = series ? seriesRange(series.temperature) : courseRange(temperature);
-  const heated = plan.devices.heater ? Math.max(cold, plan.devices.heater.setpoint) : cold;
-  const room = { low: heated, high: Math.max(warm, heated), what: 'the room' };
-  return new Map([
-    ['GH', { low: hardness, high: hardness, what: 'the fill water' }],
-    ['KH', { low: alkalinity, high: alkalinity, what: 'the fill water' }],
-    ['waterTemperature', room],
-  ]);
-}
-
-/** Lamp and pump warm the water a little; a room is only called too cold or too warm beyond this [K, degrees]. */
-const MARGIN: Readonly<Record<string, number>> = { waterTemperature: 1.5, GH: 0.2, KH: 0.2 };
-
-function misfits(plan: Plan, where: Whereabouts): Remark[] {
+/** What a plant needs and room or fill water do not give; animals are told by the community. */
+function plantMisfits(plan: Plan, where: Whereabouts, animals: ReadonlySet<string>): Remark[] {
   const expected = expectedOf(plan);
   return plan.bands.flatMap((band): Remark[] => {
-    const now = expected.get(band.series);
-    if (!now) return [];
+    const now = expected.find(({ series }) => series === band.series);
+    if (!now || animals.has(band.owner)) return [];
     const margin = MARGIN[band.series] ?? 0;
     const { name, unit } = seriesSpec(band.series);
     const tell = (value: number, side: string, limit: number): Remark => ({
       severity: 'warning',
       path: where.get(band.owner) ?? [],
-      message: `${band.owner} needs ${name} ${side} ${shown(band, limit)}; ${now.what} gives ${value.toFixed(1)} ${unit}`,
+      message: `${band.owner} needs ${name} ${side} ${shown(band, limit)}; ${now.from} gives ${value.toFixed(1)} ${unit}`,
       mend:
-        now.what === 'the room'
+        now.from === 'the room'
           ? 'Choose another species, place or heater.'
           : 'Choose another water, a blend, or another species.',
       source: band.source,
@@ -142,6 +93,9 @@ function misfits(plan: Plan, where: Whereabouts): Remark[] {
     return [];
   });
 }
+
+/** Lamp and pump warm the water a little; a room is only called too cold or too warm beyond this [K, degrees]. */
+const MARGIN: Readonly<Record<string, number>> = { waterTemperature: 1.5, GH: 0.2, KH: 0.2 };
 
 function founderRemarks({ animals = [], settled }: EnclosureContent, library: Library): Remark[] {
   return animals.flatMap((content, index): Remark[] => {
@@ -195,11 +149,12 @@ function animalsOf({ animals = [] }: EnclosureContent, library: Library): Readon
 /** Who does not fit whom, the water, the room or the place; and too few founders. */
 export function inhabitantRemarks(content: EnclosureContent, plan: Plan, library: Library): Remark[] {
   const where = whereaboutsOf(content, library);
+  const animals = animalsOf(content, library);
   return [
     ...founderRemarks(content, library),
     ...placeRemarks(content, library),
     ...communityRemarks(content, plan, library),
-    ...plantConflicts(plan.bands, where, animalsOf(content, library)),
-    ...misfits(plan, where),
+    ...plantConflicts(plan.bands, where, animals),
+    ...plantMisfits(plan, where, animals),
   ];
 }

@@ -16,6 +16,7 @@ import {
 import type { Library, Organism, Quantity } from '@shoreglass/library';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import { animalTraitsOf } from './animal-traits.ts';
+import { expectedOf } from './expected-of.ts';
 import { isRunIn } from './start-of.ts';
 
 const sourced = (quantity: Quantity): Sourced => ({ value: quantity.value, source: quantity.source });
@@ -43,7 +44,11 @@ function rangesOf(animal: Organism): Inhabitant['ranges'] {
 export function inhabitantOf(
   animal: Organism,
   count?: number,
-  { name, firstDay }: { readonly name?: string | undefined; readonly firstDay?: number } = {},
+  {
+    name,
+    firstDay,
+    isGuest = false,
+  }: { readonly name?: string | undefined; readonly firstDay?: number; readonly isGuest?: boolean } = {},
 ): Inhabitant {
   const { floor, water, height, groundPerAdult } = animal.space ?? {};
   return {
@@ -54,6 +59,7 @@ export function inhabitantOf(
     ranges: rangesOf(animal),
     ...(count === undefined ? {} : { count }),
     ...(firstDay === undefined ? {} : { firstDay }),
+    ...(isGuest ? { isGuest } : {}),
     leastFounders: sourced(animal.leastFounders),
     ways: animal.ways ?? {},
     space: {
@@ -74,7 +80,8 @@ export function inhabitantsOf({ animals = [] }: EnclosureContent, library: Libra
   return [...counts].map(([species, count]) => {
     const own = animals.filter((each) => each.species === species);
     const firstDay = Math.min(...own.map(({ after = 0 }) => after));
-    return inhabitantOf(library.organism(species), count, { name: own[0]?.name, firstDay });
+    const isGuest = own.every(({ chance }) => chance !== undefined);
+    return inhabitantOf(library.organism(species), count, { name: own[0]?.name, firstDay, isGuest });
   });
 }
 
@@ -98,6 +105,7 @@ export function placeFactsOf(plan: Plan): PlaceFacts {
       .map(({ name, width }) => ({ name, width: width * 1000 })),
     shore: shoreOf(plan),
     fill: fillOf(plan),
+    expected: expectedOf(plan),
     isRunIn: isRunIn(plan.start),
     guests: guestsOf(plan),
     feedsWater: feeds.includes(false),
