@@ -42,11 +42,10 @@ interface Plot {
 /** One quantity over the run: its fan, the band with the names of those who need it, axes with units. */
 export function fanChartScene(options: FanChartOptions): Scene {
   const { series, name, startDate, width, height, palette, readings = [] } = options;
-  const plot = plotOf(options);
+  const { plot, axis } = plotAndAxis(options);
   const [first, last] = [series.days[0] ?? 0, Math.max(1, series.days[series.days.length - 1] ?? 1)];
   const toX = (day: number) =>
     plot.left + ((day - first) / Math.max(1, last - first)) * (plot.right - plot.left);
-  const axis = roomyAxis(options, plot);
   const toY = axis.scale.toPixel;
   const time: TimeAxis = { startDate, days: last, left: plot.left, right: plot.right, toX, palette };
   return sceneOf({ width, height }, sentence(options, last), [
@@ -77,6 +76,17 @@ function roomyAxis({ id, series, readings = [] }: FanChartOptions, plot: Plot): 
   const above = high > highest && highOwner !== undefined ? WORDS_ROOM : 4;
   if (below === 4 && above === 4) return plain;
   return valueAxis({ ...request, range: [plot.bottom - below, plot.top + above] });
+}
+
+const FIGURE_SIZE = 12;
+const FIGURE_GAP = 8;
+
+/** The plot begins where its widest figure ends: 100 000 animals need more room than pH 7. */
+function plotAndAxis(options: FanChartOptions): { readonly plot: Plot; readonly axis: ValueAxis } {
+  const plot = plotOf(options);
+  const axis = roomyAxis(options, plot);
+  const widest = Math.max(0, ...axis.ticks.map(({ text }) => textWidth(text, FIGURE_SIZE)));
+  return { plot: { ...plot, left: Math.max(plot.left, Math.ceil(widest) + FIGURE_GAP + 2) }, axis };
 }
 
 function plotOf({ width, height }: FanChartOptions): Plot {
@@ -123,7 +133,7 @@ function bandOwners({ series, palette }: FanChartOptions, plot: Plot, axis: Valu
 }
 
 function valueFigures(palette: Palette, plot: Plot, axis: ValueAxis): SceneNode {
-  const size = 12;
+  const size = FIGURE_SIZE;
   return group(
     { 'data-part': 'value-axis' },
     axis.ticks.flatMap((tick) => {
@@ -131,7 +141,7 @@ function valueFigures(palette: Palette, plot: Plot, axis: ValueAxis): SceneNode 
       const fill = tick.limit ? palette.ink : palette.softInk;
       return [
         element('path', { d: `M${plot.left - 5} ${y.toFixed(1)}h5`, stroke: fill, 'stroke-width': 0.9 }),
-        textAt(plot.left - 8, y + size * 0.34, tick.text, { size, fill, anchor: 'end' }),
+        textAt(plot.left - FIGURE_GAP, y + size * 0.34, tick.text, { size, fill, anchor: 'end' }),
       ];
     }),
   );

@@ -1,4 +1,5 @@
 import { type QuantileSeries, SERIES, type SeriesId, seriesSpec } from '@shoreglass/engine';
+import { numberText } from '../type/number-text.ts';
 import { countScale, linearScale, type Scale } from './linear-scale.ts';
 import { countTicks, roundStep, roundTicks, stepDigits } from './ticks.ts';
 
@@ -120,5 +121,5 @@ function limitText(value: number, digits: number): string {
 }
 
 function tickText(value: number, digits: number): string {
-  return value.toFixed(digits).replace('-', '−');
+  return numberText(value, digits);
 }

@@ -24,7 +24,8 @@ export function RunFacts({ file, document }: RunFactsProps) {
         <dt>Text</dt>
         <dd>
           <Link href={`/enclosures/${file.id}`}>{file.id}.yaml</Link>
-          {file.findings.length > 0 && `, ${file.findings.length} remarks`}
+          {file.findings.length > 0 &&
+            `, ${file.findings.length} ${file.findings.length === 1 ? 'remark' : 'remarks'}`}
         </dd>
         <dt>From</dt>
         <dd>
@@ -37,7 +38,7 @@ export function RunFacts({ file, document }: RunFactsProps) {
         </dd>
         <dt>Balances</dt>
         <dd>
-          closed to {error.toExponential(0)} or better ({worst} is the largest)
+          closed to {powerText(error)} or better ({worst} is the largest)
         </dd>
         <dt>Fingerprint</dt>
         <dd data-fingerprint={print}>{print}</dd>
@@ -45,4 +46,16 @@ export function RunFacts({ file, document }: RunFactsProps) {
       <RunChoiceForm />
     </section>
   );
+}
+
+const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+
+/** 3e-15 as people write it: "3 × 10⁻¹⁵"; nothing left over is 0. */
+function powerText(value: number): string {
+  if (value === 0) return '0';
+  const [digit = '', power = ''] = value.toExponential(0).split('e');
+  const raised = [...power]
+    .map((sign) => (sign === '-' ? '⁻' : sign === '+' ? '' : (RAISED[Number(sign)] ?? '')))
+    .join('');
+  return `${digit}\u00a0×\u00a010${raised}`;
 }

@@ -78,6 +78,12 @@ function EntryList({ entries }: { readonly entries: readonly EnclosureEntry[] })
                 <li>
                   <Link href={`/ahead/${id}`}>Look ahead</Link>
                 </li>
+                <li>
+                  <Link href={`/water/${id}`}>Water</Link>
+                </li>
+                <li>
+                  <Link href={`/life/${id}`}>Life</Link>
+                </li>
               </>
             )}
             <li>

@@ -1,5 +1,6 @@
 import type { LocatedFinding } from '@shoreglass/contract';
 import { Link } from 'wouter';
+import { unbroken } from '../../app/unbroken.ts';
 import { capital } from '../../outlook/turning-words.ts';
 import type { FindingLink } from './finding-links.ts';
 import styles from './finding-list.module.css';
@@ -39,7 +40,7 @@ function Findings({ title, findings, linksOf, onChoose }: FindingsProps) {
               line {finding.line}
             </button>
             <p>
-              {sentenceOf(finding)} <span className={styles.mend}>{finding.mend}</span>
+              {unbroken(sentenceOf(finding))} <span className={styles.mend}>{unbroken(finding.mend)}</span>
               {finding.source !== undefined && (
                 <span className={styles.source}>Source: {finding.source}</span>
               )}

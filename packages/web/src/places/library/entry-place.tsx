@@ -15,7 +15,8 @@ interface EntryPlaceProps {
 
 /** One entry of the library: what it is, what it stands, what to mind, every value with its source. */
 export function EntryPlace({ kind, id }: EntryPlaceProps) {
-  const { data, error, refetch } = useLibraryEntry(kind, id);
+  const { data, error: refused, refetch } = useLibraryEntry(kind, id);
+  const error = refused && !KINDS.includes(kind) ? new Error(noSuchKind(kind)) : refused;
   return (
     <Frame title={data ? capital(data.name) : 'Library'}>
       <p className={styles.back}>
@@ -27,6 +28,11 @@ export function EntryPlace({ kind, id }: EntryPlaceProps) {
     </Frame>
   );
 }
+
+const KINDS = ['organisms', 'plants', 'feeds', 'materials', 'salts', 'waters'];
+
+const noSuchKind = (kind: string): string =>
+  `The library has no part "${kind}". It has ${KINDS.join(', ')}: look for the page in All of the library.`;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

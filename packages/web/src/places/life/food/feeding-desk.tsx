@@ -93,6 +93,14 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
             </select>
           </label>
           <label>
+            <span>Where</span>
+            <select className={desk.select} value={place} onChange={({ target }) => setPlace(target.value)}>
+              <option value="">where most of them live</option>
+              <option value="water">into the pool</option>
+              <option value="land">on the land</option>
+            </select>
+          </label>
+          <label>
             <span>Every so many days</span>
             <input
               className={desk.input}
@@ -101,14 +109,6 @@ export function FeedingDesk({ file, plan }: FeedingDeskProps) {
               value={every}
               onChange={({ target }) => setEvery(target.value)}
             />
-          </label>
-          <label>
-            <span>Where</span>
-            <select className={desk.select} value={place} onChange={({ target }) => setPlace(target.value)}>
-              <option value="">where most of them live</option>
-              <option value="water">into the pool</option>
-              <option value="land">on the land</option>
-            </select>
           </label>
           <label>
             <span>Time of day, if it matters</span>

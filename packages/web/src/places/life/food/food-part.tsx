@@ -43,9 +43,8 @@ function Capacity({ life, document }: Community) {
       {someAreTooFew(life.capacity) && (
         <p className={desk.soft}>
           <span aria-hidden="true">{TOO_LITTLE_MARK} </span>
-          <span className={desk.unseen}>Too little to breed on alone: </span>
-          where they have nothing else, this food is too thin for young: they breed only if they eat other
-          food too.
+          Too little to breed on alone: where they have nothing else, this food is too thin for young: they
+          breed only if they eat other food too.
         </p>
       )}
       <table className={styles.table}>
@@ -180,5 +179,6 @@ const digitsOf = (amount: number): number => (amount >= 10 ? 0 : amount >= 1 ? 1
 
 function adultsText(adults: number): string {
   if (adults >= 100) return quantityText(Number(adults.toPrecision(2)), '');
-  return quantityText(adults, '', adults >= 3 || Number.isInteger(adults) ? 0 : 1);
+  const told = Number(adults.toFixed(1));
+  return quantityText(told, '', told >= 3 || Number.isInteger(told) ? 0 : 1);
 }

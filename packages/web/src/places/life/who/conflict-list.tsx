@@ -1,5 +1,6 @@
 import type { Conflict } from '@shoreglass/engine';
 import { Link } from 'wouter';
+import { unbroken } from '../../../app/unbroken.ts';
 import desk from '../../sheets/desk.module.css';
 import styles from './conflict-list.module.css';
 import type { Way } from './conflict-ways.ts';
@@ -92,10 +93,10 @@ function Sentences({ conflicts, isNew, means }: SentencesProps) {
         <li key={`${conflict.kind} ${conflict.sentence}`} data-severity={conflict.severity}>
           <p>
             {isNew(conflict) && <em className={styles.fresh}>new: </em>}
-            {conflict.sentence}
+            {unbroken(conflict.sentence)}
           </p>
           <p className={styles.mend}>
-            <span>What helps:</span> {conflict.mend}
+            <span>What helps:</span> {unbroken(conflict.mend)}
           </p>
           <Ways conflict={conflict} means={means} />
           <p className={styles.source}>
