@@ -36,5 +36,6 @@ export * from './terminal/sparkline.ts';
 export * from './terminal/text-budget.ts';
 export * from './terminal/text-fan.ts';
 export * from './time/calendar.ts';
+export { hunterWords } from './type/hunter-words.ts';
 export { countText, quantityText } from './type/number-text.ts';
 export * from './water/effect-course.ts';

@@ -8,7 +8,7 @@ import type {
   PopulationOutlook,
 } from '@shoreglass/engine';
 import { seriesSpec } from '@shoreglass/engine';
-import { sparkline } from '@shoreglass/figures';
+import { hunterWords, sparkline } from '@shoreglass/figures';
 import colours from 'picocolors';
 import { calendarDay } from './dates.ts';
 import { wrapped } from './wrapped.ts';
@@ -94,20 +94,23 @@ function effectLines(effects: readonly AdditionEffect[]): string[] {
 
 function pestLines({ answers }: NonNullable<LifeDocument['pest']>): string[] {
   const [nothing] = answers;
-  return answers.flatMap(({ kind, name, pest, gone, others }) => {
+  return answers.flatMap((answer) => {
+    const { kind, name, pest, gone, others, hunter } = answer;
     const end = `${number(pest.q50)} on the last day ${colours.dim(`(${number(pest.q10)} to ${number(pest.q90)} in 4 runs of 5)`)}`;
     const none = gone > 0 ? `, none left in ${Math.round(100 * gone)} % of the runs` : '';
     const changed = others.filter(({ id, end: { q50 } }) => {
       const before = nothing?.others.find((other) => other.id === id)?.end.q50 ?? 0;
-      return kind !== 'nothing' && Math.abs(q50 - before) > 0.1 * Math.max(before, 1);
+      return kind !== 'nothing' && id !== hunter?.id && Math.abs(q50 - before) > 0.1 * Math.max(before, 1);
     });
     const told = changed.map(({ id, name: called, end: { q50 } }) => {
       const before = nothing?.others.find((other) => other.id === id)?.end.q50 ?? 0;
       return `${called} ${number(q50)} instead of ${number(before)}`;
     });
+    const after = hunterWords(answer);
     return [
       `  ${colours.bold(name)}: ${end}${none}`,
       ...(told.length > 0 ? [`    others: ${told.join('; ')}`] : []),
+      ...(after === undefined ? [] : [`    ${after}`]),
     ];
   });
 }

@@ -1,6 +1,6 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import type { PestAnswer } from '@shoreglass/engine';
-import { answerCourseScene, palette } from '@shoreglass/figures';
+import { answerCourseScene, hunterWords, palette } from '@shoreglass/figures';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
 import { useView } from '../../../app/view.ts';
