@@ -1,31 +1,9 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { libraryEntry, libraryListing } from '@shoreglass/contract';
 import { library } from '@shoreglass/library';
-import type { FastifyInstance } from 'fastify';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { buildApp } from '../app.ts';
+import { describe, expect, test } from 'vitest';
+import { appUnderTest } from '../app-test-kit.ts';
 
-let folder: string;
-let app: FastifyInstance;
-
-beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'shoreglass-library-'));
-  app = await buildApp({
-    host: '127.0.0.1',
-    dataFolder: folder,
-    examples: {},
-    webFolder: join(folder, 'none'),
-    log: () => {},
-  });
-});
-afterEach(async () => {
-  await app.close();
-  await rm(folder, { recursive: true, force: true });
-});
-
-const get = (url: string) => app.inject({ method: 'GET', url });
+const { get } = appUnderTest();
 
 describe('the library', () => {
   test('lists its animals with where they live and what they need', async () => {

@@ -1,11 +1,9 @@
-import { mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { enclosureFile, refusal, roomFile } from '@shoreglass/contract';
 import { library } from '@shoreglass/library';
-import type { FastifyInstance } from 'fastify';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { buildApp } from '../app.ts';
+import { describe, expect, test } from 'vitest';
+import { appUnderTest } from '../app-test-kit.ts';
 
 const SERIES = library.series('espoo-living-room') ?? '';
 const TEXT = (library.data.enclosures['espoo-window'] ?? '').replace(
@@ -13,33 +11,16 @@ const TEXT = (library.data.enclosures['espoo-window'] ?? '').replace(
   'series: my-room.csv',
 );
 
-let folder: string;
-let app: FastifyInstance;
-
-beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'shoreglass-rooms-'));
-  app = await buildApp({
-    host: '127.0.0.1',
-    dataFolder: folder,
-    examples: {},
-    webFolder: join(folder, 'none'),
-    log: () => {},
-  });
-});
-afterEach(async () => {
-  await app.close();
-  await rm(folder, { recursive: true, force: true });
-});
-
-const get = (url: string) => app.inject({ method: 'GET', url });
+const served = appUnderTest();
+const { get } = served;
 const save = () =>
-  app.inject({ method: 'PUT', url: '/api/enclosures/mine', payload: { text: TEXT, basedOn: null } });
+  served.app.inject({ method: 'PUT', url: '/api/enclosures/mine', payload: { text: TEXT, basedOn: null } });
 
 describe('a room series beside the enclosure file', () => {
   test('is read for the file that names it, and given as it stands', async () => {
     expect(TEXT).toContain('my-room.csv');
     expect((await save()).statusCode).toBe(422);
-    await writeFile(join(folder, 'my-room.csv'), SERIES);
+    await writeFile(join(served.folder, 'my-room.csv'), SERIES);
     const saved = await save();
     expect(saved.statusCode, saved.body.slice(0, 300)).toBe(200);
     const { findings } = enclosureFile.parse((await get('/api/enclosures/mine')).json());
@@ -51,8 +32,8 @@ describe('a room series beside the enclosure file', () => {
     const missing = await get('/api/rooms/other.csv');
     expect(missing.statusCode).toBe(404);
     expect(refusal.parse(missing.json()).message).toContain('other.csv');
-    await writeFile(join(folder, 'secret.txt'), 'no');
-    await symlink(join(folder, 'secret.txt'), join(folder, 'link.csv'));
+    await writeFile(join(served.folder, 'secret.txt'), 'no');
+    await symlink(join(served.folder, 'secret.txt'), join(served.folder, 'link.csv'));
     expect((await get('/api/rooms/link.csv')).statusCode).toBe(404);
     expect((await get('/api/rooms/..%2Fsecret.csv')).statusCode).toBe(400);
     expect((await get('/api/rooms/secret.txt')).statusCode).toBe(400);
