@@ -120,7 +120,11 @@ describe('a filter that is not run in', () => {
     expect(harmConflicts([{ ...SHRIMPS, firstDay: 6 }], fresh)[0]?.sentence).toContain(
       '6 days after filling',
     );
-    expect(kinds(SHRIMPS, fresh)).toEqual(['too soon note']);
+    expect(kinds(SHRIMPS, fresh)).toEqual(['too soon warning']);
+  });
+  it('weighs less once the worst is over, and is not asked of guests', () => {
+    expect(kinds({ ...SHRIMPS, firstDay: 24 }, fresh)).toEqual(['too soon note']);
+    expect(kinds({ ...SHRIMPS, isGuest: true }, fresh)).toEqual([]);
   });
   it('is no matter to those who come after four weeks, to snails, and once it is run in', () => {
     expect(kinds({ ...SHRIMPS, firstDay: 28 }, fresh)).toEqual([]);

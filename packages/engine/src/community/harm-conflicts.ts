@@ -110,13 +110,15 @@ function copper(one: Inhabitant, { fill }: PlaceFacts): Conflict[] {
 
 /** Days that ammonia and nitrite usually take to come and go in a new filter [d]. @source common practice, no source */
 export const RUN_IN = 28;
+/** Days in which the worst of it is still to come [d]. @source common practice, no source */
+const WORST_TO_COME = 21;
 /** Lethal nitrite above which a filter not run in is no matter [mg N/L]. @source assumed */
 const STURDY = 50;
 
 /** Animals that breathe water and move in before the filter has run in. */
 function tooSoon(one: Inhabitant, { isRunIn = true }: PlaceFacts): Conflict[] {
-  const { firstDay } = one;
-  if (isRunIn || firstDay === undefined || firstDay >= RUN_IN) return [];
+  const { firstDay, isGuest = false } = one;
+  if (isRunIn || isGuest || firstDay === undefined || firstDay >= RUN_IN) return [];
   const breathesWater = median(one, 'shareInWater') >= 0.3 && median(one, 'lengthAtChange') === 0;
   if (!breathesWater || median(one, 'nitriteMedianLethal') >= STURDY) return [];
   const day = firstDay > 0 ? `${shown(firstDay)} days after filling` : 'on the day of filling';
@@ -124,7 +126,7 @@ function tooSoon(one: Inhabitant, { isRunIn = true }: PlaceFacts): Conflict[] {
     {
       kind: 'too soon',
       who: [one.id],
-      severity: 'note',
+      severity: firstDay < WORST_TO_COME ? 'warning' : 'note',
       sentence: `${capital(one.name)} move in ${day}, into a filter that is new: ammonia and then nitrite usually rise and fall in its first four to six weeks.`,
       source: PRACTICE,
       mend: `Let them move in after ${RUN_IN} days or more, few at first, with a trace of feed put in before; or start with a matured filter.`,

@@ -126,7 +126,7 @@ describe('warnings and notes', () => {
     const warnings = findings.filter(({ severity }) => severity === 'warning');
     expect(warnings.map(({ path }) => path)).toEqual([
       'routines',
-      'animals[0]',
+      'animals[0].species',
       'animals[0].adults',
       'animals[1].species',
       'devices.lamps[0].photons',

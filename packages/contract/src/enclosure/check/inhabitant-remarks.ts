@@ -97,25 +97,6 @@ function plantMisfits(plan: Plan, where: Whereabouts, animals: ReadonlySet<strin
 /** Lamp and pump warm the water a little; a room is only called too cold or too warm beyond this [K, degrees]. */
 const MARGIN: Readonly<Record<string, number>> = { waterTemperature: 1.5, GH: 0.2, KH: 0.2 };
 
-function founderRemarks({ animals = [], settled }: EnclosureContent, library: Library): Remark[] {
-  return animals.flatMap((content, index): Remark[] => {
-    const { adults = 0, juveniles = 0, after = 0, species } = content;
-    const { name, habitat } = library.organism(species);
-    const path: KeyPath = ['animals', index];
-    const remarks: Remark[] = [];
-    const count = adults + juveniles;
-    if (habitat === 'water' && count > 0 && settled?.filter !== 'matured' && after < 21)
-      remarks.push({
-        severity: 'warning',
-        path,
-        message: `${name} would move in on day ${after}, before a new filter handles their ammonia`,
-        mend: 'Let them come after the cycle has run, some 30 to 40 days, or start with a matured filter.',
-        source: 'common practice, no source',
-      });
-    return remarks;
-  });
-}
-
 function placeRemarks({ animals = [], plants = [], zones }: EnclosureContent, library: Library): Remark[] {
   const kindOf = new Map(zones.map(({ id, kind }) => [id, kind]));
   const wet = (zone: string) => ['pool', 'margin', 'stream'].includes(kindOf.get(zone) ?? '');
@@ -151,7 +132,6 @@ export function inhabitantRemarks(content: EnclosureContent, plan: Plan, library
   const where = whereaboutsOf(content, library);
   const animals = animalsOf(content, library);
   return [
-    ...founderRemarks(content, library),
     ...placeRemarks(content, library),
     ...communityRemarks(content, plan, library),
     ...plantConflicts(plan.bands, where, animals),
