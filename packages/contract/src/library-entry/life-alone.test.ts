@@ -1,5 +1,6 @@
 import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
+import { animalTraitsOf } from '../enclosure/plan/animal-traits.ts';
 import { lifeSentence, lifeSpreadOf, lifeTableOf, usualTemperature } from './life-alone.ts';
 
 describe.each(Object.values(library.data.organisms))('the life table of $id', (animal) => {
@@ -31,5 +32,19 @@ describe('draws of an animal', () => {
   it.each(['cyclops-spp', 'heterocypris-incongruens', 'oryzias-woworae', 'betta-splendens'])(
     'of %s breed in nine of ten where it is fine and fed',
     (id) => expect(lifeSpreadOf(library.organism(id)).breeding).toBeGreaterThanOrEqual(0.9),
+  );
+});
+
+describe('usual hard tap water, pH 8.2 and 20 °dGH', () => {
+  // Limits of well-being once counted as limits of life: newts in tap water were dead within half a year.
+  const inWater = Object.values(library.data.organisms).filter(({ habitat }) => habitat !== 'land');
+  it.each(inWater.map(({ id }) => id).filter((id) => id !== 'caridina-cf-cantonensis'))(
+    'does not kill %s',
+    (id) => {
+      const { pHHigh, hardnessHigh } = animalTraitsOf(library.organism(id)).traits.priors;
+      // EIFAC 1969 (recalled): nothing from pH 5 to 9 is harmful to freshwater fish by itself
+      expect(pHHigh.median).toBeGreaterThanOrEqual(8.2);
+      expect(hardnessHigh.median).toBeGreaterThanOrEqual(20);
+    },
   );
 });

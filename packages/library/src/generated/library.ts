@@ -258,10 +258,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 8.2,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "As other freshwater snails; what keepers name is where it does best."
      }
     },
     "GH": {
@@ -272,10 +273,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No death by hardness alone is told of; hard spring waters of 30 °dGH hold crustaceans and snails. What keepers name is where it does best."
      }
     },
     "oxygenLow": {
@@ -3969,10 +3971,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 20,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No death by hardness alone is told of; hard spring waters of 30 °dGH hold crustaceans and snails. What keepers name is where it does best."
      }
     },
     "unionisedAmmonia": {
@@ -9981,10 +9984,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 8.5,
+      "value": 8.8,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "A freshwater shrimp tested lived on to 8.84 (Macrobrachium nipponense), and this one lives mostly out of the water; keepers name 8.5."
      }
     },
     "GH": {
@@ -9995,10 +9999,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 25,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No death by hardness alone is told of; hard spring waters of 30 °dGH hold crustaceans and snails. What keepers name is where it does best."
      }
     },
     "unionisedAmmonia": {
@@ -15387,14 +15392,15 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "Failed moults are blamed on less than 4 °dGH."
     },
     "hardnessHigh": {
-     "value": 20,
+     "value": 30,
      "unit": "°dGH",
      "distribution": "normal",
      "spread": 2.5,
-     "min": 14,
-     "max": 28,
-     "basis": "common practice",
-     "source": "rule of thumb among keepers and shops, no primary source"
+     "min": 22,
+     "max": 40,
+     "basis": "assumed",
+     "source": "judgement of the author of this file, see the note",
+     "note": "No death by hardness alone is told of; hard spring waters of 30 °dGH hold crustaceans. What keepers name is where it does best."
     },
     "hardnessMargin": {
      "value": 3,
@@ -19395,10 +19401,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 8.5,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "As other freshwater snails; what keepers name is where it does best."
      }
     },
     "GH": {
@@ -19409,10 +19416,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 25,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No death by hardness alone is told of; hard spring waters of 30 °dGH hold crustaceans and snails. What keepers name is where it does best."
      }
     },
     "oxygenLow": {
@@ -20409,10 +20417,11 @@ export const LIBRARY_DATA: LibraryData = {
       "source": "rule of thumb among keepers and shops, no primary source"
      },
      "high": {
-      "value": 25,
+      "value": 30,
       "unit": "°dGH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No death by hardness alone is told of; hard spring waters of 30 °dGH hold crustaceans and snails. What keepers name is where it does best."
      }
     },
     "oxygenLow": {
