@@ -54,14 +54,21 @@ export function meanBreakdown(plan: Planted): number {
   return all > 0 ? sum / all : 1;
 }
 
-/** Returns what follows the kinds of dead plants, or nothing where one group was planted. `derived`. */
+/**
+ * Returns what follows the kinds of dead plants, or nothing where one group was planted.
+ * @throws Error when the reaction of a planted group is missing. `derived`.
+ */
 export function createRemainsMix(
   plan: Planted,
   reactions: readonly BookedReaction[],
 ): RemainsMix | undefined {
   const groups = plantedGroups(plan);
   if (groups.length < 2) return undefined;
-  const at = groups.map((group) => reactions.findIndex(({ name }) => name === LOSS[group]));
+  const at = groups.map((group) => {
+    const reaction = reactions.findIndex(({ name }) => name === LOSS[group]);
+    if (reaction < 0) throw new Error(`no reaction is named ${LOSS[group]}`);
+    return reaction;
+  });
   const paces = groups.map((group) => breakdownOf(plan, group));
   const mix = createKindMix();
   const before = new Float64Array(groups.length);
