@@ -19,9 +19,7 @@ export function later<Props extends object>(
     fetch().then(
       (place) => ({ default: place }),
       () => {
-        throw new ServerGone(
-          'The code of this place cannot be fetched: the Shoreglass server does not answer.',
-        );
+        throw new ServerGone('This place cannot be opened: the Shoreglass server does not answer.');
       },
     ),
   );

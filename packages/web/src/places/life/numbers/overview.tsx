@@ -42,8 +42,12 @@ export function Overview({ document, populations }: OverviewProps) {
                 {countText(most)}{' '}
                 {most > 0 && <span>{dateLabel(startDate, series?.days[counts.indexOf(most)] ?? 0)}</span>}
               </td>
-              <td className={styles.wide}>{turning(document, id, 'first young', 'none')}</td>
-              <td>{turning(document, id, 'dies out', 'no')}</td>
+              <td className={styles.wide}>
+                <Turning document={document} id={id} kind="first young" never="none" />
+              </td>
+              <td>
+                <Turning document={document} id={id} kind="dies out" never="no" />
+              </td>
             </tr>
           );
         })}
@@ -60,15 +64,23 @@ function jumpTo(id: string): void {
   part.querySelector('summary')?.focus({ preventScroll: true });
 }
 
-/** "12 May, 80 % of runs". */
-function turning(
-  { turningPoints, enclosure, run }: AheadDocument,
-  id: string,
-  kind: 'first young' | 'dies out',
-  never: string,
-): string {
+interface TurningProps {
+  readonly document: AheadDocument;
+  readonly id: string;
+  readonly kind: 'first young' | 'dies out';
+  readonly never: string;
+}
+
+/** "12 May", and below it "80 % of runs" where not all of them come to it. */
+function Turning({ document, id, kind, never }: TurningProps) {
+  const { turningPoints, enclosure, run } = document;
   const point = turningPoints.find((each) => each.subject === `population:${id}` && each.kind === kind);
-  if (!point) return never;
-  const share = run.members > 1 && point.probability < 0.995 ? `, ${percent(point.probability)} of runs` : '';
-  return `${dateLabel(enclosure.startDate, Math.round(point.window.median))}${share}`;
+  if (!point) return <>{never}</>;
+  const isSure = run.members === 1 || point.probability >= 0.995;
+  return (
+    <>
+      {dateLabel(enclosure.startDate, Math.round(point.window.median))}{' '}
+      {!isSure && <span>{percent(point.probability)} of runs</span>}
+    </>
+  );
 }

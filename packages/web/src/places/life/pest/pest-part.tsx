@@ -101,8 +101,8 @@ function Pest({ file, document, plan, ready }: PestProps) {
         <>
           <p role="status">{rankWords(state.answer.answers)}</p>
           <p className={desk.soft}>
-            {MEMBERS} runs of {days} days each. Line: median; wash: four runs in five; dashed: nothing is
-            done.
+            {MEMBERS} runs of {days} days each. Upright: number of {asked.name}. Line: median; wash: four runs
+            in five; dashed: nothing is done.
           </p>
           <PestAnswers
             file={file}
