@@ -19,6 +19,7 @@ interface Given {
   readonly size?: number;
 }
 
+/** A tank of invented grazers, changed as given. */
 export function tankOf({
   traits = {},
   kind = CARRIED,
@@ -31,6 +32,7 @@ export function tankOf({
   return createTank({ populations: [population], demography, area: 0.5 * size, volume: 0.03 * size });
 }
 
+/** Days in good water with as many algae served each morning [mol C]. */
 export function passDays(tank: Tank, days: number, algae: number): void {
   for (let day = 0; day < days; day += 1) {
     tank.serve('attachedAlgae', algae);
@@ -38,6 +40,7 @@ export function passDays(tank: Tank, days: number, algae: number): void {
   }
 }
 
+/** Young and adults, without eggs [1]. */
 export function freeLiving({ life }: Tank): number {
   return life.count(0, JUVENILE) + life.count(0, ADULT);
 }

@@ -170,7 +170,14 @@ function livingContent(pool: VariableId): { Nitrogen: number; Phosphorus: number
 }
 
 /** A tank with its founders in. */
-export function createTank({ populations, demography, area, volume, land = 0, waterArea = 0 }: TankSetup): Tank {
+export function createTank({
+  populations,
+  demography,
+  area,
+  volume,
+  land = 0,
+  waterArea = 0,
+}: TankSetup): Tank {
   const values = new Float64Array(VARIABLE_IDS.length);
   values[VARIABLE_INDEX.submergedArea] = area;
   values[VARIABLE_INDEX.landArea] = land;
