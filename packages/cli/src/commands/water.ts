@@ -8,8 +8,8 @@ import {
   questionOf,
   refuseAstray,
   startOf,
-  WHEN_LEFT_OUT,
   type WaterOptions,
+  WHEN_LEFT_OUT,
 } from './water-options.ts';
 
 const WIDEST = 100;

@@ -40,7 +40,7 @@ export function passDays(tank: Tank, days: number, algae: number): void {
   }
 }
 
-/** Young and adults, without eggs [1]. */
+/** Young and adults, without eggs [1]. `derived`. */
 export function freeLiving({ life }: Tank): number {
   return life.count(0, JUVENILE) + life.count(0, ADULT);
 }
