@@ -1619,14 +1619,15 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "hardnessLow": {
-     "value": 3,
+     "value": 1.5,
      "unit": "°dGH",
      "distribution": "normal",
-     "spread": 0.6,
-     "min": 1.5,
-     "max": 5,
-     "basis": "common practice",
-     "source": "rule of thumb among keepers and shops, no primary source"
+     "spread": 0.4,
+     "min": 0.6,
+     "max": 3,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Lives in lakes of about 5 mg/L calcium; missing from softer ones."
     },
     "hardnessHigh": {
      "value": 25,
@@ -9148,14 +9149,15 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "hardnessLow": {
-     "value": 5,
+     "value": 2,
      "unit": "°dGH",
      "distribution": "normal",
-     "spread": 0.8,
-     "min": 3,
-     "max": 7.5,
-     "basis": "common practice",
-     "source": "rule of thumb among keepers and shops, no primary source"
+     "spread": 0.5,
+     "min": 1,
+     "max": 4,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Lives in streams of 5 to 10 mg/L calcium; missing from softer, acid ones."
     },
     "hardnessHigh": {
      "value": 25,
@@ -11413,14 +11415,15 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "hardnessLow": {
-     "value": 4,
+     "value": 1.5,
      "unit": "°dGH",
      "distribution": "normal",
-     "spread": 0.7,
-     "min": 2,
-     "max": 6,
-     "basis": "common practice",
-     "source": "rule of thumb among keepers and shops, no primary source"
+     "spread": 0.4,
+     "min": 0.6,
+     "max": 3,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Reared in soft water of 18 mg/L as CaCO3, 1 °dGH, by laboratories of the Great Lakes; what keepers name is where it does well."
     },
     "hardnessHigh": {
      "value": 25,
@@ -18498,14 +18501,15 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file"
     },
     "hardnessLow": {
-     "value": 5,
+     "value": 3,
      "unit": "°dGH",
      "distribution": "normal",
-     "spread": 0.8,
-     "min": 3,
-     "max": 7.5,
-     "basis": "common practice",
-     "source": "rule of thumb among keepers and shops, no primary source"
+     "spread": 0.7,
+     "min": 1.5,
+     "max": 5,
+     "basis": "memory",
+     "source": "general knowledge of the literature, no particular work checked",
+     "note": "Most snails of lakes live above 5 mg/L calcium, few thrive below 20, 3 °dGH; thin, pitted shells come first."
     },
     "hardnessHigh": {
      "value": 30,
