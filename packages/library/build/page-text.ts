@@ -76,7 +76,20 @@ function valueTable(title: string, values: readonly PageValue[]): string[] {
 
 /** A page of the library as Markdown. `alone` says what becomes of an animal by itself with ample food. */
 function pageText(page: EntryPage, alone?: string): string {
-  const { name, scientificName, group, about, known, ways, ranges, sections, cautions, risks, bases } = page;
+  const {
+    name,
+    scientificName,
+    group,
+    about,
+    known,
+    ways,
+    ranges,
+    sections,
+    cautions,
+    risks,
+    unsaid,
+    bases,
+  } = page;
   const sources = ranges.flatMap((range) => range.sources);
   const lines = [
     `# ${capital(name)}`,
@@ -93,13 +106,14 @@ function pageText(page: EntryPage, alone?: string): string {
         ]
       : []),
     ...(cautions.length > 0 ? ['## To mind', '', ...cautions.map((each) => `- ${each}`), ''] : []),
-    ...(risks.length > 0
+    ...(risks.length > 0 || unsaid
       ? [
           '## Law, health, safety',
           '',
           ...risks.map(
             ({ kind, text, basis, source }) => `- ${capital(kind)}: ${text} (${basis}: ${source})`,
           ),
+          ...(unsaid ? [`- ${unsaid}`] : []),
           '',
         ]
       : []),

@@ -34,6 +34,17 @@ describe('every entry', () => {
     for (const kind of ['organisms', 'plants'] as const)
       for (const id of Object.keys(data[kind])) expect(pageOf(kind, id).risks.length, id).toBeGreaterThan(0);
   });
+  it('says of what nothing is known, and that this is no clearance', () => {
+    expect(pageOf('organisms', 'folsomia-candida').unsaid).toMatch(
+      /^Of law, welfare, poison and illness .*no clearance/,
+    );
+    for (const id of Object.keys(data.organisms)) {
+      const { risks, unsaid = '' } = pageOf('organisms', id);
+      const isTold = risks.some(({ kind }) => kind === 'law' || kind === 'invasive');
+      expect(/\blaw\b/.test(unsaid), id).toBe(!isTold);
+    }
+    expect(pageOf('salts', 'gypsum').unsaid).toBeUndefined();
+  });
   it('that climbs over land or water as an amphibian or reptile warns of salmonella', () => {
     for (const { id, preyKind, risks = [] } of Object.values(data.organisms)) {
       if (preyKind !== 'amphibians' && preyKind !== 'reptiles') continue;

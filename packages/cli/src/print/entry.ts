@@ -13,6 +13,7 @@ function pageLines({
   bases,
   cautions,
   risks,
+  unsaid,
 }: EntryPage): string[] {
   return [
     colours.bold(name) + (scientificName ? `  ${scientificName}` : ''),
@@ -20,7 +21,12 @@ function pageLines({
     ...(about ? [`  ${about}`] : []),
     ...(known ? [`  Known ${KNOWN[known.level]}: ${known.note}`] : []),
     `  Values by basis: ${bases.map(({ basis, count }) => `${basis} ${count}`).join(', ')}`,
-    `  Cautions: ${cautions.length}; law, health and safety: ${risks.length}`,
+    ...(cautions.length + risks.length > 0 || unsaid
+      ? [`\n${colours.underline('Law, health, safety')}`]
+      : []),
+    ...cautions.map((caution) => `  ${caution}`),
+    ...risks.map(({ kind, text }) => `  ${kind}: ${text}`),
+    ...(unsaid ? [`  ${unsaid}`] : []),
   ];
 }
 
@@ -30,7 +36,7 @@ function traitLines(traits: readonly TakenTrait[], from: TakenTrait['from']): st
   const those = traits.filter((trait) => trait.from === from);
   if (those.length === 0) return [];
   return [
-    `\n${colours.underline(`${those.length} traits from ${from}`)}`,
+    `\n${colours.underline(`${those.length} ${those.length === 1 ? 'trait' : 'traits'} from ${from}`)}`,
     ...those.map(
       ({ id, value, unit, meaning }) =>
         `  ${id} = ${figuresOf(value)}${unitOf(unit)}  ${colours.dim(meaning)}`,

@@ -39,6 +39,7 @@ export const libraryEntry = z.object({
   sections: z.array(z.object({ title: z.string(), values: z.array(value) })),
   cautions: z.array(z.string()),
   risks: z.array(z.object({ kind: z.string(), text: z.string(), basis, source: z.string() })),
+  unsaid: z.string().optional().describe('Of what law, welfare and health ask nothing particular is known.'),
   bases: z.array(z.object({ basis, count: z.number().int() })),
 });
 

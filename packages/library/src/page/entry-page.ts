@@ -62,6 +62,8 @@ export interface EntryPage {
   readonly sections: readonly PageSection[];
   readonly cautions: readonly string[];
   readonly risks: readonly Risk[];
+  /** On which of law, welfare, poison and illness nothing is stated, for what lives. */
+  readonly unsaid?: string;
   /** Values by basis, most first: 'published' 12. */
   readonly bases: readonly { readonly basis: Quantity['basis']; readonly count: number }[];
 }
@@ -239,6 +241,28 @@ function groupOf(kind: PageKind, entry: Tree): string {
   }
 }
 
+/** What a keeper asks of what lives, by the risks that would answer it. */
+const ASKED: readonly (readonly [string, readonly Risk['kind'][]])[] = [
+  ['law', ['law', 'invasive']],
+  ['welfare', ['welfare']],
+  ['poison', ['toxin']],
+  ['illness that people catch', ['zoonosis', 'disease']],
+];
+
+/** What nothing is stated of: silence is no clearance. */
+function unsaidOf(kind: PageKind, risks: readonly Risk[]): string | undefined {
+  if (kind !== 'organisms' && kind !== 'plants') return undefined;
+  const asked =
+    kind === 'plants' ? ASKED.filter(([, [first]]) => first === 'law' || first === 'toxin') : ASKED;
+  const open = asked
+    .filter(([, kinds]) => !risks.some((risk) => kinds.includes(risk.kind)))
+    .map(([words]) => words);
+  if (open.length === 0) return undefined;
+  const last = open[open.length - 1];
+  const words = open.length === 1 ? last : `${open.slice(0, -1).join(', ')} and ${last}`;
+  return `Of ${words} nothing particular is known here; that is no clearance. Ask your authority${kind === 'organisms' ? ', and a vet' : ''}.`;
+}
+
 /** The page of an entry; undefined when the library holds none of that name. */
 export function entryPage(data: LibraryData, kind: PageKind, id: string): EntryPage | undefined {
   const list: Readonly<Record<string, unknown>> = data[kind];
@@ -255,6 +279,8 @@ export function entryPage(data: LibraryData, kind: PageKind, id: string): EntryP
     tolerances?: Spans;
     survives?: Spans;
   };
+  const risks = entry.risks ?? [];
+  const unsaid = unsaidOf(kind, risks);
   const about = entry.about ?? (kind === 'salts' ? entry.use : undefined);
   return {
     kind,
@@ -268,7 +294,8 @@ export function entryPage(data: LibraryData, kind: PageKind, id: string): EntryP
     ranges: rangesOf(entry.tolerances, entry.survives),
     sections: sectionsOf(entry),
     cautions: entry.cautions ?? [],
-    risks: entry.risks ?? [],
+    risks,
+    ...(unsaid ? { unsaid } : {}),
     bases: basesOf(entry),
   };
 }

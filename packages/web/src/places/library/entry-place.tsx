@@ -75,8 +75,8 @@ function HowKnown({ entry: { known, bases } }: { readonly entry: LibraryEntry })
 }
 
 /** Cautions of the trade, and law, health and safety with their sources. */
-function Mind({ entry: { cautions, risks } }: { readonly entry: LibraryEntry }) {
-  if (cautions.length + risks.length === 0) return null;
+function Mind({ entry: { cautions, risks, unsaid } }: { readonly entry: LibraryEntry }) {
+  if (cautions.length + risks.length === 0 && !unsaid) return null;
   return (
     <section className={styles.mind} aria-labelledby="mind">
       <h2 id="mind">To mind</h2>
@@ -92,6 +92,7 @@ function Mind({ entry: { cautions, risks } }: { readonly entry: LibraryEntry }) 
             </span>
           </li>
         ))}
+        {unsaid && <li>{unsaid}</li>}
       </ul>
     </section>
   );
