@@ -59,6 +59,13 @@ export function ConflictList({ conflicts, before, changed, stale, means }: Confl
   );
 }
 
+/** Brings the list into sight, and the reader's place with it. */
+export function goToConflicts(): void {
+  const heading = document.getElementById('conflicts');
+  heading?.scrollIntoView({ block: 'start' });
+  heading?.focus({ preventScroll: true });
+}
+
 /** "10 things will probably go wrong; 34 worth knowing." */
 export function countWords(conflicts: readonly Conflict[]): string {
   const warnings = conflicts.filter(({ severity }) => severity === 'warning').length;

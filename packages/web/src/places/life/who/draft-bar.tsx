@@ -1,7 +1,9 @@
 import type { EnclosureFile } from '@shoreglass/contract';
+import { capital } from '../../../outlook/turning-words.ts';
 import type { Edit } from '../../../worker/messages.ts';
 import desk from '../../sheets/desk.module.css';
 import { useFileChange } from '../../sheets/file/use-file-change.ts';
+import { goToConflicts } from './conflict-list.tsx';
 import { type Draft, draftWords } from './draft.ts';
 import styles from './draft-bar.module.css';
 
@@ -26,11 +28,11 @@ export function DraftBar({ file, base, draft, edits, problem, warnings, onLeave 
   return (
     <section className={styles.bar} aria-label="Changes not in the file yet">
       <p role="status">
-        {problem ?? trouble ?? words}
+        {capital(problem ?? trouble ?? words)}
         {problem === undefined && warnings > 0 && (
           <>
             {' '}
-            <button type="button" className={styles.jump} onClick={jumpToConflicts}>
+            <button type="button" className={styles.jump} onClick={goToConflicts}>
               {warnings} {warnings === 1 ? 'thing' : 'things'} to mind
             </button>
           </>
@@ -54,8 +56,4 @@ export function DraftBar({ file, base, draft, edits, problem, warnings, onLeave 
       )}
     </section>
   );
-}
-
-function jumpToConflicts(): void {
-  document.getElementById('conflicts')?.scrollIntoView({ block: 'start' });
 }

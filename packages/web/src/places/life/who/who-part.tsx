@@ -6,7 +6,7 @@ import { useLibrary } from '../../../files/queries.ts';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import desk from '../../sheets/desk.module.css';
 import type { SheetProps } from '../../sheets/sheet-props.ts';
-import { ConflictList, type ConflictMeans, countWords } from './conflict-list.tsx';
+import { ConflictList, type ConflictMeans, countWords, goToConflicts } from './conflict-list.tsx';
 import { conflictWays } from './conflict-ways.ts';
 import { type Draft, draftEdits, draftOf, draftProblem, type NameOf } from './draft.ts';
 import { DraftBar } from './draft-bar.tsx';
@@ -99,12 +99,6 @@ function Who({ file, library, saved }: WhoProps) {
       <SharedRanges plan={shown.plan} nameOf={ownerName} />
     </div>
   );
-}
-
-function goToConflicts(): void {
-  const heading = document.getElementById('conflicts');
-  heading?.scrollIntoView({ block: 'start' });
-  heading?.focus({ preventScroll: true });
 }
 
 function namesFrom(library: LibraryListing): NameOf {

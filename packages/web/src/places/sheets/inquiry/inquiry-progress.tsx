@@ -12,7 +12,9 @@ interface InquiryProgressProps {
 export function InquiryProgress({ state, onCancel }: InquiryProgressProps) {
   const { done, expected } = state;
   const host = useRef<HTMLDivElement>(null);
-  useEffect(() => host.current?.scrollIntoView({ block: 'nearest' }), []);
+  useEffect(() => {
+    host.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   return (
     <div ref={host} className={styles.progress}>
       <p role="status">
