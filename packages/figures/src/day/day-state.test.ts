@@ -41,3 +41,29 @@ it('takes whole populations, not their stages, and leaves out what the document 
   expect(state.waterLevel?.median).toBe(10);
   expect(state.litter).toBeUndefined();
 });
+
+it('tells animals that are still to come from those that died out', () => {
+  const course = (q50: number[], q95: number[]): QuantileSeries => ({
+    ...ramp,
+    days: [0, 27, 28, 60, 90],
+    expected: q50,
+    q05: q50,
+    q25: q50,
+    q50,
+    q75: q50,
+    q95,
+  });
+  const year = {
+    ...ALDER_YEAR,
+    series: {
+      'population:later': course([0, 0, 10, 12, 0], [0, 0, 10, 14, 2]),
+      'population:guests': course([0, 0, 0, 0, 0], [4, 8, 9, 30, 60]),
+    },
+  } as unknown as AheadDocument;
+  const on = (day: number) => dayStateOf(year, day).populations;
+  expect(on(3).later?.coming).toBe(28);
+  expect(on(60).later?.coming).toBeUndefined();
+  expect(on(90).later, 'died out').toMatchObject({ median: 0 });
+  expect(on(90).later?.coming).toBeUndefined();
+  expect(on(60).guests?.coming).toBe('in some runs');
+});

@@ -6,6 +6,8 @@ export interface Estimate {
   readonly low: number;
   readonly high: number;
   readonly beyond?: BeyondBand;
+  /** Of a population that nobody has seen yet: the day of the run on which it comes, or that it comes in some runs only. */
+  readonly coming?: number | 'in some runs';
 }
 
 /** The median lies outside what somebody needs. */
@@ -55,10 +57,23 @@ export function dayStateOf(document: AheadDocument, day: number): DayState {
     if (population === undefined || stage !== undefined) continue;
     const estimate = estimateOf(series, day);
     if (!estimate) continue;
-    if (kind === 'population') populations[population] = estimate;
+    if (kind === 'population') populations[population] = withComing(estimate, series, day);
     if (kind === 'planting') plantings[population] = estimate;
   }
   return { day, ...estimates, populations, plantings };
+}
+
+/** From so many animals on one is there. */
+const SOMEBODY = 0.5;
+
+/** The same, told apart from one that has died out: here nobody has been there up to the day. */
+function withComing(estimate: Estimate, series: QuantileSeries, day: number): Estimate {
+  if (estimate.median >= SOMEBODY) return estimate;
+  const { days, q50, q95 } = series;
+  const come = days[q95.findIndex((count) => count >= SOMEBODY)];
+  if (come !== undefined && day < come) return { ...estimate, coming: come };
+  const wasThere = days.some((recorded, at) => recorded <= day && (q50[at] ?? 0) >= SOMEBODY);
+  return come === undefined || wasThere ? estimate : { ...estimate, coming: 'in some runs' };
 }
 
 /** Median, middle half and band position of one series on a day; undefined when it holds nothing finite there. */

@@ -44,6 +44,11 @@ function animals(plan: SectionPlan, day: DayState): Unlettered[] {
 }
 
 function animalText(estimate: Estimate): Pick<Subject, 'number' | 'interval' | 'alarm'> {
+  const { coming } = estimate;
+  if (coming !== undefined) {
+    const when = coming === 'in some runs' ? coming : `from day\u00a0${Math.round(coming)}`;
+    return { number: countText(estimate.median), interval: when };
+  }
   const alarm = Math.round(estimate.median) === 0 ? 'none left' : alarmText(estimate, '', 0);
   return {
     number: countText(estimate.median),

@@ -59,12 +59,17 @@ function Turning({ document, point }: { readonly document: AheadDocument; readon
           <p className={styles.window}>
             <IntervalLine window={point.window} days={document.run.days} alarm={needsKeeper(point.kind)} />
             <span>
-              {percent(point.probability)} of runs, {dateLabel(startDate, early)} to{' '}
-              {dateLabel(startDate, late)}
+              {percent(point.probability)} of runs, {between(startDate, early, late)}
             </span>
           </p>
         )}
       </div>
     </li>
   );
+}
+
+/** "12 May to 3 June"; one date where both fall on it. */
+function between(startDate: string, early: number, late: number): string {
+  const [from, to] = [dateLabel(startDate, early), dateLabel(startDate, late)];
+  return from === to ? `all on ${from}` : `${from} to ${to}`;
 }
