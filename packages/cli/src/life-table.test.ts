@@ -36,7 +36,7 @@ it(
       [['--animal', 'hyalella-azteca', '--temperature', '80'], 'not for 80 °C'],
       [['beck-bank', '--animal', 'hyalella-azteca'], 'not both'],
       [['beck-bank', '--temperature', '20'], 'goes with --animal'],
-      [[], 'give an enclosure file'],
+      [[], 'Give an enclosure file'],
     ] as const) {
       const { status, stderr } = shoreglass('life', ...args);
       expect(stderr).toContain(why);
