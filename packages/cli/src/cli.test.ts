@@ -206,6 +206,15 @@ describe('bad input ends with 2 and says the mend', () => {
     expect(stderr).toMatch(/glass\.length/);
     expect(stderr).toMatch(/water\.level/);
   });
+  test('--json tells the problems of a file that cannot be read as well', () => {
+    const text = library.enclosure('beck-bank').replace('level: 16.5 cm', 'level: 16.5 kg');
+    const { status, stdout } = shoreglass('check', file('json.yaml', text), '--json');
+    expect(status).toBe(2);
+    expect(JSON.parse(stdout)).toMatchObject({
+      canBeRun: false,
+      findings: [{ severity: 'blocking', path: 'water.level', value: '16.5 kg' }],
+    });
+  });
   test('a folder is no enclosure, an enclosure is no animal, and a file is no folder', () => {
     expect(shoreglass('check', folder).status).toBe(2);
     const path = file('a-box.yaml', library.enclosure('beck-bank'));

@@ -31,7 +31,7 @@ function summary(findings: readonly Finding[]): string {
 /** Checks a file of one animal, plant, feed, material, salt or water. @throws BadInput with one line per problem */
 function checkEntryFile(text: string, file: string, json: boolean): void {
   const checked = checkEntry(text, basename(file));
-  if (checked.problems) throw new BadInput(checked.problems.map(problemLine).join('\n'));
+  if (checked.problems) throw new BadInput(checked.problems.map(problemLine).join('\n'), checked.problems);
   if (json) {
     process.stdout.write(`${JSON.stringify(checked, leaveCoursesOut)}\n`);
     return;
@@ -40,6 +40,33 @@ function checkEntryFile(text: string, file: string, json: boolean): void {
 }
 
 const leaveCoursesOut = (key: string, value: unknown): unknown => (key === 'courses' ? undefined : value);
+
+/** Prints the problems of a file that cannot be read as one document, and passes them on. */
+function problemsAsJson(work: () => void): void {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof BadInput && error.problems.length > 0) {
+      const findings = error.problems.map((problem) => ({ ...problem, severity: 'blocking' }));
+      process.stdout.write(`${JSON.stringify({ canBeRun: false, findings })}\n`);
+    }
+    throw error;
+  }
+}
+
+/** Checks an enclosure file and prints what is found. @throws BadInput with one line per problem */
+function checkEnclosureFile(file: string, json: boolean): void {
+  const { plan, findings } = readAndCheck(file);
+  if (!plan) process.exitCode = EXIT.blocked;
+  if (json) {
+    process.stdout.write(`${JSON.stringify({ canBeRun: plan !== undefined, findings })}\n`);
+    return;
+  }
+  const sections = (['blocking', 'warning', 'note'] as const).flatMap((severity) =>
+    section(severity, findings),
+  );
+  process.stdout.write(`${[...sections, '', summary(findings)].join('\n')}\n`);
+}
 
 /** `shoreglass check FILE`: everything about an enclosure file, or a file of the library, that needs a look. */
 export function addCheck(program: Command): void {
@@ -53,19 +80,9 @@ export function addCheck(program: Command): void {
     .option('--json', 'print the findings as one JSON document and nothing else', false)
     .action((file: string, { json }: { json: boolean }) => {
       const entry = entryTextAt(file, isLibraryEntry);
-      if (entry !== undefined) {
-        checkEntryFile(entry, file, json);
-        return;
-      }
-      const { plan, findings } = readAndCheck(file);
-      if (!plan) process.exitCode = EXIT.blocked;
-      if (json) {
-        process.stdout.write(`${JSON.stringify({ canBeRun: plan !== undefined, findings })}\n`);
-        return;
-      }
-      const sections = (['blocking', 'warning', 'note'] as const).flatMap((severity) =>
-        section(severity, findings),
-      );
-      process.stdout.write(`${[...sections, '', summary(findings)].join('\n')}\n`);
+      const work = (): void =>
+        entry === undefined ? checkEnclosureFile(file, json) : checkEntryFile(entry, file, json);
+      if (json) problemsAsJson(work);
+      else work();
     });
 }

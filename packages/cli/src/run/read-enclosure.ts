@@ -61,7 +61,7 @@ function readFile(file: string): Read {
     return { document, checked: checkEnclosure(document) };
   }
   const { document, problems } = readEnclosure(textOf(file), basename(file));
-  if (!document) throw new BadInput(problems.map(problemLine).join('\n'));
+  if (!document) throw new BadInput(problems.map(problemLine).join('\n'), problems);
   return { document, checked: checkEnclosure(document, { readBeside: besides(file) }) };
 }
 
