@@ -116,13 +116,16 @@ function heading({ id, series, name, palette }: FanChartOptions, plot: Plot): Sc
 function bandOwners({ series, palette }: FanChartOptions, plot: Plot, axis: ValueAxis): SceneNode {
   const { low, high, lowOwner, highOwner } = series.band ?? {};
   const size = 12;
+  const lineOf = (value: number, below: number) =>
+    Math.min(plot.bottom - 8, Math.max(plot.top + 14, axis.scale.toPixel(value) + below));
+  const most = high === undefined || highOwner === undefined ? undefined : lineOf(high, 14);
+  const least = low === undefined || lowOwner === undefined ? undefined : lineOf(low, -5);
+  // Where nothing suits both, or the edges lie close, the words would lie on one another.
+  const isTight = most !== undefined && least !== undefined && Math.abs(most - least) < size + 2;
   const line = (value: number | undefined, owner: string | undefined, side: 'least' | 'most') => {
     if (value === undefined || owner === undefined) return undefined;
-    const [bottom, top] = [plot.bottom, plot.top];
-    const y = Math.min(
-      bottom - 8,
-      Math.max(top + 14, axis.scale.toPixel(value) + (side === 'least' ? -5 : 14)),
-    );
+    const own = side === 'least' ? least : most;
+    const y = isTight && side === 'least' ? (most ?? 0) - size - 2 : (own ?? 0);
     const [lowest, highest] = axis.scale.domain;
     const away = value < lowest || value > highest ? ', off this scale' : '';
     const wording = `at ${side} ${Number(value.toPrecision(4))} for ${owner}${away}`;
