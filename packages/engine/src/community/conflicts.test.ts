@@ -75,6 +75,41 @@ describe('conflicts', () => {
     expect(kinds(found)).not.toContain('eaten crab+woodlouse');
   });
 
+  it('tell of worms by what they count as in a mouth, and up to which of their own lengths they are eaten', () => {
+    const fixed = (median: number) => ({
+      kind: 'fixed' as const,
+      median,
+      spread: 0,
+      min: median,
+      max: median,
+    });
+    const thin = (preyKind: 'worms' | 'small arthropods', end: number): Inhabitant => ({
+      ...LOUSE,
+      traits: {
+        ...LOUSE.traits,
+        preyKind,
+        priors: {
+          ...LOUSE.traits.priors,
+          dryMassPerCube: fixed(0.006 / 64),
+          lengthAtBirth: fixed(20),
+          lengthAtEnd: fixed(end),
+        },
+      },
+    });
+    const hunter: Inhabitant = {
+      ...CRAB,
+      traits: { ...CRAB.traits, hunts: { worms: 1, 'small arthropods': 1 } },
+    };
+    const told = (prey: Inhabitant): string | undefined =>
+      conflictsOf([hunter, prey], PLACE).find(({ kind }) => kind === 'eaten')?.sentence;
+    // The crab takes up to 8 mm; a 64th of the compact mass is a quarter of the length.
+    expect(told(thin('worms', 24))).toMatch(
+      /of any size: .* 20 mm long at birth and 24 mm full grown; thin as they are, they count as 5 to 6 mm in a mouth/,
+    );
+    expect(told(thin('worms', 40))).toMatch(/up to 32 mm, the young above all/);
+    expect(told(thin('small arthropods', 24))).toBeUndefined();
+  });
+
   it('name each opening through which a grown animal passes, and none that is finer', () => {
     const long = CRAB.traits.priors.lengthAtEnd?.median ?? 0;
     const gaps = [

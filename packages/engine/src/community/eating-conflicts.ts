@@ -1,3 +1,4 @@
+import { mouthfulPerLength } from '../life/mouthful.ts';
 import {
   type Conflict,
   capital,
@@ -34,14 +35,24 @@ function huntsKind(hunter: Inhabitant, prey: Inhabitant): number {
   return preyKind === undefined ? 0 : (hunter.traits.hunts?.[preyKind] ?? 0);
 }
 
+/** Length a species counts as in a mouth, over its own [1]. */
+function mouthfulOf(prey: Inhabitant): number {
+  return mouthfulPerLength(prey.traits.preyKind, median(prey, 'dryMassPerCube'));
+}
+
 function pair(hunter: Inhabitant, prey: Inhabitant): Conflict[] {
   const reach = reachOf(hunter);
   if (!reach || huntsKind(hunter, prey) <= 0 || !meet(hunter, prey)) return [];
   const birth = median(prey, 'lengthAtBirth');
   const end = median(prey, 'lengthAtEnd');
-  if (birth > reach.largest || end < reach.smallest) return [];
-  const whole = end <= reach.largest;
-  const size = whole ? 'of any size' : `up to ${shown(reach.largest)} mm, the young above all`;
+  const mouthful = mouthfulOf(prey);
+  if (birth * mouthful > reach.largest || end < reach.smallest) return [];
+  const whole = end * mouthful <= reach.largest;
+  const size = whole ? 'of any size' : `up to ${shown(reach.largest / mouthful)} mm, the young above all`;
+  const thin =
+    mouthful < 1
+      ? `; thin as they are, they count as ${shown(birth * mouthful)} to ${shown(end * mouthful)} mm in a mouth`
+      : '';
   const rare = huntsKind(hunter, prey) < 0.1;
   const cover = median(prey, 'hiding') > 0.5 ? ' Dense plants, litter and crevices save part of them.' : '';
   return [
@@ -49,7 +60,7 @@ function pair(hunter: Inhabitant, prey: Inhabitant): Conflict[] {
       kind: 'eaten',
       who: [prey.id, hunter.id],
       severity: whole && !rare ? 'warning' : 'note',
-      sentence: `${capital(hunter.name)} ${rare ? 'now and then eat' : 'eat'} ${prey.name} ${size}: they take prey of ${shown(reach.smallest)} to ${shown(reach.largest)} mm, and ${prey.name} are ${shown(birth)} mm long at birth and ${shown(end)} mm full grown.${cover}`,
+      sentence: `${capital(hunter.name)} ${rare ? 'now and then eat' : 'eat'} ${prey.name} ${size}: they take prey of ${shown(reach.smallest)} to ${shown(reach.largest)} mm, and ${prey.name} are ${shown(birth)} mm long at birth and ${shown(end)} mm full grown${thin}.${cover}`,
       source: RULE,
       mend: whole
         ? 'Keep one of the two, or count the prey as food and keep a culture of it apart.'
@@ -80,14 +91,14 @@ function mouth(hunter: Inhabitant, all: readonly Inhabitant[]): Conflict[] {
         mend: 'Give live or frozen prey regularly, or keep a culture of it.',
       },
     ];
-  const fitting = prey.filter((each) => median(each, 'lengthAtBirth') <= reach.largest);
+  const fitting = prey.filter((each) => median(each, 'lengthAtBirth') * mouthfulOf(each) <= reach.largest);
   if (fitting.length > 0) return [];
   return [
     {
       kind: 'mouth',
       who: [hunter.id, ...prey.map(({ id }) => id)],
       severity: 'warning',
-      sentence: `The mouth of ${hunter.name} takes prey up to ${shown(reach.largest)} mm; here even the newborn are larger (${prey.map((each) => `${each.name} ${shown(median(each, 'lengthAtBirth'))} mm`).join(', ')}).`,
+      sentence: `The mouth of ${hunter.name} takes prey up to ${shown(reach.largest)} mm; here even the newborn are larger (${prey.map((each) => `${each.name} ${shown(median(each, 'lengthAtBirth') * mouthfulOf(each))} mm`).join(', ')}).`,
       source: RULE,
       mend: 'Give smaller prey, such as springtails, water fleas or freshly hatched brine shrimp.',
     },

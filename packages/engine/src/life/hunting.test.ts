@@ -25,7 +25,7 @@ const PREY: TraitValues = { ...GRAZER, ...DEATHLESS, breedingWarmest: 5, breedin
 interface Given {
   readonly hunter?: Partial<TraitValues>;
   readonly prey?: Partial<TraitValues>;
-  readonly kind?: 'crustaceans' | 'snails';
+  readonly kind?: 'crustaceans' | 'snails' | 'worms';
   readonly hunters?: number;
   readonly preys?: number;
 }
@@ -40,7 +40,7 @@ function tankOf({ hunter = {}, prey = {}, kind = 'crustaceans', hunters = 4, pre
         {
           mating: 'two sexes',
           brood: 'laid',
-          hunts: { crustaceans: 1 },
+          hunts: { crustaceans: 1, worms: 1 },
         },
       ),
       populationOf(
@@ -84,6 +84,18 @@ describe('hunting', () => {
     expect(eaten(tankOf({ hunter: { preyLargest: 0.05 } }), 20)).toBe(0);
     expect(eaten(tankOf({ kind: 'snails' }), 20)).toBe(0);
     expect(eaten(tankOf({ hunter: { shareInWater: 0 } }), 20)).toBe(0);
+  });
+
+  it('takes a worm too long for its mouth by how thick it is, and sees it by its length', () => {
+    // Prey of 3 mm and more, hunters of 12 to 25 mm: mouths of 1.2 to 2.5 mm, and worms that count as 0.44 of their length.
+    const thin = { dryMassPerCube: 0.0005 };
+    const short = { preyLargest: 0.1 };
+    expect(eaten(tankOf({ hunter: short, prey: thin, kind: 'crustaceans' }), 20)).toBe(0);
+    expect(eaten(tankOf({ hunter: short, prey: thin, kind: 'worms' }), 20)).toBeGreaterThan(10);
+    const keen = { preySmallest: 0.2, preyLargest: 1 };
+    const asOthers = eaten(tankOf({ hunter: keen, prey: thin, kind: 'crustaceans' }), 20);
+    expect(eaten(tankOf({ hunter: keen, prey: thin, kind: 'worms' }), 20)).toBeCloseTo(asOthers, 9);
+    expect(asOthers).toBeGreaterThan(10);
   });
 
   it('catches fewer of those that hide, and of more cover', () => {

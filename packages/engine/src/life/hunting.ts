@@ -27,10 +27,12 @@ function choice(hunter: LivingPopulation, prey: LivingPopulation): number {
 }
 
 /**
- * Part of the hunters, by feeding surface, whose mouths fit prey of a length [1], 0 to 1.
+ * Part of the hunters, by feeding surface, that see prey of a length and whose mouths fit it [1], 0 to 1.
+ * @param length of the prey [mm]
+ * @param mouthful length it counts as in a mouth [mm]
  * @source derived: a hunter of length L takes prey between two fixed parts of L
  */
-function fittingPart(hunter: LivingPopulation, length: number): number {
+function fittingPart(hunter: LivingPopulation, length: number, mouthful: number): number {
   const { preySmallest, preyLargest } = hunter.traits;
   const { train } = hunter;
   let all = 0;
@@ -39,7 +41,7 @@ function fittingPart(hunter: LivingPopulation, length: number): number {
     const surface = train.count[i]! * surfaceOf(hunter, i);
     all += surface;
     const own = train.length[i]!;
-    if (length <= preyLargest * own && length >= preySmallest * own) fitting += surface;
+    if (mouthful <= preyLargest * own && length >= preySmallest * own) fitting += surface;
   }
   return all > 0 ? fitting / all : 0;
 }
@@ -53,7 +55,8 @@ function access(hunter: LivingPopulation, prey: LivingPopulation, j: number, gro
   const chosen = choice(hunter, prey);
   if (chosen <= 0) return 0;
   const { train, traits } = prey;
-  let fits = fittingPart(hunter, train.peak[j]!);
+  const length = train.peak[j]!;
+  let fits = fittingPart(hunter, length, hunter === prey ? length : prey.mouthful * length);
   if (hunter === prey && traits.moultInterval > 0)
     fits += (1 - fits) * Math.min(1, SOFT_DAYS / traits.moultInterval);
   if (fits <= 0) return 0;

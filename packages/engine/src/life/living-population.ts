@@ -5,6 +5,7 @@ import { type CohortTrain, emptyTrain, trainCarbon } from './cohort-train.ts';
 import { type Energetics, energeticsOf } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
 import { type Diet, dietOf, findingOf } from './foraging.ts';
+import { mouthfulPerLength } from './mouthful.ts';
 import { POISONS } from './poisons.ts';
 import { type AnimalTraits, checkTraits, type PreyKind, type TraitValues } from './traits.ts';
 
@@ -72,6 +73,8 @@ export interface LivingPopulation {
   /** Young that need salt die in fresh water. */
   readonly hasBrackishLarvae: boolean;
   readonly preyKind: PreyKind | undefined;
+  /** Length it counts as in another's mouth, over its own [1]. */
+  readonly mouthful: number;
   /** Choice among kinds of prey, the favourite 1. */
   readonly hunts: ReadonlyMap<PreyKind, number>;
   /** How much more readily it finds prey than its weight among foods says [1]. */
@@ -174,6 +177,7 @@ export function createLivingPopulation(
     active: active ?? 'always',
     hasBrackishLarvae: development === 'brackish larvae',
     preyKind,
+    mouthful: mouthfulPerLength(preyKind, traits.dryMassPerCube),
     hunts: choiceOf(hunts ?? {}),
     finding: findingOf(traits, energetics),
     carriesBrood: brood === 'carried',
