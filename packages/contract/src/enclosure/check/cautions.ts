@@ -53,14 +53,14 @@ export function cautionRemarks(content: EnclosureContent, plan: Plan, library: L
     remarks.push(
       note(
         ['devices'],
-        'mains electricity stands beside water here',
+        'Mains electricity stands beside water here',
         'Use a residual-current device (RCD, GFCI), drip loops on every cable, and parts rated for wet places; unplug before reaching in.',
       ),
     );
   remarks.push(
     note(
       ['glass'],
-      `glass and water alone weigh about ${Math.round(weightOf(plan))} kg; ground and stones come on top`,
+      `Glass and water alone weigh about ${Math.round(weightOf(plan))} kg; ground and stones come on top`,
       'Check floor and stand, and set the box on a level, cushioned base.',
     ),
   );
@@ -68,7 +68,7 @@ export function cautionRemarks(content: EnclosureContent, plan: Plan, library: L
     remarks.push(
       note(
         content.animals?.length ? ['animals'] : ['plants'],
-        'never release animals, plants, water or ground outdoors',
+        'Never release animals, plants, water or ground outdoors',
         'Give surplus to other keepers; let water seep away on soil far from streams and ponds, dry and bin the rest.',
       ),
     );

@@ -139,9 +139,9 @@ describe('warnings and notes', () => {
     const text = loadBundledEnclosure('beck-bank')
       .findings.map(({ message }) => message)
       .join('\n');
-    expect(text).toContain('mains electricity');
+    expect(text).toContain('Mains electricity');
     expect(text).toContain('weigh about');
-    expect(text).toContain('never release');
+    expect(text).toContain('Never release animals');
   });
 
   it('tell of species that need what another cannot bear', () => {
