@@ -158,6 +158,14 @@ export function hazardOfAir(population: LivingPopulation, { air = MILD_AIR }: Su
   return population.traits.shareInWater < 1 ? airHazard(population.traits, air) : 0;
 }
 
+/** Deaths of cohort i from causes not modelled, at the reference temperature [1/d]: larvae have some of their own. `derived`. */
+function backgroundLoss({ traits, train }: LivingPopulation, i: number): number {
+  if (train.adult[i] === GROWN) return traits.adultLoss;
+  return train.peak[i]! < traits.lengthAtChange
+    ? traits.juvenileLoss + traits.larvalLoss
+    : traits.juvenileLoss;
+}
+
 /**
  * Lets animals die today and grow a day older; returns the share of adults that died [0..1], 1 when none are left.
  * Deaths of a cohort: count (1 - exp(-sum of hazards)), shared among causes by their hazards.
@@ -189,7 +197,7 @@ export function ageAndDie(
       traits.starvationHazard,
     );
     hazard[AGE] = isAdult || !doesPupate ? agingHazard(train.age[i]!, rate, traits.lifespan) : 0;
-    hazard[BACKGROUND] = rate * (isAdult ? traits.adultLoss : traits.juvenileLoss);
+    hazard[BACKGROUND] = rate * backgroundLoss(population, i);
     const inWater = cohortInWater(population, i);
     hazard[WATER] = inWater * water;
     hazard[NITRITE] = nitrite > 0 ? nitrite * breathingWater(population, i) : 0;

@@ -195,6 +195,7 @@ export const TRAIT_SPECS = {
   // Place
   shareInWater: trait('1', 0, 1, 'part of its life that an animal past any larval stage spends in water'),
   larvalPace: trait('1', 0.2, 20, 'how much faster larvae feed, burn and grow than their grown kind'),
+  larvalLoss: trait('1/d', 0, 0.5, 'deaths of larvae from causes not modelled, on top of those of all young'),
   lengthAtChange: trait('mm', 0, 200, 'length below which the young live in water as larvae; 0 for none'),
   pupaTime: trait(
     'd',

@@ -62,6 +62,7 @@ export const TRAIT_DEFAULTS = {
   hiding: 0.8,
   shareInWater: 1,
   larvalPace: 1,
+  larvalLoss: 0,
   lengthAtChange: 0,
   pupaTime: 0,
   eggsOfBody: 0,
