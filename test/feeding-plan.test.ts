@@ -46,12 +46,13 @@ function meanLate(values: Float64Array): number {
   return late.reduce((sum, value) => sum + value, 0) / late.length;
 }
 
+// Fifty scuds: sixty are reached only with feed that eats the hardness the ramshorns need, once these have died of it.
 const CASES = [
   [
     'the demo, scuds',
     () => planOf(loadBundledEnclosure('beck-bank').document, library),
     'hyalella-azteca',
-    60,
+    50,
   ],
   [
     'the demo, woodlice',
@@ -90,6 +91,72 @@ describe('a feeding that is proposed', () => {
         return meanLate(series.subarray(from, from + DAYS));
       }).sort((a, b) => a - b);
       expect(late[5]!).toBeGreaterThan(0.8 * target);
+    },
+    SLOW,
+  );
+});
+
+/** Adults of a population and carbonate hardness in the expected run of a file with the proposal in it. */
+function keptWith(plan: Plan, found: FeedingPlan, id: string) {
+  const prepared = prepareOutlook(withProposal(plan, found), { days: DAYS, members: 2, seed: 1 });
+  const { series } = expectedRun(prepared);
+  const course = (name: string): Float64Array =>
+    series[(prepared.setting.seriesIds as readonly string[]).indexOf(name)]!;
+  return { adults: course(`population:${id}:adult`), KH: course('KH'), pH: course('pH') };
+}
+
+describe('a number no feeding holds', () => {
+  const window = (): Plan => loadBundledEnclosure('espoo-window').plan!;
+
+  it.each([
+    ['cherry shrimps beside snails', 'neocaridina-davidi', 60],
+    ['two hundred snails', 'planorbella-duryi', 200],
+  ] as const)(
+    'is not answered with feed that turns the water sour and kills them: %s',
+    (_, id, target) => {
+      const plan = window();
+      const found = feedingPlan(plan, { [id]: target });
+      const told = found.sentences.join(' ');
+      expect(found.holds, told).toBe(false);
+      expect(found.advised, told).toBe(true);
+      expect(found.leaves, told).toMatchObject({ series: 'KH', side: 'low', limit: 3 });
+      expect(found.leaves!.mass).toBeGreaterThan(found.mass);
+      expect(told).toMatch(
+        /^No dose of algae wafer every 3 days holds that: with .* carbonate hardness falls below 3/,
+      );
+      expect(told).toMatch(/ramshorn snails/);
+      const carried = found.populations.find((each) => each.id === id)!.adults;
+      expect(told).toContain(`only about ${carried.toFixed(0)} adults`);
+      // The file with the proposal in it stays above the hardness snails need, and those of the file live in it.
+      const { adults, KH } = keptWith(plan, found, id);
+      expect(adults.at(-1)!, told).toBeGreaterThan(1);
+      expect(Math.min(...KH), told).toBeGreaterThan(3);
+      // What was left first is left indeed with the dose that is named.
+      const sour = keptWith(plan, { ...found, mass: 2 * found.leaves!.mass }, id);
+      expect(Math.min(...sour.KH)).toBeLessThan(3);
+    },
+    SLOW,
+  );
+
+  it(
+    'a water that is out of band without feed too is not held against the feed',
+    () => {
+      const plan = ownPlan();
+      const asked = {
+        series: 'KH',
+        low: 40,
+        owner: 'keeper',
+        basis: 'invented',
+        source: 'invented',
+      } as const;
+      const found = feedingPlan({ ...plan, bands: [...plan.bands, asked] }, { 'neocaridina-davidi': 40 });
+      const told = found.sentences.join(' ');
+      expect(found.holds, told).toBe(true);
+      expect(found.leaves).toBeUndefined();
+      expect(found.leftUnfed).toMatchObject({ series: 'KH', side: 'low', limit: 40, owner: 'keeper' });
+      expect(told).toMatch(
+        /Without this feed too carbonate hardness falls below 40 .*not held against the feed/,
+      );
     },
     SLOW,
   );

@@ -105,6 +105,14 @@ const addition = z.strictObject({
     .readonly(),
 });
 
+const waterLeaving = z.strictObject({
+  series: z.enum(['unionisedAmmonia', 'nitrite', 'oxygenLow', 'pH', 'KH']),
+  side: z.enum(['low', 'high']),
+  limit: z.number().describe('In the unit of the series.'),
+  owner: z.string().describe('Who asks for it.'),
+  day: z.number().describe('Of the trial, from 0.'),
+});
+
 const feeding = z.strictObject({
   feed: z.string(),
   feedName: z.string(),
@@ -112,7 +120,20 @@ const feeding = z.strictObject({
   everyDays: z.number(),
   onLand: z.boolean(),
   holds: z.boolean(),
-  clean: z.boolean(),
+  clean: z
+    .boolean()
+    .describe(
+      'Whether ammonia, nitrite and oxygen stay in band, and pH and carbonate hardness as far as they do without the feed.',
+    ),
+  advised: z.boolean().describe('Whether those wanted live on with this dose.'),
+  leaves: z
+    .exactOptional(waterLeaving.extend({ mass: z.number().describe('That dose, kg.') }))
+    .describe(
+      'Where no dose holds, or none reaches it from the animals of the file: what is left first with the least dose that takes the water out of band.',
+    ),
+  leftUnfed: z
+    .exactOptional(waterLeaving)
+    .describe('Limit of pH or carbonate hardness that the water leaves without the feed too.'),
   hour: z.exactOptional(z.number().describe('Of the day at which it is given.')),
   populations: z
     .array(
@@ -120,6 +141,7 @@ const feeding = z.strictObject({
         id: z.string(),
         target: z.number(),
         adults: z.number().describe('In the last part of the trial that began with the target.'),
+        atEnd: z.number().describe('On the last day of that trial.'),
         fromPlan: z.number().describe('The same from the animals the file begins with.'),
         reachedOn: z.exactOptional(
           z.number().describe('Day on which these reach four fifths of the target.'),

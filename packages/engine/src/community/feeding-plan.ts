@@ -4,6 +4,7 @@ import type { Plan, Population } from '../plan/plan.ts';
 import type { FeedingPlan, HeldPopulation } from './feeding-found.ts';
 import { feedingSentences } from './feeding-sentences.ts';
 import {
+  arrivalOf,
   type Dose,
   type FeedingTrial,
   fedWith,
@@ -11,6 +12,7 @@ import {
   tryFeeding,
   withTargets,
 } from './feeding-trial.ts';
+import { earliest, type WaterJudge, type WaterLeaving, waterJudge } from './feeding-water.ts';
 import { medianTraits } from './need.ts';
 import { larderOf, larderTemperature } from './production.ts';
 import { steadyPopulation } from './steady-population.ts';
@@ -35,9 +37,6 @@ export interface FeedingPlanOptions {
 
 const USUAL_INTERVAL = 3;
 const USUAL_DAYS = 400;
-/** Un-ionised ammonia that counts as foul where no band says [mg N/L], and oxygen [mg/L]. @source common practice, no source */
-const FOUL_AMMONIA = 0.04;
-const LEAST_OXYGEN = 3;
 /** Part of a target that still counts as held. @source assumed */
 const HELD = 0.8;
 /** Part of feed that is eaten before it falls apart, and of what the place grows that is within reach. @source assumed */
@@ -48,6 +47,8 @@ const OWN_WORTH = 0.4;
 /** Least part of the need that the first dose gives. @source assumed */
 const LEAST_PART = 0.15;
 const MOST_DOSES = 9;
+/** Part of the most carried that is nearly as many. @source assumed */
+const NEARLY = 0.98;
 /** Runs drawn to see how sure a dose is, and by how much and how often it is raised until half of them hold. @source assumed */
 const DRAWN = 8;
 const RAISE = 1.5;
@@ -76,24 +77,6 @@ function firstGuess(plan: Plan, targets: TargetAdults, onLand: boolean): number 
   const own = larder.productions.reduce((sum, { food, perDay }) => (food === 'soil' ? sum : sum + perDay), 0);
   const lacking = Math.max(LEAST_PART, 1 - (OWN * OWN_WORTH * own) / Math.max(assimilated, 1e-12));
   return (lacking * eaten) / EATEN;
-}
-
-/** Limits the water is judged by, of those who live there. */
-export interface WaterLimits {
-  readonly ammonia: number;
-  readonly nitrite: number;
-  readonly oxygen: number;
-}
-
-function limitsOf({ bands }: Plan): WaterLimits {
-  const highs = (series: string) =>
-    bands.flatMap((each) => (each.series === series ? (each.high ?? []) : []));
-  const lows = bands.flatMap((each) => (each.series === 'oxygenLow' ? (each.low ?? []) : []));
-  return {
-    ammonia: Math.min(FOUL_AMMONIA, ...highs('unionisedAmmonia')),
-    nitrite: Math.min(Number.POSITIVE_INFINITY, ...highs('nitrite')),
-    oxygen: Math.max(LEAST_OXYGEN, ...lows),
-  };
 }
 
 function checked(plan: Plan, targets: TargetAdults): readonly Population[] {
@@ -127,7 +110,7 @@ export function feedingPlan(
   const onLand = options.onLand ?? wanted.every((population) => medianTraits(population).shareInWater < 0.5);
   const dose = { feed, everyDays, onLand, ...(hour === undefined ? {} : { hour }) };
   const start = (firstGuess(plan, targets, onLand) * everyDays) / feed.carbon;
-  const search = { targets, days, seed, dose, limits: limitsOf(plan) };
+  const search = { targets, days, seed, dose, judge: waterJudge(plan, days) };
   return described(plan, search, madeSure(plan, search, closeIn(plan, search, start), start));
 }
 
@@ -136,7 +119,7 @@ interface Search {
   readonly days: number;
   readonly seed: number;
   readonly dose: Omit<Dose, 'mass'>;
-  readonly limits: WaterLimits;
+  readonly judge: WaterJudge;
 }
 
 interface Tried {
@@ -147,37 +130,69 @@ interface Tried {
   /** Whether the targets are held once there, and reached from the plan's own animals. */
   readonly holds: boolean;
   readonly reaches: boolean;
-  readonly clean: boolean;
+  /** Limit of ammonia, nitrite or oxygen left first, and of pH or carbonate hardness left further than without the feed. */
+  readonly fouls?: WaterLeaving;
+  readonly sours?: WaterLeaving;
+  /** Whether all wanted are still there on the last day. */
+  readonly lives: boolean;
 }
 
-function attempt(plan: Plan, { targets, days, dose, limits }: Search, mass: number): Tried {
+const isClean = ({ fouls, sours }: Tried): boolean => !fouls && !sours;
+
+function attempt(plan: Plan, { targets, days, dose, judge }: Search, mass: number, unfed?: Tried): Tried {
   const trial = tryFeeding(fedWith(withTargets(plan, targets), { ...dose, mass }), days);
   const own = tryFeeding(fedWith(plan, { ...dose, mass }), days);
   const meets = ({ adults }: FeedingTrial): boolean =>
     plan.populations.every(({ id }, p) => adults[p]! >= HELD * (targets[id] ?? 0));
-  const isClean = ({ ammonia, nitrite, oxygen }: FeedingTrial): boolean =>
-    ammonia <= limits.ammonia && nitrite <= limits.nitrite && oxygen >= limits.oxygen;
+  const isThere = ({ course }: FeedingTrial, p: number): boolean => course[p]!.at(-1)! >= 1;
+  const fouls = earliest([judge.fouling(trial), judge.fouling(own)]);
+  const sours = unfed && earliest([judge.leaving(trial, unfed.trial), judge.leaving(own, unfed.own)]);
   return {
     mass,
     trial,
     own,
     holds: meets(trial),
     reaches: meets(own),
-    clean: isClean(trial) && isClean(own),
+    ...(fouls ? { fouls } : {}),
+    ...(sours ? { sours } : {}),
+    lives: plan.populations.every(
+      ({ id }, p) =>
+        !((targets[id] ?? 0) > 0) ||
+        (isThere(trial, p) && (isThere(own, p) || arrivalOf(plan, id) === undefined)),
+    ),
   };
 }
 
 interface Found {
   readonly best: Tried;
   readonly unfed: Tried;
+  /** The least dose tried that takes the water out of band. */
+  readonly tooMuch?: Tried;
   readonly trials: number;
   /** Of the runs drawn, those in which the targets are met; none drawn when left out. */
   readonly heldIn?: number;
 }
 
+/** Whether a dose leaves the water as it is without: sour or foul anyway is not the fault of the feed. */
+const isBearable = (one: Tried, unfed: Tried): boolean => !one.sours && (!one.fouls || !!unfed.fouls);
+
+/** Adults over those wanted, none beyond them, summed over populations. */
+function carried(plan: Plan, { targets }: Search, { adults }: FeedingTrial): number {
+  return plan.populations.reduce((sum, { id }, p) => {
+    const target = targets[id] ?? 0;
+    return target > 0 ? sum + Math.min(1, adults[p]! / target) : sum;
+  }, 0);
+}
+
+/** The one with which a trial carries the most, or the least of those with which it carries nearly as many. */
+function mostCarrying(byMass: readonly Tried[], carriedWith: (one: Tried) => number): Tried | undefined {
+  const most = Math.max(...byMass.map(carriedWith));
+  return byMass.find((one) => carriedWith(one) >= NEARLY * most);
+}
+
 /**
- * Finds the least dose that holds the targets and reaches them from the plan's own animals, or else the least that holds
- * them; where it fouls the water, the greatest clean one.
+ * Finds the least dose that holds the targets and reaches them from the plan's own animals, or else of those that hold
+ * them the one that comes nearest to that; where none does with the water in band, of those in band the one that carries the most.
  */
 function closeIn(plan: Plan, search: Search, start: number): Found {
   const unfed = attempt(plan, search, 0);
@@ -187,20 +202,24 @@ function closeIn(plan: Plan, search: Search, start: number): Found {
   let high = Number.POSITIVE_INFINITY;
   let mass = start;
   while (!isEnough(unfed) && tried.length < MOST_DOSES && high > 1.25 * low) {
-    const one = attempt(plan, search, mass);
+    const one = attempt(plan, search, mass, unfed);
     tried.push(one);
-    if (isEnough(one) || (unfed.clean && !one.clean)) high = mass;
+    if (isEnough(one) || !isBearable(one, unfed)) high = mass;
     else low = mass;
     mass = high === Number.POSITIVE_INFINITY ? 2 * low : low === 0 ? high / 2 : (low + high) / 2;
   }
   const byMass = [...tried].sort((a, b) => a.mass - b.mass);
-  const bearable = (one: Tried): boolean => one.clean || !unfed.clean;
+  const fit = byMass.filter((one) => one.lives && isBearable(one, unfed));
   const best =
-    byMass.find((one) => isEnough(one) && bearable(one)) ??
-    byMass.find((one) => one.holds && bearable(one)) ??
-    byMass.findLast(bearable) ??
+    fit.find(isEnough) ??
+    mostCarrying(
+      fit.filter(({ holds }) => holds),
+      ({ own }) => carried(plan, search, own),
+    ) ??
+    mostCarrying(fit, ({ trial }) => carried(plan, search, trial)) ??
     unfed;
-  return { best, unfed, trials: 2 * tried.length };
+  const tooMuch = byMass.find((one) => !isBearable(one, unfed));
+  return { best, unfed, ...(tooMuch ? { tooMuch } : {}), trials: 2 * tried.length };
 }
 
 /** Of the runs drawn with a dose on the plan's own animals, those in which every target is met at the end. */
@@ -223,8 +242,8 @@ function madeSure(plan: Plan, search: Search, found: Found, start: number): Foun
   let held = heldIn(plan, search, best.mass);
   trials += DRAWN;
   for (let step = 0; step < MOST_RAISES && best.reaches && 2 * held < DRAWN; step += 1) {
-    const more = attempt(plan, search, best.mass > 0 ? RAISE * best.mass : start);
-    if (!more.clean && found.unfed.clean) break;
+    const more = attempt(plan, search, best.mass > 0 ? RAISE * best.mass : start, found.unfed);
+    if (!isBearable(more, found.unfed) || !more.holds || !more.lives) break;
     held = heldIn(plan, search, more.mass);
     trials += 2 + DRAWN;
     best = more;
@@ -235,9 +254,9 @@ function madeSure(plan: Plan, search: Search, found: Found, start: number): Foun
 function described(
   plan: Plan,
   search: Search,
-  { best, unfed, trials, heldIn: held = 0 }: Found,
+  { best, unfed, tooMuch, trials, heldIn: held = 0 }: Found,
 ): FeedingPlan {
-  const { targets, days, dose } = search;
+  const { targets, days, dose, judge } = search;
   const { trial, own } = best;
   const populations = plan.populations.map(({ id }, p): HeldPopulation => {
     const target = targets[id] ?? 0;
@@ -246,10 +265,13 @@ function described(
       id,
       target,
       adults: trial.adults[p]!,
+      atEnd: trial.course[p]!.at(-1)!,
       fromPlan: own.adults[p]!,
       ...(day >= 0 ? { reachedOn: day } : {}),
     };
   });
+  const left = earliest([tooMuch?.sours, unfed.fouls ? undefined : tooMuch?.fouls]);
+  const leftUnfed = earliest([judge.souring(unfed.trial), judge.souring(unfed.own)]);
   const found = {
     feed: dose.feed.id,
     feedName: dose.feed.name,
@@ -258,7 +280,10 @@ function described(
     onLand: dose.onLand,
     ...(dose.hour === undefined ? {} : { hour: dose.hour }),
     holds: best.holds,
-    clean: best.clean,
+    clean: isClean(best),
+    advised: best.lives,
+    ...(left && tooMuch && !(best.holds && best.reaches) ? { leaves: { ...left, mass: tooMuch.mass } } : {}),
+    ...(leftUnfed ? { leftUnfed } : {}),
     populations,
     ammonia: Math.max(trial.ammonia, own.ammonia),
     nitrite: Math.max(trial.nitrite, own.nitrite),
@@ -266,14 +291,19 @@ function described(
     trials,
     heldIn: held / DRAWN,
   };
-  const names = new Map(plan.populations.map(({ id, name }) => [id, name]));
+  const names = new Map(
+    plan.populations.flatMap(({ id, species, name }) => [
+      [id, name],
+      [species, name],
+    ]),
+  );
   return {
     ...found,
     sentences: feedingSentences(found, {
       names,
       days,
       isFed: best.mass > 0,
-      isFoulUnfed: !unfed.clean,
+      isFoulUnfed: !!unfed.fouls,
       held: HELD,
     }),
   };

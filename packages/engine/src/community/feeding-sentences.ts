@@ -1,8 +1,11 @@
+import { shown } from '../outlook/sentences.ts';
+import { seriesSpec } from '../run/series.ts';
 import type { FeedingPlan, HeldPopulation } from './feeding-found.ts';
+import type { WaterLeaving } from './feeding-water.ts';
 import { capital } from './inhabitant.ts';
 
 export interface FeedingWords {
-  /** By population id. */
+  /** By population id, and by species. */
   readonly names: ReadonlyMap<string, string>;
   /** Length of the trials [d]. */
   readonly days: number;
@@ -31,51 +34,95 @@ function massText(mass: number): string {
     : `${Number((mass * 1e3).toPrecision(2))} g`;
 }
 
-function doseSentence({ mass, feedName, everyDays, onLand, hour }: Found): string {
-  if (mass <= 0) return 'They are held without any feed, by what the enclosure grows.';
-  const every = everyDays === 1 ? 'every day' : `every ${everyDays} days`;
-  if (mass < UNWEIGHABLE)
-    return `They are held nearly without feed, by what the enclosure grows: less than 1 mg of ${feedName} ${every} is enough.`;
+const intervalText = (days: number): string => (days === 1 ? 'every day' : `every ${days} days`);
+
+function givenText({ mass, feedName, everyDays, onLand, hour }: Found): string {
   const at = hour === undefined ? '' : ` at ${clockTime(hour)}`;
-  return `Give ${massText(mass)} of ${feedName} ${every}${at} ${onLand ? 'on the land' : 'into the water'}.`;
+  return `${massText(mass)} of ${feedName} ${intervalText(everyDays)}${at} ${onLand ? 'on the land' : 'into the water'}`;
 }
 
+/** 'carbonate hardness falls below 3 °dKH, the least for ramshorn snails, on day 310'. */
+function leavingText({ series, side, limit, owner, day }: WaterLeaving, { names }: FeedingWords): string {
+  const whose = `the ${side === 'low' ? 'least' : 'most'} for ${names.get(owner) ?? owner}`;
+  return `${seriesSpec(series).name} ${side === 'low' ? 'falls below' : 'rises above'} ${shown(series, limit)}, ${whose}, on day ${day + 1}`;
+}
+
+function unheldSentences(found: Found, words: FeedingWords): string[] {
+  const { mass, feedName, everyDays, leaves, advised } = found;
+  const why = leaves
+    ? `with ${massText(leaves.mass)} ${leavingText(leaves, words)}, and less of it holds too few`
+    : 'the water stays as it is without, but something other than food holds them down';
+  const none = `No dose of ${feedName} ${intervalText(everyDays)} holds that: ${why}.`;
+  if (!advised)
+    return [none, 'None is advised: with every dose that keeps the water in band those wanted die out.'];
+  return [
+    none,
+    mass > 0
+      ? `The best with the water in band: ${givenText(found)}.`
+      : 'The best is to give none of it: with the water in band no dose carries more, since others eat it or something other than food holds them down.',
+  ];
+}
+
+function doseSentences(found: Found, words: FeedingWords): string[] {
+  const { mass, feedName, everyDays, holds, leaves } = found;
+  if (!holds) return unheldSentences(found, words);
+  if (mass <= 0) return ['They are held without any feed, by what the enclosure grows.'];
+  if (mass < UNWEIGHABLE)
+    return [
+      `They are held nearly without feed, by what the enclosure grows: less than 1 mg of ${feedName} ${intervalText(everyDays)} is enough.`,
+    ];
+  return [
+    `Give ${givenText(found)}.`,
+    ...(leaves ? [`More does not help: with ${massText(leaves.mass)} ${leavingText(leaves, words)}.`] : []),
+  ];
+}
+
+/** Part of their mean below which numbers on the last day dwindle [1]. @source assumed */
+const DWINDLING = 0.85;
 /** Numbers over the target from which feed is to be cut once they are there [1]. @source assumed */
 const FAR_BEYOND = 2;
 
 function heldSentence(
-  { id, target, adults, fromPlan, reachedOn }: HeldPopulation,
+  { id, target, adults, atEnd, fromPlan, reachedOn }: HeldPopulation,
   words: FeedingWords,
 ): string {
   const { names, days, held, isFed } = words;
   const name = capital(names.get(id) ?? id);
-  if (adults < held * target)
-    return `${name}: only about ${adults.toFixed(0)} adults for ${target} wanted; more feed does not mend it without fouling the water, or something other than food holds them down.`;
+  if (adults < held * target) {
+    const fewer = atEnd < DWINDLING * adults ? `; they dwindle, ${atEnd.toFixed(0)} on the last day` : '';
+    return `${name}: only about ${adults.toFixed(0)} adults in the last part of ${days} days, for ${target} wanted${fewer}.`;
+  }
   const grown =
     reachedOn === undefined
-      ? `from the animals in the file that is not reached within ${days} days`
+      ? `from the animals in the file that is not reached within ${days} days (about ${fromPlan.toFixed(0)} in the last part)`
       : `from the animals in the file four fifths of that are there on day ${reachedOn}`;
   const outgrow = `; they outgrow it later${isFed ? ', so feed less then' : ''}`;
   const beyond = Math.max(adults, fromPlan) > FAR_BEYOND * target ? outgrow : '';
   return `${name}: about ${adults.toFixed(0)} adults in the last part of ${days} days, for ${target} wanted; ${grown}${beyond}.`;
 }
 
-function waterSentence({ ammonia, nitrite, oxygen, clean }: Found, isFoulUnfed: boolean): string[] {
-  if (clean) return [];
+function waterSentences({ ammonia, nitrite, oxygen, leftUnfed }: Found, words: FeedingWords): string[] {
   const water = `un-ionised ammonia up to ${ammonia.toFixed(3)} mg N/L, nitrite up to ${nitrite.toFixed(2)} mg N/L, oxygen down to ${oxygen.toFixed(1)} mg/L`;
   return [
-    isFoulUnfed
-      ? `Animals alone foul this water, fed or not: ${water}. Mature the filter first, bring them in by and by, or keep fewer.`
-      : `Even this fouls the water: ${water}. Keep fewer animals, more water or a matured filter.`,
+    ...(words.isFoulUnfed
+      ? [
+          `Animals alone foul this water, fed or not: ${water}. Mature the filter first, bring them in by and by, or keep fewer.`,
+        ]
+      : []),
+    ...(leftUnfed
+      ? [
+          `Without this feed too ${leavingText(leftUnfed, words)}: that is not held against the feed, only what goes further. A buffer or water changes mend it.`,
+        ]
+      : []),
   ];
 }
 
 /** What a search for a feeding found, in whole sentences. `derived`. */
 export function feedingSentences(found: Found, words: FeedingWords): string[] {
   return [
-    doseSentence(found),
+    ...doseSentences(found, words),
     ...found.populations.filter(({ target }) => target > 0).map((each) => heldSentence(each, words)),
     `Of the runs drawn from what is not known of species and room ${Math.round(found.heldIn * 100)} % hold that from the animals in the file: count them, and feed by the count.`,
-    ...waterSentence(found, words.isFoulUnfed),
+    ...waterSentences(found, words),
   ];
 }

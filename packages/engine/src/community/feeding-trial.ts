@@ -3,7 +3,7 @@ import { expectedDraw } from '../outlook/prepare.ts';
 import type { Action, FeedComposition, Routine } from '../plan/care.ts';
 import type { Plan } from '../plan/plan.ts';
 import { run } from '../run/run.ts';
-import type { FixedSeriesId, SeriesId } from '../run/series.ts';
+import type { SeriesId } from '../run/series.ts';
 import { settingOf } from '../run/setting.ts';
 import type { Draw } from '../run/world.ts';
 
@@ -20,8 +20,16 @@ export interface Dose {
   readonly hour?: number;
 }
 
+/** Series of the water that a feeding is judged by. */
+export const WATER_SERIES = ['unionisedAmmonia', 'nitrite', 'oxygenLow', 'pH', 'KH'] as const;
+export type WaterSeries = (typeof WATER_SERIES)[number];
+
 /** What a trial run shows. */
 export interface FeedingTrial {
+  /** Day by day, in the unit of each series. */
+  readonly water: Readonly<Record<WaterSeries, Float64Array>>;
+  /** Day from which ammonia, nitrite and oxygen are judged. */
+  readonly settledOn: number;
   /** Highest un-ionised ammonia and nitrite [mg N/L], and lowest oxygen [mg/L], once they have settled in. */
   readonly ammonia: number;
   readonly nitrite: number;
@@ -122,12 +130,14 @@ export function tryFeeding(plan: Plan, days: number, draw: Draw = expectedDraw(p
   const { series } = run(setting, draw);
   const at = (id: SeriesId): Float64Array => series[setting.seriesIds.indexOf(id)]!;
   const late = Math.floor(LATE * days);
-  const settled = (id: FixedSeriesId): Float64Array =>
-    at(id).subarray(Math.min(days - 1, lastArrival(plan) + SETTLING));
+  const settledOn = Math.min(days - 1, lastArrival(plan) + SETTLING);
+  const settled = (id: WaterSeries): Float64Array => at(id).subarray(settledOn);
   const meanLate = (values: Float64Array): number =>
     values.subarray(late).reduce((sum, value) => sum + value, 0) / (days - late);
   const course = plan.populations.map(({ id }) => at(`population:${id}:adult`));
   return {
+    water: Object.fromEntries(WATER_SERIES.map((id) => [id, at(id)])) as Record<WaterSeries, Float64Array>,
+    settledOn,
     ammonia: Math.max(...settled('unionisedAmmonia')),
     nitrite: Math.max(...settled('nitrite')),
     oxygen: Math.min(...settled('oxygenLow')),

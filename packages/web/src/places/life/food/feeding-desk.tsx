@@ -222,7 +222,7 @@ function Answer({ file, answer }: { readonly file: EnclosureFile; readonly answe
   const { reading } = useLife(file);
   const { make, busy, trouble } = useFileChange(file);
   const routines = reading?.sound?.routines;
-  const edits = routines ? feedingEdits(routines, answer) : [];
+  const edits = routines && answer.advised ? feedingEdits(routines, answer) : [];
   const words =
     answer.mass > 0
       ? `${doseText(answer.mass)} of ${answer.feedName} ${everyText(answer.everyDays)} in the routine.`

@@ -11,6 +11,7 @@ const found: FeedingPlan = {
   onLand: false,
   holds: true,
   clean: true,
+  advised: true,
   populations: [],
   ammonia: 0.01,
   nitrite: 0.1,
