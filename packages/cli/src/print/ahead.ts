@@ -44,7 +44,7 @@ function horizonLines({ handsOffHorizon: horizon, run, series }: AheadDocument):
   return [
     colours.bold(head),
     spread,
-    `Most often ${name} ${first.kind === 'dies out' ? 'dies out' : `${first.kind} what ${first.owner} needs`} first (${percent(first.share)} of runs).`,
+    `Most often ${name} ${first.kind === 'dies out' ? 'dies out' : `${first.kind} the limit of ${first.owner}`} first (${percent(first.share)} of runs).`,
   ];
 }
 

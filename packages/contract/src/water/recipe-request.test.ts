@@ -105,7 +105,7 @@ describe('targets of those who live there', () => {
   it('tell who cannot live with whom', () => {
     const [KH] = targetsOfBands([band('a', 'KH', 6), band('b', 'KH', undefined, 3)]);
     expect(KH?.conflict).toBe(
-      'a needs KH of at least 6 °dKH, b bears 3 °dKH at most: no water suits both, and the recipe aims between.',
+      'KH is to be at least 6 °dKH for a and at most 3 °dKH for b: no water suits both, and the recipe aims between.',
     );
   });
 });

@@ -58,7 +58,7 @@ function targetOf(bands: readonly Band[], series: DecidedSeries): BandTarget[] {
       {
         target: { quantity, aim: (low + high) / 2 },
         ...by,
-        conflict: `${needy?.owner} needs ${series} of at least ${needy?.low} ${unit}, ${frail?.owner} bears ${frail?.high} ${unit} at most: no water suits both, and the recipe aims between.`,
+        conflict: `${series} is to be at least ${needy?.low} ${unit} for ${needy?.owner} and at most ${frail?.high} ${unit} for ${frail?.owner}: no water suits both, and the recipe aims between.`,
       },
     ];
   const aim = AIMED.includes(quantity) ? aimWithin(low, high) : undefined;

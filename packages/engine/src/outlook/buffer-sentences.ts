@@ -101,7 +101,7 @@ export function answerSentences(answer: BufferAnswer, { conflict }: Evidence): s
   if (conflict) {
     const [low, high] = conflict;
     return [
-      `No buffer can: ${low.owner} needs ${quantity(low.series)} of at least ${shown(low.series, low.value)}, ${high.owner} at most ${shown(high.series, high.value)}. Keep one of them elsewhere.`,
+      `No buffer can: ${low.owner} and ${high.owner} do not fit together, with ${quantity(low.series)} of at least ${shown(low.series, low.value)} for the first and at most ${shown(high.series, high.value)} for the second. Keep one of them elsewhere.`,
       bare,
     ];
   }

@@ -12,11 +12,11 @@ type Whereabouts = ReadonlyMap<string, KeyPath>;
 function whereaboutsOf({ animals = [], plants = [] }: EnclosureContent, library: Library): Whereabouts {
   return new Map([
     ...plants.map(({ plant }, index): [string, KeyPath] => [
-      library.plant(plant).scientificName,
+      library.plant(plant).name,
       ['plants', index, 'plant'],
     ]),
     ...animals.map(({ species }, index): [string, KeyPath] => [
-      library.organism(species).scientificName,
+      library.organism(species).name,
       ['animals', index, 'species'],
     ]),
   ]);
@@ -124,7 +124,7 @@ function placeRemarks({ animals = [], plants = [], zones }: EnclosureContent, li
 }
 
 function animalsOf({ animals = [] }: EnclosureContent, library: Library): ReadonlySet<string> {
-  return new Set(animals.map(({ species }) => library.organism(species).scientificName));
+  return new Set(animals.map(({ species }) => library.organism(species).name));
 }
 
 /** Who does not fit whom, the water, the room or the place; and too few founders. */

@@ -42,10 +42,10 @@ export function bandsOf(content: EnclosureContent, library: Library): Band[] {
   const planted = [...new Set(plants.map((each) => each.plant))].map(library.plant);
   return [
     ...species.flatMap((id) => {
-      const { scientificName, tolerances } = library.organism(id);
+      const { name, tolerances } = library.organism(id);
       const fromDay = arrivalOf(id, animals);
-      return bandsOfOwner(scientificName, tolerances).map((band) => ({ ...band, fromDay }));
+      return bandsOfOwner(name, tolerances).map((band) => ({ ...band, fromDay }));
     }),
-    ...planted.flatMap(({ scientificName, tolerances }) => bandsOfOwner(scientificName, tolerances)),
+    ...planted.flatMap(({ name, tolerances }) => bandsOfOwner(name, tolerances)),
   ];
 }

@@ -13,12 +13,12 @@ const FACTOR: Readonly<Record<ChangeQuantity, number>> = {
 /** How fast the water may be changed for each species of which the library knows it, each species once. */
 export function changeLimitsOf({ animals = [] }: EnclosureContent, library: Library): ChangeLimit[] {
   const species = [...new Set(animals.map((each) => each.species))].map(library.organism);
-  return species.flatMap(({ scientificName, fastestChange = {} }) =>
+  return species.flatMap(({ name, fastestChange = {} }) =>
     (Object.keys(FACTOR) as ChangeQuantity[]).flatMap((quantity) => {
       const limit = fastestChange[quantity];
       if (!limit) return [];
       const { value, basis, source } = limit;
-      return [{ quantity, perDay: value * FACTOR[quantity], owner: scientificName, basis, source }];
+      return [{ quantity, perDay: value * FACTOR[quantity], owner: name, basis, source }];
     }),
   );
 }

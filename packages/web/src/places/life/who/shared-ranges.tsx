@@ -14,12 +14,10 @@ interface Group {
 
 interface SharedRangesProps {
   readonly plan: Plan;
-  /** Name that people use for who sets a limit. */
-  readonly nameOf: (owner: string) => string;
 }
 
 /** Where the ranges of all who live here meet, quantity by quantity, and who narrows them. */
-export function SharedRanges({ plan, nameOf }: SharedRangesProps) {
+export function SharedRanges({ plan }: SharedRangesProps) {
   const groups = useMemo(() => groupsOf(plan.bands), [plan]);
   if (groups.length === 0) return null;
   return (
@@ -32,7 +30,7 @@ export function SharedRanges({ plan, nameOf }: SharedRangesProps) {
       <ul className={styles.list}>
         {groups.map((group) => (
           <li key={group.series}>
-            <OneRange {...group} nameOf={nameOf} />
+            <OneRange {...group} />
           </li>
         ))}
       </ul>
@@ -49,13 +47,13 @@ function groupsOf(bands: readonly Band[]): Group[] {
   return [...groups].map(([series, own]) => ({ series, bands: own }));
 }
 
-function OneRange({ series, bands, nameOf }: Group & Pick<SharedRangesProps, 'nameOf'>) {
+function OneRange({ series, bands }: Group) {
   const [host, width] = useWidth<HTMLDivElement>();
   const view = useView((state) => state.view);
   const { name, unit } = seriesSpec(series);
   const ranges = useMemo(
-    () => bands.map(({ owner, low, high }) => ({ owner: nameOf(owner), low, high })),
-    [bands, nameOf],
+    () => bands.map(({ owner, low, high }) => ({ owner: owner === 'keeper' ? 'you' : owner, low, high })),
+    [bands],
   );
   const scene = useMemo(
     () =>

@@ -52,7 +52,6 @@ function Who({ file, library, saved }: WhoProps) {
   const { reading, stale, failure } = useLife(file, edits);
   const shown = reading?.sound ?? saved;
   const changed = edits.length > 0 || problem !== undefined;
-  const ownerName = useMemo(() => ownerNames(library), [library]);
   const change = (next: Draft | undefined) => keep(of, next);
   const nameOf = (id: string) =>
     draft.animals.find(({ species }) => species === id)?.name ?? namesFrom(library)('animals', id);
@@ -96,7 +95,7 @@ function Who({ file, library, saved }: WhoProps) {
           onLeave={() => change(undefined)}
         />
       )}
-      <SharedRanges plan={shown.plan} nameOf={ownerName} />
+      <SharedRanges plan={shown.plan} />
     </div>
   );
 }
@@ -108,12 +107,4 @@ function namesFrom(library: LibraryListing): NameOf {
     ),
   );
   return (list, id) => names.get(`${list} ${id}`) ?? id;
-}
-
-/** Limits are owned by scientific names; people here go by the common ones. */
-function ownerNames(library: LibraryListing): (owner: string) => string {
-  const names = new Map(
-    [...library.animals, ...library.plants].map(({ scientificName, name }) => [scientificName ?? name, name]),
-  );
-  return (owner) => (owner === 'keeper' ? 'you' : (names.get(owner) ?? owner));
 }
