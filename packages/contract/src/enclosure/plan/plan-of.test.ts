@@ -103,7 +103,7 @@ describe('a plan', () => {
   it('has a band for each bound of each inhabitant, in the unit of its series', () => {
     const owners = new Set(plan.bands.map(({ owner }) => owner));
     expect(owners).toContain('Mexican scuds');
-    expect(owners).toContain('Porcellio scaber');
+    expect(owners).toContain('rough woodlice');
     for (const { low, high, source } of plan.bands) {
       expect(low === undefined && high === undefined).toBe(false);
       expect(source.length).toBeGreaterThan(2);
