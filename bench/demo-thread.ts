@@ -31,7 +31,7 @@ function inThread(from: number, to: number): Promise<MemberBatch> {
   return new Promise((resolve, reject) => {
     const worker = new Worker(new URL(import.meta.url), {
       workerData: { from, to },
-      resourceLimits: { maxYoungGenerationSizeMb: 4 },
+      resourceLimits: { maxYoungGenerationSizeMb: 2 },
     });
     worker.once('message', resolve);
     worker.once('error', reject);

@@ -9,7 +9,7 @@ export function threadCount(pieces: number): number {
 }
 
 /** What a run makes is short-lived: a small young generation keeps each thread small and costs no time. */
-const resourceLimits = { maxYoungGenerationSizeMb: 4 };
+const resourceLimits = { maxYoungGenerationSizeMb: 2 };
 
 /** Where a worker's code lies: built, and as TypeScript source. */
 export interface WorkerCode {

@@ -96,6 +96,15 @@ export function dropEmpty(train: CohortTrain, least: number): void {
 
 /** Puts a cohort in its place by age, merging two others first when the train is full. */
 export function addCohort(train: CohortTrain, energetics: Energetics, cohort: NewCohort): void {
+  insert(train, energetics, cohort, cohort.store ?? 0);
+}
+
+function insert(
+  train: CohortTrain,
+  energetics: Energetics,
+  cohort: Omit<NewCohort, 'store'>,
+  store: number,
+): void {
   let place = train.size;
   while (place > 0 && train.age[place - 1]! < cohort.age) {
     move(train, place - 1, place);
@@ -106,7 +115,7 @@ export function addCohort(train: CohortTrain, energetics: Energetics, cohort: Ne
   train.peak[place] = cohort.length;
   train.middle[place] = cohort.length;
   train.buffer[place] = cohort.buffer ?? 0;
-  train.store[place] = cohort.store ?? 0;
+  train.store[place] = store;
   train.age[place] = cohort.age;
   train.adult[place] = cohort.isAdult ? GROWN : YOUNG;
   train.size += 1;
@@ -119,8 +128,7 @@ export function addWellFed(
   energetics: Energetics,
   cohort: Omit<NewCohort, 'store'>,
 ): void {
-  const store = energetics.store * structureOf(energetics, cohort.length);
-  addCohort(train, energetics, { ...cohort, store });
+  insert(train, energetics, cohort, energetics.store * structureOf(energetics, cohort.length));
 }
 
 /**

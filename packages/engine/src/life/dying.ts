@@ -243,8 +243,9 @@ function takeDeaths(population: LivingPopulation, i: number, demography: Demogra
   day.leftCarbon += carbon * left;
   day.deadCarbon += carbon * (1 - left);
   if (total > 0) {
+    const deadPerHazard = dead / total;
     for (let cause = 0; cause < hazard.length; cause += 1) {
-      blame[cause] = blame[cause]! + (dead * hazard[cause]!) / total;
+      blame[cause] = blame[cause]! + deadPerHazard * hazard[cause]!;
     }
   }
   return dead;
