@@ -1,6 +1,7 @@
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { loadBundledEnclosure } from '@shoreglass/contract';
 import { expectedRun, type MemberBatch, prepareOutlook, runMembers, summarise } from '@shoreglass/engine';
+import { WORKER_LIMITS } from '../packages/cli/src/run/start-worker.ts';
 
 const DAYS = 300;
 const MEMBERS = 200;
@@ -31,7 +32,7 @@ function inThread(from: number, to: number): Promise<MemberBatch> {
   return new Promise((resolve, reject) => {
     const worker = new Worker(new URL(import.meta.url), {
       workerData: { from, to },
-      resourceLimits: { maxYoungGenerationSizeMb: 2 },
+      resourceLimits: WORKER_LIMITS,
     });
     worker.once('message', resolve);
     worker.once('error', reject);

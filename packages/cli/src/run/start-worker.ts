@@ -9,7 +9,7 @@ export function threadCount(pieces: number): number {
 }
 
 /** What a run makes is short-lived: a small young generation keeps each thread small and costs no time. */
-const resourceLimits = { maxYoungGenerationSizeMb: 2 };
+export const WORKER_LIMITS = { maxYoungGenerationSizeMb: 2 };
 
 /** Where a worker's code lies: built, and as TypeScript source. */
 export interface WorkerCode {
@@ -19,7 +19,8 @@ export interface WorkerCode {
 
 /** Starts a worker: the built one, or the TypeScript source when this runs from source. */
 export function startWorker({ built, source }: WorkerCode, workerData: unknown): Worker {
-  if (import.meta.url.endsWith('.js')) return new Worker(built, { workerData, resourceLimits });
+  if (import.meta.url.endsWith('.js'))
+    return new Worker(built, { workerData, resourceLimits: WORKER_LIMITS });
   const code = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source.href)}); })`;
-  return new Worker(code, { eval: true, workerData, resourceLimits });
+  return new Worker(code, { eval: true, workerData, resourceLimits: WORKER_LIMITS });
 }

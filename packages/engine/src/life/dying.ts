@@ -4,7 +4,7 @@ import { passBurden } from './burden.ts';
 import { bodyCarbonOf, dropEmpty, GROWN } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import { drowningHazard, GENTLE_SHORE } from './drowning.ts';
-import { DEATH_CAUSES, type DeathCause, type LivingPopulation } from './living-population.ts';
+import { DEATH_CAUSES, type DeathCause, type LivingPopulation, WATER_CAUSES } from './living-population.ts';
 import { deathPerMoult, moultsPerDay } from './moulting.ts';
 import { cohortInWater } from './place.ts';
 import { POISONS } from './poisons.ts';
@@ -27,23 +27,13 @@ const EATEN_BY_OWN = cause('eaten by own kind');
 const LEFT = cause('left');
 const BACKGROUND = cause('background');
 
-/** What of the water kills every animal in it alike, in the order of `DayOutside.waterParts`. */
-const WATER_CAUSES: readonly number[] = (
-  [
-    'water too cold or warm',
-    'wrong pH',
-    'wrong hardness',
-    'lack of oxygen',
-    'wrong salt',
-    'ammonia',
-    'copper',
-  ] as const
-).map(cause);
+/** Places of the water's causes, in the order of `DayOutside.waterParts`. */
+const WATER_PLACES: readonly number[] = WATER_CAUSES.map(cause);
 const AMMONIA_PART = TOLERANCES.length;
 const COPPER_PART = AMMONIA_PART + 1;
 export const WATER_PARTS = WATER_CAUSES.length;
 /** The sum of these is one hazard while cohorts are gone through, at the place of the first of them. */
-const WATER = WATER_CAUSES[0]!;
+const WATER = WATER_PLACES[0]!;
 
 const LITRES_PER_CUBIC_METRE = 1000;
 const hazard = new Float64Array(DEATH_CAUSES.length);
@@ -225,7 +215,7 @@ export function ageAndDie(
 function shareWater(parts: Float64Array, whole: number): void {
   const deaths = blame[WATER]!;
   for (let part = 0; part < WATER_PARTS; part += 1)
-    blame[WATER_CAUSES[part]!] = (deaths * parts[part]!) / whole;
+    blame[WATER_PLACES[part]!] = (deaths * parts[part]!) / whole;
 }
 
 /** Takes the day's deaths out of cohort i; returns how many. */

@@ -9,10 +9,8 @@ import { mouthfulPerLength } from './mouthful.ts';
 import { POISONS } from './poisons.ts';
 import { type AnimalTraits, checkTraits, type PreyKind, type TraitValues } from './traits.ts';
 
-/** Why an animal died, in the order of every array over causes. */
-export const DEATH_CAUSES = [
-  'starvation',
-  'age',
+/** What of the water kills every animal in it alike: tolerances in their order, then poisons. */
+export const WATER_CAUSES = [
   'water too cold or warm',
   'wrong pH',
   'wrong hardness',
@@ -20,6 +18,13 @@ export const DEATH_CAUSES = [
   'wrong salt',
   'ammonia',
   'copper',
+] as const;
+
+/** Why an animal died, in the order of every array over causes. */
+export const DEATH_CAUSES = [
+  'starvation',
+  'age',
+  ...WATER_CAUSES,
   'nitrite',
   'air',
   'drowned',

@@ -292,7 +292,7 @@ export interface Band {
   readonly high?: number;
   /** First day of the run on which the owner lives here; 0 when left out. */
   readonly fromDay?: number;
-  /** Who needs it: 'Gammarus pulex', 'keeper'. */
+  /** Who needs it, by the name people use: 'ramshorn snails', or 'keeper'. */
   readonly owner: string;
   readonly basis: string;
   readonly source: string;

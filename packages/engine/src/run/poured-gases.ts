@@ -20,15 +20,17 @@ export interface PouredGases {
  */
 export function pouredGases(air: Air): PouredGases {
   const known = new WeakMap<WaterComposition, Map<number, AiredWater>>();
-  const nodesOf = (water: WaterComposition): Map<number, AiredWater> => {
-    const nodes = known.get(water) ?? new Map<number, AiredWater>();
-    known.set(water, nodes);
-    return nodes;
-  };
   const nodeAt = (water: WaterComposition, node: number): AiredWater => {
-    const nodes = nodesOf(water);
-    const aired = nodes.get(node) ?? equilibrateWithAir(water, node * STEP, air);
-    nodes.set(node, aired);
+    let nodes = known.get(water);
+    if (!nodes) {
+      nodes = new Map();
+      known.set(water, nodes);
+    }
+    let aired = nodes.get(node);
+    if (!aired) {
+      aired = equilibrateWithAir(water, node * STEP, air);
+      nodes.set(node, aired);
+    }
     return aired;
   };
   return {

@@ -1,12 +1,12 @@
+import { valueTicks } from '../marks/value-ticks.ts';
 import type { Palette } from '../palette/palette.ts';
 import { type TimeAxis, timeAxis } from '../ribbon/time-axis.ts';
 import { linearScale } from '../scale/linear-scale.ts';
 import { roundTicks } from '../scale/ticks.ts';
 import { areaBetween, type Point, polyline } from '../scene/path.ts';
-import { element, group, type Scene, sceneOf } from '../scene/scene.ts';
+import { element, type Scene, sceneOf } from '../scene/scene.ts';
 import { dateLabel } from '../time/calendar.ts';
 import { countText, numberText } from '../type/number-text.ts';
-import { textAt } from '../type/text.ts';
 import { textWidth } from '../type/text-width.ts';
 
 /** Numbers of animals under one answer beside those when nothing is done, one value a day. */
@@ -43,20 +43,7 @@ export function answerCourseScene(options: AnswerCourseOptions): Scene {
   const course = (values: readonly number[]): Point[] =>
     values.map((value, at) => [x.toPixel(at), y.toPixel(value)]);
   return sceneOf({ width, height }, sentence(options, days), [
-    ...ticks.map((tick) =>
-      group({}, [
-        element('path', {
-          d: `M${left} ${y.toPixel(tick).toFixed(1)}H${right}`,
-          stroke: palette.rule,
-          'stroke-width': 0.7,
-        }),
-        textAt(left - 6, y.toPixel(tick) + 4, numberText(tick), {
-          size: 12,
-          fill: palette.softInk,
-          anchor: 'end',
-        }),
-      ]),
-    ),
+    ...valueTicks(ticks, { left, right, toY: y.toPixel, palette }),
     element('path', { d: areaBetween(course(high), course(low)), fill: palette.fanOuter }),
     beside &&
       element('path', {

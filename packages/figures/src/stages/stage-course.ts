@@ -1,4 +1,5 @@
 import { lookFill, lookPatterns, type TermLook } from '../budget/term-look.ts';
+import { valueTicks } from '../marks/value-ticks.ts';
 import type { Palette } from '../palette/palette.ts';
 import { type TimeAxis, timeAxis } from '../ribbon/time-axis.ts';
 import { linearScale } from '../scale/linear-scale.ts';
@@ -56,20 +57,7 @@ export function stageScene(options: StageOptions): Scene {
   return sceneOf({ width, height }, sentence(options, days), [
     lookPatterns(looks, prefix, palette),
     heading(stages, looks, { prefix, palette, right }),
-    ...ticks.map((tick) =>
-      group({}, [
-        element('path', {
-          d: `M${left} ${y.toPixel(tick).toFixed(1)}H${right}`,
-          stroke: palette.rule,
-          'stroke-width': 0.7,
-        }),
-        textAt(left - 6, y.toPixel(tick) + 4, numberText(tick, digits), {
-          size: 12,
-          fill: palette.softInk,
-          anchor: 'end',
-        }),
-      ]),
-    ),
+    ...valueTicks(ticks, { left, right, toY: y.toPixel, digits, palette }),
     ...stages.map((_, at) =>
       element('path', {
         d: areaBetween(

@@ -26,6 +26,11 @@ export function turningClaim(document: AheadDocument, point: Pick<TurningPoint, 
   return `${capital(name)} ${verb} ${limit === undefined ? 'the band' : amount(subject, limit)}`;
 }
 
+/** Who sets a limit, spoken to the keeper: "amphipods", "you". */
+export function ownerName(owner: string): string {
+  return owner === 'keeper' ? 'you' : owner;
+}
+
 /** Whose limit it is: "the limit of amphipods", "your own limit"; empty where there is none. */
 export function ownerWords(owner: string): string {
   if (owner === '') return '';

@@ -4,7 +4,7 @@ import { useMemo } from 'react';
 import { useView } from '../../../app/view.ts';
 import { SceneView } from '../../../drawing/scene-view.tsx';
 import { useWidth } from '../../../drawing/use-width.ts';
-import { capital } from '../../../outlook/turning-words.ts';
+import { capital, ownerName } from '../../../outlook/turning-words.ts';
 import styles from './shared-ranges.module.css';
 
 interface Group {
@@ -52,7 +52,7 @@ function OneRange({ series, bands }: Group) {
   const view = useView((state) => state.view);
   const { name, unit } = seriesSpec(series);
   const ranges = useMemo(
-    () => bands.map(({ owner, low, high }) => ({ owner: owner === 'keeper' ? 'you' : owner, low, high })),
+    () => bands.map(({ owner, low, high }) => ({ owner: ownerName(owner), low, high })),
     [bands],
   );
   const scene = useMemo(

@@ -1,7 +1,7 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import type { BufferAnswer, BufferOption } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
-import { percent } from '../../../outlook/turning-words.ts';
+import { ownerName, percent } from '../../../outlook/turning-words.ts';
 import type { Shelf } from '../../../worker/messages.ts';
 import desk from '../../sheets/desk.module.css';
 import { useFileChange } from '../../sheets/file/use-file-change.ts';
@@ -43,8 +43,7 @@ export function BufferAnswerView({ file, shelf, answer }: BufferAnswerViewProps)
 
 function limitWords({ series, side, value, owner }: BufferAnswer['limits'][number]): string {
   const unit = series === 'KH' ? '\u00a0°dKH' : '';
-  const by = owner === 'keeper' ? 'you' : owner;
-  return `${series} ${side === 'low' ? 'at least' : 'at most'} ${Number(value.toPrecision(3))}${unit} for ${by}`;
+  return `${series} ${side === 'low' ? 'at least' : 'at most'} ${Number(value.toPrecision(3))}${unit} for ${ownerName(owner)}`;
 }
 
 interface OptionsProps {

@@ -1,5 +1,6 @@
 import { type AheadDocument, type SeriesId, seriesSpec } from '@shoreglass/engine';
 import { quantityText } from '@shoreglass/figures';
+import { ownerWords } from '../../../outlook/turning-words.ts';
 
 /** How a reading stands to those who live there and to the outlook of that day. */
 export interface Standing {
@@ -28,8 +29,7 @@ function bandStanding(
 ): Pick<Standing, 'band' | 'alarm'> {
   const { low, high, lowOwner = '', highOwner = '' } = band ?? {};
   if (low === undefined && high === undefined) return { band: 'Nobody here sets a limit.', alarm: false };
-  const limit = (edge: number, owner: string) =>
-    `${amount(id, edge)}, ${owner === 'keeper' ? 'your own limit' : `the limit of ${owner}`}`;
+  const limit = (edge: number, owner: string) => `${amount(id, edge)}, ${ownerWords(owner)}`;
   if (low !== undefined && value < low) return { band: `Below ${limit(low, lowOwner)}.`, alarm: true };
   if (high !== undefined && value > high) return { band: `Above ${limit(high, highOwner)}.`, alarm: true };
   return { band: 'Within the band of those who live here.', alarm: false };
