@@ -64,6 +64,13 @@ export class Inputs {
     return value.map((element) => this.converted(name, element, { written, unit }));
   }
 
+  /** @throws Error when it is missing or not a list. */
+  list(name: string): readonly unknown[] {
+    const { value } = this.entry(name);
+    if (!Array.isArray(value)) throw new Error(`${this.name(name)} is not a list`);
+    return value;
+  }
+
   private converted(
     name: string,
     value: unknown,

@@ -1,4 +1,11 @@
 import { beetleFigures, stockFigures } from '../demography/cannibals.ts';
+import {
+  delayFigures,
+  extinctionFigures,
+  growthFitFigures,
+  matrixFromCountsFigures,
+  warmthFigures,
+} from '../demography/from-counts.ts';
 import { dwindlingFigures, intakeFigures, responseFigures } from '../demography/functional-responses.ts';
 import { grazerFigures } from '../demography/grazer-and-algae.ts';
 import { competitionFigures, quotaFigures } from '../demography/integrated.ts';
@@ -12,6 +19,11 @@ import { record, text } from '../harness/read-case.ts';
 /** By what a case's topic says; the first that fits takes it. */
 const TOPICS: readonly { readonly asks: RegExp; readonly answer: Calculation }[] = [
   { asks: /^stage matrix$|leslie/i, answer: matrixFigures },
+  { asks: /stage matrix from a time series/i, answer: matrixFromCountsFigures },
+  { asks: /extinction risk/i, answer: extinctionFigures },
+  { asks: /logistic growth least squares/i, answer: growthFitFigures },
+  { asks: /delay model/i, answer: delayFigures },
+  { asks: /degree-days/i, answer: warmthFigures },
   { asks: /euler-lotka/i, answer: lifeTableFigures },
   { asks: /branching/i, answer: lineFigures },
   { asks: /linear chain/i, answer: chainFigures },
