@@ -1,5 +1,6 @@
 import type { Process } from '../process/contract.ts';
 import { balanced, type Stoichiometry } from '../process/stoichiometry.ts';
+import { SECONDS_PER_DAY } from '../units/constants.ts';
 import {
   BACTERIA_TO_DETRITUS,
   FILM_OXIDATION_SPECS,
@@ -10,6 +11,10 @@ import {
   type Guild,
   molarYield,
 } from './film-oxidation.ts';
+
+export interface AmmoniaOxidationParameters extends FilmOxidationParameters {
+  readonly filmTransfer: number;
+}
 
 const GUILD: Guild = { biomass: 'ammoniaOxidisers', substrate: 'ammonium' };
 
@@ -32,13 +37,24 @@ export function ammoniaOxidationStoichiometry(gramsDemandPerGramNitrogen: number
 }
 
 /**
- * First step of nitrification by growing ammonia oxidisers; see `filmOxidation` for the rate.
+ * First step of nitrification by growing ammonia oxidisers, bacteria and archaea as one guild: as quick as the bacteria
+ * where ammonia is plentiful, as thrifty as archaea and complete oxidisers where it is scarce; see `filmOxidation` for the
+ * rate. Ammonia diffuses to them from the water.
  * @validity 1 to 32 degC; inhibition by its own substrate begins far above what animals bear and is left out
  * @source henze-2000 (structure), vannecke-2015 (activation energy)
  */
-export const ammoniaOxidation: Process<FilmOxidationParameters> = {
+export const ammoniaOxidation: Process<AmmoniaOxidationParameters> = {
   id: 'ammonia-oxidation',
-  parameters: FILM_OXIDATION_SPECS,
+  parameters: {
+    ...FILM_OXIDATION_SPECS,
+    filmTransfer: {
+      unit: 'm/d',
+      min: 0.1,
+      max: 10,
+      meaning:
+        'way of ammonia from the water to the cells of a film, as water stripped of it per film surface',
+    },
+  },
   reads: filmReads(GUILD),
   changes: [
     'ammonium',
@@ -52,7 +68,7 @@ export const ammoniaOxidation: Process<FilmOxidationParameters> = {
     'detritusPhosphorus',
   ],
   prepare(parameters, setting) {
-    const oxidation = filmOxidation(parameters, GUILD, setting);
+    const oxidation = filmOxidation(parameters, GUILD, setting, parameters.filmTransfer / SECONDS_PER_DAY);
     const decay = filmDecay(parameters, GUILD, setting);
     return {
       reactions: [

@@ -6,6 +6,7 @@ import { acidityResponse } from './acidity-response.ts';
 import { ammoniaOxidation, ammoniaOxidationStoichiometry } from './ammonia-oxidation.ts';
 import { molarYield } from './film-oxidation.ts';
 import { nitriteOxidation, nitriteOxidationStoichiometry, nitrousAcidConstant } from './nitrite-oxidation.ts';
+import { arrheniusResponse } from './temperature-response.ts';
 
 const DAY = 86400;
 const FILM = {
@@ -22,6 +23,7 @@ const FILM = {
   decayRate: 0.08,
   decayTheta: 1.05,
 };
+const AMMONIA_FILM = { ...FILM, filmTransfer: 1.4 };
 const NITRITE_FILM = { ...FILM, ammoniaInhibition: 46, nitrousAcidInhibition: 3.4 };
 /** Everything plentiful, at the best acidity, 20 °C. */
 const PLENTY = {
@@ -55,15 +57,31 @@ describe('ammonia oxidation', () => {
 
   it('reaches the areal capacity on a thick film and the specific rate on a thin one', () => {
     const rate = (ammoniaOxidisers: number): number =>
-      ratesByName(process, FILM, { ...PLENTY, ammoniaOxidisers })['oxidation of ammonia']! * DAY;
+      ratesByName(process, AMMONIA_FILM, { ...PLENTY, ammoniaOxidisers })['oxidation of ammonia']! * DAY;
     expect(rate(1e6) * 14.007).toBeCloseTo(0.2, 4);
     expect(rate(1e-9) / (1e-9 * (0.75 / molarYield(0.18)))).toBeCloseTo(1, 4);
+  });
+
+  it('is half saturated at 1.93 mg/L on a thick film of bacteria, at the half saturation of the cells on a thin one', () => {
+    // Zhu & Chen 1999, films of aquaculture at 27.2 °C: 1859 mg/m2/d at most, half of it at 1.93 mg/L
+    const warm = 27.2;
+    const factor = arrheniusResponse(68000, 20)(warm);
+    const film = { ...AMMONIA_FILM, nitrogenHalf: 0.6, arealCapacity: 1.859 / factor };
+    const rate = (ammoniaOxidisers: number, ammonia: number): number =>
+      ratesByName(process, film, {
+        ...PLENTY,
+        waterTemperature: warm,
+        ammoniaOxidisers,
+        ammonium: ammonia / 14.007,
+      })['oxidation of ammonia']!;
+    expect(rate(1e6, 1.93) / rate(1e6, 1e6)).toBeCloseTo(0.5, 2);
+    expect(rate(1e-6, 0.6) / rate(1e-6, 1e6)).toBeCloseTo(0.5, 3);
   });
 
   it('keeps 0.18 (0.13 to 0.23) of its speed at 1 °C', () => {
     // Hoang et al. 2014: long exposure of a moving bed to 1 °C against 20 °C
     const rate = (waterTemperature: number): number =>
-      ratesByName(process, FILM, { ...PLENTY, ammoniaOxidisers: 1, waterTemperature })[
+      ratesByName(process, AMMONIA_FILM, { ...PLENTY, ammoniaOxidisers: 1, waterTemperature })[
         'oxidation of ammonia'
       ]!;
     const ratio = rate(1) / rate(20);
@@ -73,7 +91,7 @@ describe('ammonia oxidation', () => {
 
   it('stops where carbon, phosphate or film surface is missing', () => {
     for (const missing of ['dissolvedInorganicCarbon', 'phosphate', 'submergedArea'] as const) {
-      const rates = ratesByName(process, FILM, { ...PLENTY, ammoniaOxidisers: 1, [missing]: 0 });
+      const rates = ratesByName(process, AMMONIA_FILM, { ...PLENTY, ammoniaOxidisers: 1, [missing]: 0 });
       expect(rates['oxidation of ammonia']).toBe(0);
     }
   });
