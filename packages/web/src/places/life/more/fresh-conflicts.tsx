@@ -1,7 +1,9 @@
 import type { EnclosureFile } from '@shoreglass/contract';
+import { useLibrary } from '../../../files/queries.ts';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import type { Edit } from '../../../worker/messages.ts';
 import desk from '../../sheets/desk.module.css';
+import { topicsOf } from '../who/conflict-topics.ts';
 import { useLife } from '../who/use-life.ts';
 import styles from './more-part.module.css';
 
@@ -16,6 +18,8 @@ interface FreshConflictsProps {
 /** What the addition would bring that does not go together with the others or the place. */
 export function FreshConflicts({ file, saved, edits, folded = false }: FreshConflictsProps) {
   const { reading } = useLife(file, edits);
+  const { data: library } = useLibrary();
+  const nameOf = (id: string) => library?.animals.find((entry) => entry.id === id)?.name ?? id;
   const known = new Set(saved.conflicts.map(({ sentence }) => sentence));
   const fresh = (reading?.sound?.conflicts ?? []).filter(
     ({ severity, sentence }) => severity === 'warning' && !known.has(sentence),
@@ -23,11 +27,13 @@ export function FreshConflicts({ file, saved, edits, folded = false }: FreshConf
   if (fresh.length === 0) return null;
   const sentences = (
     <ul>
-      {fresh.map(({ sentence, mend }) => (
-        <li key={sentence}>
-          {sentence} <em>What helps:</em> {mend}
-        </li>
-      ))}
+      {topicsOf(fresh, nameOf).flatMap(({ told }) =>
+        told.map(({ sentence, mend }) => (
+          <li key={sentence}>
+            {sentence} <em>What helps:</em> {mend}
+          </li>
+        )),
+      )}
     </ul>
   );
   if (folded)

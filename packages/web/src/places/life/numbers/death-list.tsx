@@ -8,8 +8,8 @@ interface DeathListProps {
   readonly days: number;
 }
 
-/** Young released and deaths by cause over the expected run. */
-export function DeathList({ population: { born, deaths }, days }: DeathListProps) {
+/** Young released, deaths by cause and what slowed them over the expected run. */
+export function DeathList({ population: { born, deaths, slowed }, days }: DeathListProps) {
   const causes = Object.entries(deaths)
     .filter(([, count]) => count >= 0.5)
     .sort((a, b) => b[1] - a[1]);
@@ -35,6 +35,9 @@ export function DeathList({ population: { born, deaths }, days }: DeathListProps
           ))}
         </ul>
       )}
+      {slowed.map(({ cause, sentence }) => (
+        <p key={cause}>{sentence}</p>
+      ))}
     </div>
   );
 }

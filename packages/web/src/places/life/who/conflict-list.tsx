@@ -1,13 +1,13 @@
 import type { Conflict } from '@shoreglass/engine';
-import { Link } from 'wouter';
-import { unbroken } from '../../../app/unbroken.ts';
 import desk from '../../sheets/desk.module.css';
 import styles from './conflict-list.module.css';
-import type { Way } from './conflict-ways.ts';
-import type { Draft } from './draft.ts';
+import { type ConflictMeans, ConflictTopic } from './conflict-topic.tsx';
+import { concerned, topicsOf } from './conflict-topics.ts';
 
 /** So many notes are shown without being asked for. */
 const FEW = 6;
+/** From so many warnings on, on one animal, it is said on whom most turns. */
+const MANY = 3;
 
 interface ConflictListProps {
   readonly conflicts: readonly Conflict[];
@@ -18,15 +18,7 @@ interface ConflictListProps {
   readonly means: ConflictMeans;
 }
 
-/** How conflicts are resolved from the list. */
-export interface ConflictMeans {
-  waysOf(conflict: Conflict): readonly Way[];
-  /** Makes a change on the sheet; it is not in the file yet. */
-  change(how: (draft: Draft) => Draft): void;
-  nameOf(id: string): string;
-}
-
-/** What does not go together, in sentences: first what will go wrong, then what is worth knowing. */
+/** What does not go together, in sentences: by topics: first what will go wrong, then what is worth knowing. */
 export function ConflictList({ conflicts, before, changed, stale, means }: ConflictListProps) {
   const known = new Set(before.map(({ sentence }) => sentence));
   const isNew = ({ sentence }: Conflict) => changed && !known.has(sentence);
@@ -45,14 +37,16 @@ export function ConflictList({ conflicts, before, changed, stale, means }: Confl
         {countWords(conflicts)}
         {stale ? ' Looking again …' : changed && changeWords(conflicts.filter(isNew).length, gone.length)}
       </p>
-      <Sentences conflicts={warnings} isNew={isNew} means={means} />
-      <Sentences conflicts={fresh} isNew={isNew} means={means} />
+      <Turning warnings={warnings} means={means} />
+      <Topics conflicts={warnings} isNew={isNew} means={means} />
+      <Topics conflicts={fresh} isNew={isNew} means={means} />
       {others.length > 0 && (
         <details open={!changed && others.length <= FEW}>
           <summary className={desk.fold}>
-            {others.length} {fresh.length > 0 ? 'more ' : ''}worth knowing
+            {others.length} {fresh.length > 0 ? 'more ' : ''}
+            {others.length === 1 ? 'lesser remark' : 'lesser remarks'}
           </summary>
-          <Sentences conflicts={others} isNew={isNew} means={means} />
+          <Topics conflicts={others} isNew={isNew} means={means} />
         </details>
       )}
     </section>
@@ -66,7 +60,7 @@ export function goToConflicts(): void {
   heading?.focus({ preventScroll: true });
 }
 
-/** "10 things will probably go wrong; 34 worth knowing." */
+/** "10 things will probably go wrong; 34 lesser remarks." */
 export function countWords(conflicts: readonly Conflict[]): string {
   const warnings = conflicts.filter(({ severity }) => severity === 'warning').length;
   const notes = conflicts.length - warnings;
@@ -75,7 +69,7 @@ export function countWords(conflicts: readonly Conflict[]): string {
     warnings === 0
       ? 'Nothing here will go wrong for certain'
       : `${warnings} ${warnings === 1 ? 'thing' : 'things'} will probably go wrong`;
-  return notes === 0 ? `${first}.` : `${first}; ${notes} worth knowing.`;
+  return notes === 0 ? `${first}.` : `${first}; ${notes} lesser ${notes === 1 ? 'remark' : 'remarks'}.`;
 }
 
 function changeWords(fresh: number, gone: number): string {
@@ -84,65 +78,37 @@ function changeWords(fresh: number, gone: number): string {
   return ` Your change ${parts.filter((part) => part !== '').join(' and ')}.`;
 }
 
-interface SentencesProps {
+interface TurningProps {
+  readonly warnings: readonly Conflict[];
+  readonly means: ConflictMeans;
+}
+
+/** On whom most of what will go wrong turns, where that is much. */
+function Turning({ warnings, means }: TurningProps) {
+  const [most, ...others] = concerned(warnings).filter(({ count }) => count >= MANY);
+  if (!most || most.count === warnings.length) return null;
+  const also = others.slice(0, 2).map(({ id, count }) => `${count} on ${means.nameOf(id)}`);
+  return (
+    <p className={styles.turning}>
+      {most.count} of the {warnings.length} turn on {means.nameOf(most.id)}
+      {also.length > 0 && `, ${also.join(', ')}`}: who is taken out takes them along.
+    </p>
+  );
+}
+
+interface TopicsProps {
   readonly conflicts: readonly Conflict[];
   readonly isNew: (conflict: Conflict) => boolean;
   readonly means: ConflictMeans;
 }
 
-const SEVERITY = { warning: 'Will probably go wrong', note: 'Worth knowing' } as const;
-
-function Sentences({ conflicts, isNew, means }: SentencesProps) {
+function Topics({ conflicts, isNew, means }: TopicsProps) {
   if (conflicts.length === 0) return null;
   return (
     <ul className={styles.list}>
-      {conflicts.map((conflict) => (
-        <li key={`${conflict.kind} ${conflict.sentence}`} data-severity={conflict.severity}>
-          <p>
-            {isNew(conflict) && <em className={styles.fresh}>new: </em>}
-            {unbroken(conflict.sentence)}
-          </p>
-          <p className={styles.mend}>
-            <span>What helps:</span> {unbroken(conflict.mend)}
-          </p>
-          <Ways conflict={conflict} means={means} />
-          <p className={styles.source}>
-            {SEVERITY[conflict.severity]}. Source: {conflict.source}.
-            {conflict.who.length > 0 && ' In the library: '}
-            {conflict.who.map((id, at) => (
-              <span key={id}>
-                {at > 0 && ', '}
-                <Link href={`/library/organisms/${id}`}>{means.nameOf(id)}</Link>
-              </span>
-            ))}
-          </p>
-        </li>
+      {topicsOf(conflicts, means.nameOf).map((topic) => (
+        <ConflictTopic key={topic.heading} topic={topic} isNew={isNew} means={means} />
       ))}
     </ul>
-  );
-}
-
-function Ways({ conflict, means }: { readonly conflict: Conflict; readonly means: ConflictMeans }) {
-  const ways = means.waysOf(conflict);
-  if (ways.length === 0) return null;
-  return (
-    <p className={styles.ways}>
-      {ways.map((way) =>
-        'href' in way ? (
-          <Link key={way.words} href={way.href} className={desk.link}>
-            {way.words}
-          </Link>
-        ) : (
-          <button
-            key={way.words}
-            type="button"
-            className={desk.second}
-            onClick={() => means.change(way.change)}
-          >
-            {way.words}
-          </button>
-        ),
-      )}
-    </p>
   );
 }

@@ -1,6 +1,6 @@
 import type { Conflict } from '@shoreglass/engine';
 import { describe, expect, it } from 'vitest';
-import { conflictWays, type Way } from './conflict-ways.ts';
+import { commonWays, conflictWays, type Way } from './conflict-ways.ts';
 import type { Draft } from './draft.ts';
 
 const row = (species: string, adults: string, juveniles = '', after = '') => ({
@@ -27,7 +27,7 @@ describe('ways out of a conflict', () => {
 
   it('too few become as many as make a start, all entries and their young counted', () => {
     const [way] = ways('few', 'scuds');
-    expect(way?.words).toBe('Start with 10');
+    expect(way?.words).toBe('Start with 10 scuds');
     expect(done(way).animals.map(({ adults }) => adults)).toEqual(['8', '1', '3']);
     expect(ways('few', 'newts')).toEqual([]);
   });
@@ -42,5 +42,28 @@ describe('ways out of a conflict', () => {
     expect(ways('copper', 'newts')).toEqual([{ words: 'Change the water', href: '/water/beck' }]);
     expect(ways('law', 'newts')).toEqual([]);
     expect(ways('toxin', 'newts')).toEqual([]);
+  });
+
+  it('what settles most of several remarks comes first, and too few of several become enough in one step', () => {
+    const of = (kind: Conflict['kind'], ...who: string[]): Conflict => ({
+      kind,
+      who,
+      severity: 'warning',
+      sentence: '',
+      source: '',
+      mend: '',
+    });
+    const eaten = [of('eaten', 'scuds', 'newts'), of('eaten', 'snails', 'newts')];
+    expect(
+      commonWays(eaten, (each) => conflictWays(each, known)).map(({ way, settles }) => [way.words, settles]),
+    ).toEqual([
+      ['Take out newts', 2],
+      ['Take out scuds', 1],
+      ['Take out snails', 1],
+    ]);
+    const least = { ...known, leastFounders: { scuds: 10, newts: 5 } };
+    const few = commonWays([of('few', 'scuds'), of('few', 'newts')], (each) => conflictWays(each, least));
+    expect(few.map(({ settles }) => settles)).toEqual([2]);
+    expect(done(few[0]?.way).animals.map(({ adults }) => adults)).toEqual(['8', '1', '5']);
   });
 });

@@ -32,11 +32,21 @@ export function conflictWays({ kind, who }: Conflict, known: Known): Way[] {
     case 'few': {
       const least = first === undefined ? undefined : known.leastFounders[first];
       if (first === undefined || least === undefined) return [];
-      return [{ words: `Start with ${least}`, change: (draft) => startedWith(draft, first, least) }];
+      return [
+        {
+          words: `Start with ${least} ${known.nameOf(first)}`,
+          change: (draft) => startedWith(draft, first, least),
+        },
+      ];
     }
     case 'too soon':
       if (first === undefined) return [];
-      return [{ words: `Let them come on day ${RUN_IN}`, change: (draft) => comingOn(draft, first, RUN_IN) }];
+      return [
+        {
+          words: `Let ${known.nameOf(first)} come on day ${RUN_IN}`,
+          change: (draft) => comingOn(draft, first, RUN_IN),
+        },
+      ];
     case 'space':
       return first === undefined ? [shape] : [takeOut(first), shape];
     case 'way out':
@@ -49,6 +59,34 @@ export function conflictWays({ kind, who }: Conflict, known: Known): Way[] {
       return [];
   }
 }
+
+/** A way that stands for several remarks, and how many of them it settles. */
+export interface CommonWay {
+  readonly way: Way;
+  readonly settles: number;
+}
+
+/** What resolves most of several remarks first; where each is mended by a change of its own, all of these in one. */
+export function commonWays(
+  conflicts: readonly Conflict[],
+  waysOf: (conflict: Conflict) => readonly Way[],
+): CommonWay[] {
+  const byWords = new Map<string, CommonWay>();
+  for (const way of conflicts.flatMap(waysOf))
+    byWords.set(way.words, { way, settles: (byWords.get(way.words)?.settles ?? 0) + 1 });
+  const ways = [...byWords.values()].sort((a, b) => b.settles - a.settles);
+  const together = TOGETHER[conflicts[0]?.kind ?? ''];
+  if (together === undefined || ways.length < 2) return ways;
+  const changes = ways.flatMap(({ way }) => ('change' in way ? [way.change] : []));
+  const change = (draft: Draft): Draft => changes.reduce((so, each) => each(so), draft);
+  return [{ way: { words: together, change }, settles: conflicts.length }];
+}
+
+/** Words for a change that mends all remarks of a kind at once. */
+const TOGETHER: Readonly<Record<string, string>> = {
+  few: 'Start with enough of each',
+  'too soon': `Let all of them come on day ${RUN_IN}`,
+};
 
 function without({ animals, plants }: Draft, id: string): Draft {
   return {
