@@ -135,6 +135,41 @@ describe('scenes stay finite', () => {
   });
 });
 
+describe('a fan chart', () => {
+  const chart = (series: QuantileSeries) =>
+    fanChartScene({
+      id: 'pH',
+      series,
+      name: 'pH',
+      startDate: '2026-02-27',
+      width: 600,
+      height: 260,
+      palette: palette('day'),
+    });
+  const course = [7, 7.2, 7.1];
+  const expectedOnly: QuantileSeries = {
+    name: 'pH',
+    unit: '',
+    days: [0, 1, 2],
+    expected: course,
+    q05: course,
+    q25: course,
+    q50: course,
+    q75: course,
+    q95: course,
+  };
+
+  it('explains the lines and tones that it shows, and none that it does not', () => {
+    const alone = sceneToSvg(chart(expectedOnly));
+    expect(alone).toContain('expected run');
+    for (const word of ['median', 'half of the runs', 'nine in ten', 'nine runs in ten'])
+      expect(alone).not.toContain(word);
+    const spread = sceneToSvg(chart({ ...expectedOnly, q95: [7.1, 7.4, 7.6] }));
+    for (const word of ['median', 'half of the runs', 'nine in ten', 'expected run'])
+      expect(spread).toContain(word);
+  });
+});
+
 describe('a section', () => {
   const draw = (day: number, name: 'day' | 'night' = 'day') =>
     sectionScene({

@@ -3,7 +3,7 @@ import { valueOn } from '../day/day-state.ts';
 import type { Palette } from '../palette/palette.ts';
 import { monthRules, type TimeAxis, timeAxis } from '../ribbon/time-axis.ts';
 import { band } from '../scale/band.ts';
-import { fan } from '../scale/fan.ts';
+import { fan, isSpread } from '../scale/fan.ts';
 import { type ValueAxis, valueAxis } from '../scale/value-axis.ts';
 import { element, group, type Scene, type SceneNode, sceneOf } from '../scene/scene.ts';
 import { dateLabel } from '../time/calendar.ts';
@@ -58,7 +58,13 @@ export function fanChartScene(options: FanChartOptions): Scene {
     valueFigures(palette, plot, axis),
     timeAxis(time, plot.bottom),
     markedDays(options, plot, toX),
-    fanLegend({ x: plot.left, y: height - 12, width: plot.right - plot.left, palette }),
+    fanLegend({
+      x: plot.left,
+      y: height - 12,
+      width: plot.right - plot.left,
+      palette,
+      spread: isSpread(series),
+    }),
     name === '' ? undefined : element('title', {}, name),
   ]);
 }
@@ -182,12 +188,16 @@ function markedDays(options: FanChartOptions, plot: Plot, toX: (day: number) => 
 
 function sentence({ id, series, name, startDate }: FanChartOptions, last: number): string {
   const digits = seriesDigits(id);
-  const at = (key: 'q05' | 'q50' | 'q95') => numberText(valueOr(series, key, last), digits);
+  const at = (key: ShownKey) => numberText(valueOr(series, key, last), digits);
   const unit = series.unit === '' ? '' : ` ${series.unit}`;
+  if (!isSpread(series))
+    return `${name} until ${dateLabel(startDate, last)}, expected run: ${at('expected')}${unit}.`;
   return `${name} until ${dateLabel(startDate, last)}: median ${at('q50')}${unit}, nine runs in ten between ${at('q05')} and ${at('q95')}${unit}.`;
 }
 
-function valueOr(series: QuantileSeries, key: 'q05' | 'q50' | 'q95', day: number): number {
+type ShownKey = 'q05' | 'q50' | 'q95' | 'expected';
+
+function valueOr(series: QuantileSeries, key: ShownKey, day: number): number {
   const value = series.days.length === 0 ? 0 : valueOn(series, key, day);
   return Number.isFinite(value) ? value : 0;
 }

@@ -1,4 +1,5 @@
 import type { Palette } from '../palette/palette.ts';
+import { EXPECTED_DASH } from '../scale/fan.ts';
 import { element, group, type SceneNode } from '../scene/scene.ts';
 import { textAt } from '../type/text.ts';
 import { textWidth } from '../type/text-width.ts';
@@ -6,8 +7,17 @@ import { textWidth } from '../type/text-width.ts';
 const SIZE = 11.5;
 const SWATCH = 20;
 
-/** What the tones and lines of a fan mean, in one row; entries that find no room are left out from the end. */
-export function fanLegend(place: { x: number; y: number; width: number; palette: Palette }): SceneNode {
+interface Place {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly palette: Palette;
+  /** Whether runs are drawn beside the expected one. */
+  readonly spread: boolean;
+}
+
+/** What the tones and lines that are drawn mean, in one row; entries that find no room are left out from the end. */
+export function fanLegend(place: Place): SceneNode {
   const { palette, y } = place;
   const middle = y - 4;
   const box = (fill: string) => (x: number) =>
@@ -19,11 +29,14 @@ export function fanLegend(place: { x: number; y: number; width: number; palette:
       'stroke-width': width,
       'stroke-dasharray': dash,
     });
-  const entries = [
+  const runs = [
     { text: 'median', swatch: stroke(undefined, 1.4) },
     { text: 'half of the runs', swatch: box(palette.fanInner) },
     { text: 'nine in ten', swatch: box(palette.fanOuter) },
-    { text: 'expected run', swatch: stroke('2 3', 1) },
+  ];
+  const entries = [
+    ...(place.spread ? runs : []),
+    { text: 'expected run', swatch: stroke(EXPECTED_DASH, place.spread ? 1 : 1.4) },
   ];
   const nodes: SceneNode[] = [];
   let x = place.x;

@@ -13,6 +13,9 @@ interface Sample {
   readonly expected: number;
 }
 
+/** Dashes of the expected run, in the chart and in its legend. */
+export const EXPECTED_DASH = '2 3';
+
 export interface FanFrame {
   toX(day: number): number;
   toY(value: number): number;
@@ -20,7 +23,12 @@ export interface FanFrame {
   readonly palette: Palette;
 }
 
-/** The outlook of a series: nine tenths of the runs, half of them, the median, and the expected run dashed. */
+/** Whether runs differ in a series; while only the expected run is in, all its quantiles are that run. `derived`. */
+export function isSpread({ q05, q95 }: Pick<QuantileSeries, 'q05' | 'q95'>): boolean {
+  return q05.some((low, at) => low !== q95[at] && Number.isFinite(low));
+}
+
+/** The outlook of a series: nine tenths of the runs, half of them, the median, and the expected run dashed; that alone where no runs differ. */
 export function fan(series: QuantileSeries, { toX, toY, width, palette }: FanFrame): SceneNode {
   const samples = thinned(series, Math.max(24, Math.round(width / 1.5)));
   const between = (low: keyof Sample, high: keyof Sample) =>
@@ -35,16 +43,19 @@ export function fan(series: QuantileSeries, { toX, toY, width, palette }: FanFra
       .y((sample) => toY(sample[key]))
       .digits(1)([...samples]) ?? '';
   const pen = { fill: 'none', stroke: palette.ink, 'stroke-linejoin': 'round' };
-  return group({ 'data-part': 'fan' }, [
-    element('path', { d: between('q05', 'q95'), fill: palette.fanOuter, 'fill-opacity': 0.8 }),
-    element('path', { d: between('q25', 'q75'), fill: palette.fanInner, 'fill-opacity': 0.85 }),
+  const dashed = (width: number, opacity: number): SceneNode =>
     element('path', {
       ...pen,
       d: course('expected'),
-      'stroke-width': 0.8,
-      'stroke-dasharray': '2 3',
-      'stroke-opacity': 0.8,
-    }),
+      'stroke-width': width,
+      'stroke-dasharray': EXPECTED_DASH,
+      'stroke-opacity': opacity,
+    });
+  if (!isSpread(series)) return group({ 'data-part': 'fan' }, [dashed(1.4, 1)]);
+  return group({ 'data-part': 'fan' }, [
+    element('path', { d: between('q05', 'q95'), fill: palette.fanOuter, 'fill-opacity': 0.8 }),
+    element('path', { d: between('q25', 'q75'), fill: palette.fanInner, 'fill-opacity': 0.85 }),
+    dashed(0.8, 0.8),
     element('path', { ...pen, d: course('q50'), 'stroke-width': 1.4 }),
   ]);
 }
