@@ -66,6 +66,7 @@ export * from './life/harm-rules.ts';
 export * from './life/life.ts';
 export * from './life/life-history.ts';
 export { DEATH_CAUSES, type DeathCause, type PopulationDay } from './life/living-population.ts';
+export { SLOWING_CAUSES, type SlowingCause } from './life/sublethal.ts';
 export * from './life/traits.ts';
 export type { WaterConditions } from './life/water-stress.ts';
 export * from './light/photometry.ts';

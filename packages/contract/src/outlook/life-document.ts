@@ -1,4 +1,4 @@
-import { CONFLICT_KINDS, DEATH_CAUSES } from '@shoreglass/engine';
+import { CONFLICT_KINDS, DEATH_CAUSES, SLOWING_CAUSES } from '@shoreglass/engine';
 import { z } from 'zod';
 import { quantileSeries } from './ahead-document.ts';
 
@@ -47,6 +47,19 @@ const population = z.strictObject({
   deaths: z
     .record(z.enum(DEATH_CAUSES), z.number().min(0))
     .describe('Deaths by cause over the expected run.'),
+  slowed: z
+    .array(
+      z.strictObject({
+        cause: z.enum(SLOWING_CAUSES),
+        share: z.number().min(0).max(1).describe('Part of their appetite that it takes over the run.'),
+        most: z.number().min(0).max(1).describe('The same in the worst ten days.'),
+        fromDay: z.number(),
+        toDay: z.number().describe('Last of the days around these in which it takes at least half as much.'),
+        sentence: z.string(),
+      }),
+    )
+    .readonly()
+    .describe('What of the water makes them eat less, grow slower and lay fewer eggs in the expected run.'),
 });
 
 const plant = z.strictObject({

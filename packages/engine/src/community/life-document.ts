@@ -3,6 +3,7 @@ import { bookReader } from '../outlook/book-reader.ts';
 import type { AheadDocument, QuantileSeries } from '../outlook/document.ts';
 import type { MemberBatch } from '../outlook/ensemble.ts';
 import type { PreparedOutlook } from '../outlook/prepare.ts';
+import { type SlowingSpell, slowingSentence, slowingSpells } from '../outlook/slowing.ts';
 import { expectedDocument, summarise } from '../outlook/summarise.ts';
 import { type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
 import type { RunRecord } from '../run/run.ts';
@@ -26,6 +27,8 @@ export interface PopulationOutlook {
   /** Young released and deaths by cause over the expected run [animals]. */
   readonly born: number;
   readonly deaths: Readonly<Record<DeathCause, number>>;
+  /** What of the water made them eat less, grow slower and lay fewer eggs over the expected run, worst first. */
+  readonly slowed: readonly (SlowingSpell & { readonly sentence: string })[];
 }
 
 /** The living community as one document: what `life --json` prints and the app draws. */
@@ -60,12 +63,14 @@ export interface LifeDocument {
 export type LifeAnswers = Pick<LifeDocument, 'addition' | 'feeding' | 'pest'>;
 
 function populationOutlooks(
-  { plan }: PreparedOutlook,
+  { plan, options }: PreparedOutlook,
   expected: RunRecord,
   { series }: AheadDocument,
-  { rowLength, populationOffset }: BookShape,
+  shape: BookShape,
 ): PopulationOutlook[] {
+  const { rowLength, populationOffset } = shape;
   return plan.populations.map(({ id, name, species }, p) => {
+    const spells = slowingSpells(expected.bookRows, shape, p, options.days);
     const entry = (at: number): number => {
       let sum = 0;
       for (let row = 0; row < expected.bookRows.length; row += rowLength)
@@ -84,6 +89,7 @@ function populationOutlooks(
       stages,
       born: entry(0),
       deaths: deaths as Record<DeathCause, number>,
+      slowed: spells.map((spell) => ({ ...spell, sentence: slowingSentence(name, spell) })),
     };
   });
 }

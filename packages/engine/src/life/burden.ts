@@ -36,6 +36,8 @@ export function killingRate({ noEffect, medianLethal, recovery }: PoisonResponse
 export interface Burden {
   /** In the body, as the concentration in the water it is in balance with. */
   level: number;
+  /** The same, on average over the last day. */
+  mean: number;
   readonly noEffect: number;
   /** Deaths per day and concentration above that. */
   readonly killing: number;
@@ -50,6 +52,7 @@ export function createBurden(response: PoisonResponse): Burden {
   const kept = exp(-recovery);
   return {
     level: 0,
+    mean: 0,
     noEffect,
     killing: killingRate(response),
     kept,
@@ -65,9 +68,23 @@ export function createBurden(response: PoisonResponse): Burden {
  * is a little less than the mean hazard on the one day on which the threshold is crossed.
  */
 export function passBurden(burden: Burden, concentration: number): number {
-  if (burden.level === 0 && concentration <= 0) return 0;
+  if (burden.level === 0 && concentration <= 0) {
+    burden.mean = 0;
+    return 0;
+  }
   const distance = burden.level - concentration;
-  const above = concentration + distance * burden.keptOnAverage - burden.noEffect;
+  burden.mean = concentration + distance * burden.keptOnAverage;
   burden.level = concentration + distance * burden.kept;
-  return above > 0 ? burden.killing * above : 0;
+  return hazardOf(burden, 1);
+}
+
+/**
+ * Hazard over the day last passed of animals that bear a part of the poison only [1/d], >= 0: b max(0, s M - z) for those
+ * that die, and are harmed at all, at 1/s of the concentrations.
+ * @param times s [1], > 0
+ * @source derived: b goes with 1/C, so that b(C/s) (M - z/s) = b(C) (s M - z)
+ */
+export function hazardOf({ mean, noEffect, killing }: Burden, times: number): number {
+  const above = times * mean - noEffect;
+  return above > 0 ? killing * above : 0;
 }

@@ -1,6 +1,6 @@
 import { expm1, log1p } from '../numerics/elementary.ts';
 import { airHazard } from './air-stress.ts';
-import { passBurden } from './burden.ts';
+import { hazardOf, passBurden } from './burden.ts';
 import { bodyCarbonOf, dropEmpty, GROWN } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import { drowningHazard, GENTLE_SHORE } from './drowning.ts';
@@ -95,42 +95,71 @@ function leavingHazard(leaving: number, openCover: number, inWater: number): num
   return leaving * (1 - inWater) * Math.min(1, openCover / WIDE_OPEN);
 }
 
-/** Hazards of today that are the same for all cohorts, how fast the clock ran [1], and what surrounds them. */
+/** Hazards of today that are the same for all cohorts of a stage, how fast the clock ran [1], and what surrounds them. */
 export interface DayOutside {
   readonly around: Surroundings;
   readonly rate: number;
-  /** Hazard of the water's quality without nitrite, its parts, and that of nitrite for those with gills [1/d]. */
-  readonly water: number;
-  readonly waterParts: Float64Array;
-  readonly nitrite: number;
+  /** Hazards of the water's quality for the grown and for the young. */
+  readonly grown: WaterHazard;
+  readonly young: WaterHazard;
   /** Hazard of the air's quality [1/d]. */
   readonly air: number;
 }
 
-/** Hazards of the water [1/d]: of all but nitrite, and of nitrite. */
+/** Hazards of the water for animals of a stage [1/d]. */
 export interface WaterHazard {
-  readonly water: number;
-  readonly nitrite: number;
+  /** Of all but nitrite, and of nitrite for those with gills. */
+  water: number;
+  nitrite: number;
+  /** Parts of `water`: tolerances, ammonia, copper; WATER_PARTS long. */
+  readonly parts: Float64Array;
+}
+
+/** Water that harms nobody. `derived`. */
+export function harmlessWater(): WaterHazard {
+  return { water: 0, nitrite: 0, parts: new Float64Array(WATER_PARTS) };
 }
 
 /**
- * Hazard of death by the water's quality today [1/d], >= 0; moves the burdens of poisons on by a day.
- * @param parts takes the hazard of each part of `water`: tolerances, ammonia, copper [1/d]; WATER_PARTS long
- * @source derived: sum of `toleranceHazards` and of the poisons by `passBurden`
+ * Sets the hazard of death by the water's quality today for the grown and the young [1/d], >= 0; moves the burdens of
+ * poisons on by a day.
+ * @source derived: sum of `toleranceHazards` and of the poisons by `passBurden` and `hazardOf`
  */
-export function waterHazard(
-  { traits, burdens }: LivingPopulation,
+export function setWaterHazards(
+  { traits, burdens, poisonByStage }: LivingPopulation,
   water: WaterConditions,
-  parts: Float64Array,
-): WaterHazard {
-  const tolerance = toleranceHazards(traits, water, parts);
+  grown: WaterHazard,
+  young: WaterHazard,
+): void {
+  const tolerance = toleranceHazards(traits, water, grown.parts);
   const [ammonia, nitrite, copper] = POISONS;
-  parts[AMMONIA_PART] = passBurden(burdens[0]!, ammonia.acting(water));
-  parts[COPPER_PART] = passBurden(burdens[2]!, copper.acting(water));
-  return {
-    water: tolerance + parts[AMMONIA_PART] + parts[COPPER_PART],
-    nitrite: passBurden(burdens[1]!, nitrite.acting(water, traits)),
-  };
+  const byAmmonia = passBurden(burdens[0]!, ammonia.acting(water));
+  const byNitrite = passBurden(burdens[1]!, nitrite.acting(water, traits));
+  const byCopper = passBurden(burdens[2]!, copper.acting(water));
+  grown.parts[AMMONIA_PART] = byAmmonia;
+  grown.parts[COPPER_PART] = byCopper;
+  grown.water = tolerance + byAmmonia + byCopper;
+  grown.nitrite = byNitrite;
+  young.parts.set(grown.parts);
+  young.water = grown.water;
+  young.nitrite = byNitrite;
+  if (poisonByStage.isAlike) return;
+  poisonStage(burdens, poisonByStage.grown, { tolerance, into: grown });
+  poisonStage(burdens, poisonByStage.young, { tolerance, into: young });
+}
+
+/** Sets what poisons do to a stage for which they count so many times over. */
+function poisonStage(
+  burdens: LivingPopulation['burdens'],
+  times: readonly number[],
+  { tolerance, into }: { readonly tolerance: number; readonly into: WaterHazard },
+): void {
+  const ammonia = hazardOf(burdens[0]!, times[0]!);
+  const copper = hazardOf(burdens[2]!, times[2]!);
+  into.parts[AMMONIA_PART] = ammonia;
+  into.parts[COPPER_PART] = copper;
+  into.water = tolerance + ammonia + copper;
+  into.nitrite = hazardOf(burdens[1]!, times[1]!);
 }
 
 /**
@@ -163,7 +192,7 @@ function backgroundLoss({ traits, train }: LivingPopulation, i: number): number 
  */
 export function ageAndDie(
   population: LivingPopulation,
-  { around, rate, water, waterParts, nitrite, air }: DayOutside,
+  { around, rate, grown, young, air }: DayOutside,
   demography: Demography,
 ): number {
   const { train, traits, energetics } = population;
@@ -179,6 +208,7 @@ export function ageAndDie(
   let dead = 0;
   let adults = 0;
   let adultsLeft = 0;
+  let youngByWater = 0;
   for (let i = 0; i < train.size; i += 1) {
     const isAdult = train.adult[i] === GROWN;
     hazard[STARVATION] = starvationHazard(
@@ -189,6 +219,7 @@ export function ageAndDie(
     hazard[AGE] = isAdult || !doesPupate ? agingHazard(train.age[i]!, rate, traits.lifespan) : 0;
     hazard[BACKGROUND] = rate * backgroundLoss(population, i);
     const inWater = cohortInWater(population, i);
+    const { water, nitrite } = isAdult ? grown : young;
     hazard[WATER] = inWater * water;
     hazard[NITRITE] = nitrite > 0 ? nitrite * breathingWater(population, i) : 0;
     hazard[AIR] = (1 - inWater) * (isAdult ? air : air + dryGround);
@@ -201,21 +232,25 @@ export function ageAndDie(
     hazard[LEFT] = isAdult ? leavingHazard(traits.leaving, openCover, inWater) : 0;
     if (isAdult) adults += train.count[i]!;
     train.age[i] = train.age[i]! + rate;
+    const before = blame[WATER]!;
     dead += takeDeaths(population, i, demography);
+    if (!isAdult) youngByWater += blame[WATER]! - before;
     if (isAdult) adultsLeft += train.count[i]!;
   }
-  if (water > 0) shareWater(waterParts, water);
+  shareWater(grown, young, youngByWater);
   bookCauses(population.day.deaths, dead, demography);
   dropEmpty(train, demography.least);
   const kept = adultsLeft > 0 ? adultsLeft / adults : 0;
   return 1 - kept * (1 - population.adultsHunted);
 }
 
-/** Splits what was put down to the water among its parts. */
-function shareWater(parts: Float64Array, whole: number): void {
-  const deaths = blame[WATER]!;
+/** Splits what was put down to the water among its parts, of the grown and of the young. */
+function shareWater(grown: WaterHazard, young: WaterHazard, youngByWater: number): void {
+  const ofGrown = grown.water > 0 ? (blame[WATER]! - youngByWater) / grown.water : 0;
+  const ofYoung = young.water > 0 ? youngByWater / young.water : 0;
+  if (ofGrown === 0 && ofYoung === 0) return;
   for (let part = 0; part < WATER_PARTS; part += 1)
-    blame[WATER_PLACES[part]!] = (deaths * parts[part]!) / whole;
+    blame[WATER_PLACES[part]!] = ofGrown * grown.parts[part]! + ofYoung * young.parts[part]!;
 }
 
 /** Takes the day's deaths out of cohort i; returns how many. */

@@ -80,7 +80,7 @@ export function setWantedAtLengths(population: LivingPopulation, pasture: Pastur
     wanted,
   );
   const extra = extraIntake(population, intakeShare(diet, food));
-  const surface = feedingSurface(population) * rate * (1 + extra);
+  const surface = feedingSurface(population) * rate * (1 + extra) * population.slowing.kept;
   const { foods } = diet;
   for (let f = 0; f < foods.length; f += 1) wanted[foods[f]!] = wanted[foods[f]!]! * surface;
 }
@@ -120,7 +120,8 @@ export function feedAndGrow(population: LivingPopulation, meal: Meal, rate: numb
   }
   const surface = feedingSurface(population);
   const ample = surface * rate * energetics.assimilation;
-  const most = ample * (1 + Math.max(population.appetite, population.greed));
+  bookSlowing(population, ample);
+  const most = ample * population.slowing.kept * (1 + Math.max(population.appetite, population.greed));
   const digested = carbon > most ? most / carbon : 1;
   day.eatenCarbon = eaten;
   day.assimilatedCarbon = carbon * digested;
@@ -130,6 +131,13 @@ export function feedAndGrow(population: LivingPopulation, meal: Meal, rate: numb
   day.respiredCarbon = day.assimilatedCarbon - retained;
   day.excretedNitrogen = day.assimilatedNitrogen - retained * energetics.nitrogenPerCarbon;
   day.excretedPhosphorus = day.assimilatedPhosphorus - retained * energetics.phosphorusPerCarbon;
+}
+
+/** Books how much of today's ample food the water took the appetite for. */
+function bookSlowing({ slowing, day }: LivingPopulation, ample: number): void {
+  day.ampleCarbon = ample;
+  if (slowing.kept === 1) return;
+  for (let k = 0; k < slowing.lost.length; k += 1) day.slowed[k] = ample * slowing.lost[k]!;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Random } from '../numerics/random.ts';
 import { createTank, GOOD_WATER, GRAZER, populationOf, type Tank } from './life-test-kit.ts';
-import { STAGES, type TraitValues } from './traits.ts';
+import { STAGES, type Stage, type TraitValues } from './traits.ts';
 
 export const CARRIED = { mating: 'two sexes', brood: 'carried' } as const;
 export const LAID = { mating: 'self-fertile', brood: 'laid' } as const;
@@ -14,6 +14,8 @@ interface Given {
   readonly traits?: Partial<TraitValues>;
   readonly kind?: typeof CARRIED | typeof LAID;
   readonly founders?: number;
+  /** Of the founders; adults when left out. */
+  readonly stage?: Exclude<Stage, 'brooded'>;
   readonly demography?: 'expected' | Random;
   /** Area and volume in units of 0.5 m2 and 30 L. */
   readonly size?: number;
@@ -24,11 +26,12 @@ export function tankOf({
   traits = {},
   kind = CARRIED,
   founders = 20,
+  stage = 'adult',
   demography = 'expected',
   size = 1,
 }: Given): Tank {
   const values = { ...GRAZER, ...traits };
-  const population = populationOf('grazer', [{ stage: 'adult', count: founders }], values, kind);
+  const population = populationOf('grazer', [{ stage, count: founders }], values, kind);
   return createTank({ populations: [population], demography, area: 0.5 * size, volume: 0.03 * size });
 }
 

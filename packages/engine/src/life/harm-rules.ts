@@ -1,6 +1,7 @@
 import type { Prior } from '../plan/prior.ts';
 import { HARM_BY_KIND, type KindRules, type Lethal } from './harm-by-kind.ts';
 import { around, fixed } from './rule-priors.ts';
+import { slowingTraits } from './slowing-rules.ts';
 import type { Habitat, PreyKind, TraitId } from './traits.ts';
 
 /** What of a species decides how nitrite, copper, salt and open water harm it, where its file does not say. */
@@ -8,6 +9,8 @@ export interface HarmedKind {
   readonly habitat: Habitat;
   /** As what others hunt it; left out: nobody knows, widest spread. */
   readonly preyKind?: PreyKind;
+  /** Least oxygen it survives, where that is told [mg/L]. */
+  readonly oxygen?: { readonly low?: number };
   /** Conductivity it survives, where that is told [µS/cm]. */
   readonly conductivity?: { readonly low?: number; readonly high?: number };
   readonly needsWayOut?: boolean;
@@ -111,7 +114,7 @@ function drowningTraits(kind: HarmedKind): Traits {
 }
 
 /**
- * How nitrite, copper, salt and open water harm a species whose file does not say, by its kind; spreads are wide, as tests
+ * How nitrite, copper, salt and open water harm a species whose file does not say, and how the water slows it down, by its kind; spreads are wide, as tests
  * within one kind scatter over a factor of ten and more. Land animals meet neither poison nor salt of the water.
  * @param stated priors the file states itself, which win; thresholds go with the lethal concentrations stated
  * @source derived from the tests named in `harm-by-kind.ts`; constants assumed where their own line says so
@@ -124,7 +127,15 @@ export function harmTraits(
   return {
     ...(kind.habitat === 'land'
       ? {}
-      : { ...poisonTraits(rules, stated), ...saltTraits(rules, kind.conductivity) }),
+      : {
+          ...poisonTraits(rules, stated),
+          ...slowingTraits(kind.preyKind, {
+            oxygen: kind.oxygen?.low ?? stated.oxygenNeeded?.median,
+            nitrite: stated.nitriteMedianLethal?.median ?? rules.nitrite.median,
+            copper: stated.copperMedianLethal?.median ?? rules.copper.median,
+          }),
+          ...saltTraits(rules, kind.conductivity),
+        }),
     ...drowningTraits(kind),
     ...stated,
   };

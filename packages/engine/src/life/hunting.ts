@@ -5,6 +5,7 @@ import { type EatenByFood, PREY } from './foods.ts';
 import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
 import { cohortInWater, surfaceOf } from './place.ts';
 import { aboveGround } from './pupation.ts';
+import { satiety } from './sublethal.ts';
 import type { Cover } from './surroundings.ts';
 
 const EATEN = DEATH_CAUSES.indexOf('eaten');
@@ -22,7 +23,7 @@ const SOFT_DAYS = 1;
 
 /** Choice of a kind of prey by a hunter [1]: its own kind by hunger, others by what they are and how readily they are found. */
 function choice(hunter: LivingPopulation, prey: LivingPopulation): number {
-  if (hunter === prey) return hunter.traits.cannibalism * (1 - hunter.fullness);
+  if (hunter === prey) return hunter.traits.cannibalism * (1 - satiety(hunter));
   return prey.preyKind === undefined ? 0 : hunter.finding * (hunter.hunts.get(prey.preyKind) ?? 0);
 }
 

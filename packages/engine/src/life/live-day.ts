@@ -4,16 +4,16 @@ import {
   ageAndDie,
   crowdingTimes,
   type DayOutside,
+  harmlessWater,
   hazardOfAir,
-  WATER_PARTS,
-  type WaterHazard,
-  waterHazard,
+  setWaterHazards,
 } from './dying.ts';
 import { bodyRate, broodRate } from './energetics.ts';
 import { feedAndGrow, type Meal } from './feeding.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { dryGroundHazard } from './pupation.ts';
 import { followSexes } from './sexes.ts';
+import { setSlowing } from './sublethal.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
 import { placedPart } from './territory.ts';
 
@@ -30,8 +30,9 @@ function dryGroundOf(population: LivingPopulation, { air = MILD_AIR }: Surroundi
   return population.traits.wetGround > 0 ? dryGroundHazard(population, air) : 0;
 }
 
-const waterParts = new Float64Array(WATER_PARTS);
-const ON_LAND: WaterHazard = { water: 0, nitrite: 0 };
+const grown = harmlessWater();
+const young = harmlessWater();
+const ON_LAND = harmlessWater();
 
 /**
  * Lets one population live a day on its meal: it grows, ages and dies, releases young and lays, in this order.
@@ -47,25 +48,25 @@ export function liveDay(
   const { traits } = population;
   const temperature = bodyTemperature(population, around);
   const meetsWater = traits.shareInWater > 0 || traits.lengthAtChange > 0;
-  const { water, nitrite } = meetsWater ? waterHazard(population, around.water, waterParts) : ON_LAND;
+  if (meetsWater) setWaterHazards(population, around.water, grown, young);
   const outside: DayOutside = {
     around,
     rate: bodyRate(traits, temperature),
-    water,
-    nitrite,
-    waterParts,
+    grown: meetsWater ? grown : ON_LAND,
+    young: meetsWater ? young : ON_LAND,
     air: hazardOfAir(population, around),
   };
   population.crowded = crowdingTimes(population, around);
   population.placed = placedPart(population, around);
   followSexes(population, demography);
   feedAndGrow(population, meal, outside.rate);
+  if (meetsWater) setSlowing(population, around.water);
   const eggsInWater = traits.lengthAtChange > 0 ? 1 : traits.shareInWater;
   const broodDay: BroodDay = {
     temperature,
     rate: broodRate(traits, temperature),
     outside:
-      eggsInWater * outside.water + (1 - eggsInWater) * (outside.air + dryGroundOf(population, around)),
+      eggsInWater * outside.grown.water + (1 - eggsInWater) * (outside.air + dryGroundOf(population, around)),
     adultsLost: ageAndDie(population, outside, demography),
   };
   developBroods(population, broodDay, demography);

@@ -1,12 +1,14 @@
 import type { ActiveTime } from './awake.ts';
 import { type BroodTrain, broodCarbon, emptyBroods } from './brood-train.ts';
 import { type Burden, createBurden } from './burden.ts';
+import { type PoisonByStage, poisonByStage } from './by-stage.ts';
 import { type CohortTrain, emptyTrain, trainCarbon } from './cohort-train.ts';
 import { type Energetics, energeticsOf } from './energetics.ts';
 import { FOOD_COUNT } from './foods.ts';
 import { type Diet, dietOf, findingOf } from './foraging.ts';
 import { mouthfulPerLength } from './mouthful.ts';
 import { POISONS } from './poisons.ts';
+import { SLOWING_CAUSES, type Slowing, unslowed } from './sublethal.ts';
 import { type AnimalTraits, checkTraits, type PreyKind, type TraitValues } from './traits.ts';
 
 /** What of the water kills every animal in it alike: tolerances in their order, then poisons. */
@@ -55,6 +57,9 @@ export interface PopulationDay {
   respiredCarbon: number;
   excretedNitrogen: number;
   excretedPhosphorus: number;
+  /** Assimilation at ample food, and how much of it the water took the appetite for, by cause [mol C]. */
+  ampleCarbon: number;
+  readonly slowed: Float64Array;
   /** Carbon of bodies and eggs that died and lie about, that others ate, and that left the glass [mol]. */
   deadCarbon: number;
   huntedCarbon: number;
@@ -112,6 +117,9 @@ export interface LivingPopulation {
   fullness: number;
   /** Poisons in the body, in the order of POISONS. */
   readonly burdens: readonly Burden[];
+  readonly poisonByStage: PoisonByStage;
+  /** What the water of the last day leaves of its appetite. */
+  readonly slowing: Slowing;
   /** Wanted of each food for the coming day [mol C/d], in the order of FOODS. */
   readonly wanted: Float64Array;
   readonly day: PopulationDay;
@@ -130,6 +138,8 @@ function emptyDay(): PopulationDay {
     respiredCarbon: 0,
     excretedNitrogen: 0,
     excretedPhosphorus: 0,
+    ampleCarbon: 0,
+    slowed: new Float64Array(SLOWING_CAUSES.length),
     deadCarbon: 0,
     huntedCarbon: 0,
     leftCarbon: 0,
@@ -150,6 +160,8 @@ export function clearDay(day: PopulationDay): void {
   day.respiredCarbon = 0;
   day.excretedNitrogen = 0;
   day.excretedPhosphorus = 0;
+  day.ampleCarbon = 0;
+  day.slowed.fill(0);
   day.deadCarbon = 0;
   day.huntedCarbon = 0;
   day.leftCarbon = 0;
@@ -207,6 +219,8 @@ export function createLivingPopulation(
         recovery: traits[recovery],
       }),
     ),
+    poisonByStage: poisonByStage(traits),
+    slowing: unslowed(preyKind),
     wanted: new Float64Array(FOOD_COUNT),
     day: emptyDay(),
   };

@@ -44,6 +44,8 @@ export interface Poison {
   readonly noEffect: TraitId;
   readonly medianLethal: TraitId;
   readonly recovery: TraitId;
+  /** How much more it harms the young. */
+  readonly young: TraitId;
   acting(water: WaterConditions, traits: TraitValues): number;
 }
 
@@ -54,6 +56,7 @@ export const POISONS = [
     noEffect: 'ammoniaNoEffect',
     medianLethal: 'ammoniaMedianLethal',
     recovery: 'ammoniaRecovery',
+    young: 'ammoniaYoung',
     acting: ({ unionisedAmmonia }) => unionisedAmmonia,
   },
   {
@@ -61,6 +64,7 @@ export const POISONS = [
     noEffect: 'nitriteNoEffect',
     medianLethal: 'nitriteMedianLethal',
     recovery: 'nitriteRecovery',
+    young: 'nitriteYoung',
     acting: (water, { nitriteChloride }) => actingNitrite(water, nitriteChloride),
   },
   {
@@ -68,6 +72,7 @@ export const POISONS = [
     noEffect: 'copperNoEffect',
     medianLethal: 'copperMedianLethal',
     recovery: 'copperRecovery',
+    young: 'copperYoung',
     acting: (water) => actingCopper(water),
   },
 ] as const satisfies readonly Poison[];

@@ -85,14 +85,22 @@ describe('the store', () => {
 
   it('is filled at meals that sate, hardly where food is scarce', () => {
     const diet = { filters: false };
-    const hungry = { appetite: 0, greed: 2, diet, fullness: 0.2 } as Parameters<typeof extraIntake>[0];
+    const hungry = { appetite: 0, greed: 2, diet, fullness: 0.2, slowing: { kept: 1 } } as Parameters<
+      typeof extraIntake
+    >[0];
     expect(extraIntake(hungry, 1)).toBe(2);
     expect(extraIntake(hungry, 0.5)).toBeLessThan(0.01);
   });
 
   it('does not matter to filterers on scarce food, who filter more, up to what they can pass on', () => {
     const used = (fullness: number) =>
-      ({ appetite: 0, greed: 0, diet: { filters: true }, fullness }) as Parameters<typeof extraIntake>[0];
+      ({
+        appetite: 0,
+        greed: 0,
+        diet: { filters: true },
+        fullness,
+        slowing: { kept: 1 },
+      }) as Parameters<typeof extraIntake>[0];
     expect(extraIntake(used(1), 0.25)).toBe(0);
     expect(extraIntake(used(0.5), 0.25)).toBe(1.5);
     expect(extraIntake(used(0.5), 0.8)).toBeCloseTo(0.25, 12);

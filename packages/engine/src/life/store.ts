@@ -1,6 +1,7 @@
 import { type AnimalState, somaShare, structureOf } from './energetics.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { surfaceOf } from './place.ts';
+import { satiety } from './sublethal.ts';
 
 /** Rise of intake per part of body and store missing, and the most it rises [1]. @source assumed: largest rations of fish are three to four times those that keep them */
 const CATCH_UP = 15;
@@ -57,12 +58,12 @@ function missingStore({ train, energetics }: LivingPopulation, i: number): numbe
  * @source assumed
  */
 export function extraIntake(population: LivingPopulation, sated: number): number {
-  const { appetite, greed, diet, fullness } = population;
+  const { appetite, greed, diet } = population;
   const square = sated * sated;
   const fourth = square * square;
   const hungry = Math.max(appetite, greed * fourth * fourth);
   if (!diet.filters || sated === 0) return hungry;
-  return Math.max(hungry, Math.min(1 / sated - 1, SCREENS * (1 - fullness)));
+  return Math.max(hungry, Math.min(1 / sated - 1, SCREENS * (1 - satiety(population))));
 }
 
 /**
@@ -71,13 +72,14 @@ export function extraIntake(population: LivingPopulation, sated: number): number
  * more than the always fed hold, see the trait `gorge`) and
  * nitrogen and phosphorus for the body's fixed composition; the rest is respired. With less than ample food the
  * upper half of the store pays for growth and eggs, half of it a day and never more than ample food would give; once that
- * does not cover upkeep, the store pays the upkeep of a starving animal, before its body does.
+ * does not cover upkeep, the store pays the upkeep of a starving animal, before its body does. Where the water takes part
+ * of their appetite, what it leaves is ample: want of appetite is no hunger.
  * @returns change of the store [mol C per animal]
  * @source jager-2015 (DEBkiss with a store for hungry times); rules of filling and spending assumed
  */
 export function useStore(population: LivingPopulation, i: number, rate: number, state: AnimalState): number {
-  const { train, energetics } = population;
-  const ample = rate * energetics.assimilation * state.length * state.length;
+  const { train, energetics, slowing } = population;
+  const ample = slowing.kept * rate * energetics.assimilation * state.length * state.length;
   if (state.carbon < ample) return spend(population, i, rate, { state, ample });
   const best = structureOf(energetics, train.peak[i]!);
   const body = structureOf(energetics, train.length[i]!);

@@ -108,6 +108,37 @@ export const TRAIT_SPECS = {
   saltHigh: trait('mS/cm', 0.2, 100, 'highest conductivity of the water tolerated'),
   saltHighMargin: trait('mS/cm', 0.1, 200, 'excess of it at which half die in four days'),
 
+  // Harm short of death
+  oxygenSlowing: trait('mg/L', 0, 15, 'oxygen at which a fifth less is eaten; 0 for those that breathe air'),
+  ammoniaSlowing: trait(
+    'mg N/L',
+    0.05,
+    1e5,
+    'ammonia and ammonium that take a fifth off growth or young over weeks, at pH 7 and 20 °C',
+  ),
+  nitriteSlowing: trait(
+    'mg N/L',
+    0.001,
+    1e5,
+    'nitrite that takes a fifth off growth or young over weeks, at 20 mg/L chloride',
+  ),
+  nitrateSlowing: trait('mg N/L', 0.5, 1e6, 'nitrate that takes a fifth off growth or young over weeks'),
+  copperSlowing: trait(
+    'µg/L',
+    0.1,
+    1e6,
+    'copper that takes a fifth off growth or young over weeks, at 50 mg/L hardness',
+  ),
+  ammoniaYoung: trait('1', 0.2, 20, 'lethal ammonia of the grown over that of the young'),
+  nitriteYoung: trait('1', 0.2, 20, 'lethal nitrite of the grown over that of the young'),
+  copperYoung: trait('1', 0.2, 20, 'lethal copper of the grown over that of the young'),
+  testedYoung: trait(
+    '1',
+    0,
+    1,
+    '1 where the lethal concentrations above are those of the young, 0 of the grown',
+  ),
+
   // Growth, finer
   growthYield: trait('1', 0.3, 0.98, 'body carbon made per carbon put into growth'),
   upkeep: trait('1/d', 0, 3, 'carbon an unfed animal burns over its own; 0 where it follows from growth'),

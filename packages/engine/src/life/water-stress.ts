@@ -7,10 +7,14 @@ const TEST_DAYS = 4;
 export interface WaterConditions {
   /** Mean of the day [degC]. */
   readonly temperature: number;
-  /** Lowest of the day [mg/L]. */
+  /** Lowest of the day [mg/L], and its mean; as the lowest when left out. */
   readonly oxygen: number;
+  readonly oxygenMean?: number;
   /** Mean un-ionised ammonia of the day [mg N/L]. */
   readonly unionisedAmmonia: number;
+  /** Ammonia and ammonium of the evening, and nitrate [mg N/L]; none when left out. */
+  readonly totalAmmonia?: number;
+  readonly nitrate?: number;
   readonly pH: number;
   /** General hardness [degrees dGH]. */
   readonly hardness: number;

@@ -5,6 +5,7 @@ import type { ReactionSystem } from '../process/compose.ts';
 import { BLOCK_DAYS, type BookShape, PLANTING_ENTRIES, POPULATION_ENTRIES } from '../run/block-book.ts';
 import { CARE_TERMS, WATER_TERMS } from '../run/terms.ts';
 import { STATE_IDS } from '../variables/variables.ts';
+import { addSlowed, type Slowed } from './slowing.ts';
 import type { Subject } from './subject.ts';
 import { termName } from './term-names.ts';
 
@@ -99,6 +100,11 @@ export function addDeaths(
     const at = run.shape.populationOffset + population * POPULATION_ENTRIES + 1;
     for (const [cause, name] of DEATH_CAUSES.entries()) add(totals, name, -row[at + cause]!);
   });
+}
+
+/** Adds what slowed a population (by position) over the 30 days up to `day` [mol C]. `derived`. */
+export function addSlowing(into: Slowed, run: BookedRun, population: number, day: number): void {
+  forWindow(run, day, (row) => addSlowed(into, row, run.shape, population));
 }
 
 /** Adds what kept a planting on land (by position) back over the 30 days up to `day` [mol C, negative]. `derived`. */

@@ -1,5 +1,6 @@
 import { type SeriesId, seriesSpec } from '../run/series.ts';
 import type { TurningPointKind } from './document.ts';
+import { type SlowingShare, slowedWords } from './slowing.ts';
 
 /** A number as a keeper reads it: the series' digits, no trailing noise, and its unit. `derived`. */
 export function shown(id: SeriesId, value: number): string {
@@ -26,22 +27,25 @@ export function turningSentence(point: {
   readonly limit?: number;
   readonly probability: number;
   readonly because: readonly { readonly term: string; readonly share: number }[];
+  /** What slowed the animals it is about. */
+  readonly slowed?: SlowingShare;
   /** It is so on the first day, before anything has happened. */
   readonly fromStart?: boolean;
 }): string {
-  const { subject, subjectName, kind, limit, probability, because, fromStart } = point;
+  const { subject, subjectName, kind, limit, probability, because, slowed, fromStart } = point;
+  const slow = slowed ? ` They ${slowedWords(slowed)}.` : '';
   const likely = `likely in ${percent(probability)} of runs.`;
   const name = capital(subjectName);
   switch (kind) {
     case 'first young':
-      return `${name} have their first young, ${likely}`;
+      return `${name} have their first young, ${likely}${slow}`;
     case 'dies out':
-      return `${name} die out, ${likely}${reasons(because)}`;
+      return `${name} die out, ${likely}${reasons(because)}${slow}`;
     default: {
       const edge = limit === undefined ? 'its band' : shown(subject, limit);
       if (fromStart && kind !== 'returns')
         return `${name} is ${kind === 'falls below' ? 'below' : 'above'} ${edge} from the first day, ${likely}`;
-      return `${name} ${kind} ${edge}, ${likely}${reasons(because)}`;
+      return `${name} ${kind} ${edge}, ${likely}${reasons(because)}${slow}`;
     }
   }
 }

@@ -1,6 +1,7 @@
 import { LAND_PLANT_ENTRIES } from '../cycle/land-stand.ts';
 import { FOOD_COUNT } from '../life/foods.ts';
 import { DEATH_CAUSES } from '../life/living-population.ts';
+import { SLOWING_CAUSES } from '../life/sublethal.ts';
 import { CARE_TERMS, WATER_TERMS } from './terms.ts';
 
 /** Days summed into one block of the book. */
@@ -9,9 +10,9 @@ export const BLOCK_DAYS = 10;
 /**
  * What was moved by whom, summed over blocks of ten days. Per block, in one row:
  * extents of the reactions, changes of each state by each kind of care, the states at the block's end,
- * water moved by each water term [m3], the water volume at the block's end [m3], per population its births
- * and its deaths by cause, per population what it ate of each food and of each population [mol C], and per planting on
- * land what kept it back, by cause, and what it could have grown [mol C].
+ * water moved by each water term [m3], the water volume at the block's end [m3], per population its births, its deaths by
+ * cause, its ample food and what the water took of it [mol C], per population what it ate of each food and of each
+ * population [mol C], and per planting on land what kept it back, by cause, and what it could have grown [mol C].
  */
 export interface BookShape {
   readonly reactions: number;
@@ -27,8 +28,10 @@ export interface BookShape {
   readonly plantOffset: number;
 }
 
-/** Entries a population takes: young released, then deaths by cause. */
-export const POPULATION_ENTRIES = 1 + DEATH_CAUSES.length;
+/** Where among the entries of a population stands its assimilation at ample food [mol C]; what each cause took of it follows. */
+export const AMPLE_ENTRY = 1 + DEATH_CAUSES.length;
+/** Entries a population takes: young released, deaths by cause, ample food and what slowed it, by cause. */
+export const POPULATION_ENTRIES = AMPLE_ENTRY + 1 + SLOWING_CAUSES.length;
 
 /** Entries a population's meals take: foods in the order of FOODS, then populations. `derived`. */
 export function mealEntries(populations: number): number {

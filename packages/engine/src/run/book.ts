@@ -1,5 +1,6 @@
 import { FOOD_COUNT } from '../life/foods.ts';
 import {
+  AMPLE_ENTRY,
   BLOCK_DAYS,
   type BookShape,
   blockCount,
@@ -22,15 +23,19 @@ export interface Book {
   endDay(day: number, world: World): void;
 }
 
-/** Adds the births and deaths of a day. */
+/** Adds the births and deaths of a day, and what slowed each population. */
 function bookAnimals({ life }: World, entries: Float64Array): void {
   for (let p = 0; p < life.populations.length; p += 1) {
-    const { born, deaths } = life.day(p);
+    const { born, deaths, ampleCarbon, slowed } = life.day(p);
     const at = p * POPULATION_ENTRIES;
     entries[at] = entries[at]! + born;
     for (let cause = 0; cause < deaths.length; cause += 1) {
       entries[at + 1 + cause] = entries[at + 1 + cause]! + deaths[cause]!;
     }
+    const ample = at + AMPLE_ENTRY;
+    entries[ample] = entries[ample]! + ampleCarbon;
+    for (let cause = 0; cause < slowed.length; cause += 1)
+      entries[ample + 1 + cause] = entries[ample + 1 + cause]! + slowed[cause]!;
   }
 }
 

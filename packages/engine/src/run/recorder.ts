@@ -145,7 +145,10 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
       return {
         temperature: sums.waterTemperature,
         oxygen: sums.oxygenLow,
+        oxygenMean: sums.oxygen / sums.weight,
         unionisedAmmonia: sums.unionisedAmmonia / sums.weight,
+        totalAmmonia: (values[V.ammonium]! * MOLAR_MASS.nitrogen) / volume,
+        nitrate: (values[V.nitrate]! * MOLAR_MASS.nitrogen) / volume,
         pH: sums.pH / sums.weight,
         hardness: generalHardness(hardness),
         nitrite: (values[V.nitrite]! * MOLAR_MASS.nitrogen) / volume,

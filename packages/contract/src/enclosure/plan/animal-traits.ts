@@ -90,6 +90,7 @@ function kindOf({ habitat, preyKind, survives = {}, ways = {} }: Organism): Harm
     habitat,
     ...(preyKind ? { preyKind } : {}),
     conductivity: bounds(survives, 'conductivity'),
+    oxygen: bounds(survives, 'oxygenLow'),
     needsWayOut: ways.needsWayOut ?? false,
     climbsGlass: ways.climbsGlass ?? false,
   };
