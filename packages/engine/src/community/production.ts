@@ -1,10 +1,11 @@
 import type { LandStand } from '../cycle/land-stand.ts';
 import { geometryOf } from '../geometry/geometry.ts';
 import { FIRST_LAND_FOOD, FOOD_SPECS, FOODS, type Food } from '../life/foods.ts';
+import { LAND_BREAKDOWN, type LandBreakdownParameters } from '../life/land-breakdown.ts';
 import { STAGES, type TraitValues } from '../life/traits.ts';
 import { expectedDraw } from '../outlook/prepare.ts';
 import type { Plan } from '../plan/plan.ts';
-import type { ReactionSystem } from '../process/compose.ts';
+import { checkedParameters, type ReactionSystem } from '../process/compose.ts';
 import { type BookShape, bookShape } from '../run/block-book.ts';
 import { toughPart } from '../run/plant-cover.ts';
 import { type RunRecord, run } from '../run/run.ts';
@@ -157,7 +158,11 @@ export function larderOf(plan: Plan, days: number): Larder {
   });
   const geometry = geometryOf(plan);
   return {
-    productions: [...inWater, ...landProductions(record, pools, days), ...plants],
+    productions: [
+      ...inWater,
+      ...landProductions(record, pools, { days, ...checkedParameters(LAND_BREAKDOWN, draw.parameters) }),
+      ...plants,
+    ],
     waterTemperature: meanOf(at('waterTemperature')),
     airTemperature: meanOf(at('airTemperature')),
     submergedArea: geometry.submergedAreaAt(plan.water.level),
@@ -204,25 +209,33 @@ function droppedOnLand(record: RunRecord, { end, brought }: Pools): number {
   );
 }
 
-function landProductions(record: RunRecord, pools: Pools, days: number): FoodProduction[] {
+/** What the land's decomposition makes of leaves and leftovers over the days. */
+interface Rotting extends Pick<LandBreakdownParameters, 'fungalYield' | 'fungiInLeaves'> {
+  readonly days: number;
+}
+
+function landProductions(
+  record: RunRecord,
+  pools: Pools,
+  { days, fungalYield, fungiInLeaves }: Rotting,
+): FoodProduction[] {
   const start = (pool: VariableId): number => record.start[VARIABLE_INDEX[pool]]!;
   const come = (pool: VariableId): number => start(pool) + pools.brought(pool);
   const laid = come('landLitterCarbon');
   const dropped = droppedOnLand(record, pools);
   const remains = come('remainsCarbon');
-  const rotted = laid + dropped - pools.end('landLitterCarbon') + remains - pools.end('remainsCarbon');
+  const leaves = Math.max(0, laid + dropped - pools.end('landLitterCarbon'));
+  const leftovers = Math.max(0, remains - pools.end('remainsCarbon'));
+  const outside = 1 - fungiInLeaves;
   const perDay: Partial<Record<Food, number>> = {
     'land litter': laid / Math.max(days, LEAVES_LAST) + dropped / days,
-    'land fungi': (FUNGI_PER_ROT * Math.max(0, rotted)) / days,
+    'land fungi': (fungalYield * (outside * leaves + leftovers)) / days,
     soil: Math.max(0, come('soilCarbon') - pools.end('soilCarbon')) / days,
     remains: remains / days,
   };
   return Object.entries(perDay).map(([food, amount]) => ({
     food: food as Food,
     perDay: amount,
-    stock: pools.mean(FOOD_SPECS[FOODS.indexOf(food as Food)]!.pool!),
+    stock: (food === 'land fungi' ? outside : 1) * pools.mean(FOOD_SPECS[FOODS.indexOf(food as Food)]!.pool!),
   }));
 }
-
-/** Carbon that fungi on land make of what rots there [mol/mol]. @source assumed, as in `land-breakdown` */
-const FUNGI_PER_ROT = 0.3;

@@ -37,9 +37,9 @@ interface Rule {
 
 /**
  * Usual amounts and worth of each food.
- * @source assumed: 5 g dry algae, 5 g detritus, 80 g leaves, 0.1 g feed a square metre and the like; efficiencies of
- * small detritivores and grazers as recalled in the species files; of soil organic matter worms of cool soils assimilate
- * 1 to 3 % (lavelle-1988, memory)
+ * @source assumed: 5 g dry algae, 5 g detritus, 80 g leaves, 0.1 g feed a square metre and the like, of the fungi of leaves
+ * those outside of them (`land-breakdown`); efficiencies of small detritivores and grazers as recalled in the species files;
+ * of soil organic matter worms of cool soils assimilate 1 to 3 % (lavelle-1988, memory)
  */
 const RULES: readonly Rule[] = [
   {
@@ -118,7 +118,7 @@ const RULES: readonly Rule[] = [
     part: 'fungi',
     preference: 'preferenceForFungi',
     efficiency: 'efficiencyOnFungi',
-    usual: 0.3,
+    usual: 0.09,
     worth: 0.5,
     place: 'land',
   },

@@ -49,7 +49,7 @@ export interface FoodSpec {
   readonly pool?: VariableId;
   /** Driver that sets how fast animals clear it [1/s]; foods in the water only. */
   readonly grazing?: VariableId;
-  /** Driver that holds the part of the pool nobody takes, too tough or bitter [0..1]; none where all of it is food. */
+  /** Driver that holds the part of the pool nobody takes, too tough, bitter or hidden [0..1]; none where all of it is food. */
   readonly tough?: VariableId;
   readonly preference: TraitId;
   readonly efficiency: TraitId;
@@ -96,7 +96,7 @@ export const FOOD_SPECS: readonly FoodSpec[] = [
   inWater('carrion', 'dead animals in the water', 'carcassCarbon', { word: 'Carrion' }),
   inWater('dead plants', 'dead water plants', 'plantRemains', { word: 'DeadPlants' }),
   onLand('land litter', 'leaf litter on land', 'landLitterCarbon', { word: 'LandLitter' }),
-  onLand('land fungi', 'fungi and mould on land', 'landFungi', { word: 'Fungi' }),
+  onLand('land fungi', 'fungi and mould on land', 'landFungi', { word: 'Fungi', tough: 'fungiInLeaves' }),
   onLand('soil', 'soil organic matter', 'soilCarbon', { word: 'Soil' }),
   onLand('remains', 'leftovers and carcasses on land', 'remainsCarbon', { word: 'Remains' }),
   onLand('moss', 'living moss', 'moss', { word: 'Moss', tough: 'toughMoss' }),
@@ -140,6 +140,7 @@ export function edibleCarbon(values: Float64Array, food: number): number {
 export const ALGAE = FOODS.indexOf('algae');
 export const FEED = FOODS.indexOf('feed');
 export const SUSPENDED = FOODS.indexOf('suspended algae');
+export const FUNGI = FOODS.indexOf('land fungi');
 export const PREY = FOODS.indexOf('prey');
 /** Foods on land lie at these positions. */
 export const FIRST_LAND_FOOD = FOODS.indexOf('land litter');

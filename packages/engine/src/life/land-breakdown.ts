@@ -16,6 +16,7 @@ export interface LandBreakdownParameters {
   readonly humified: number;
   readonly woodRate: number;
   readonly mouldTime: number;
+  readonly fungiInLeaves: number;
 }
 
 const SPECS: ParameterSpecs<LandBreakdownParameters> = {
@@ -44,6 +45,12 @@ const SPECS: ParameterSpecs<LandBreakdownParameters> = {
     meaning: 'sugars of wood that mould all over it uses at 20 degC',
   },
   mouldTime: { unit: '1', min: 0.2, max: 10, meaning: 'time to mould on the bare wood over that of sapwood' },
+  fungiInLeaves: {
+    unit: '1',
+    min: 0,
+    max: 0.95,
+    meaning: 'part of the fungi made of leaves that grows within them, or that small animals refuse',
+  },
 };
 
 /** Identity of the parameters in the library. */
@@ -95,23 +102,27 @@ function take(values: Float64Array, pool: number, part: number): number {
  *   fungi: half to soil organic matter, half respired, their nutrients likewise;
  *   soil organic matter: respired, its nutrients mineral;
  *   sugars of bare wood, as far as mould covers it (`wood-mould`): as litter, with nutrients of the soil alone.
+ * Of the fungi made of litter a part grows within the leaves, out of reach of small animals; it dies as the rest does.
  * @throws RangeError when a parameter is missing or outside its range
  * @validity no leaching into the pool, no loss of nitrogen to the air, no limit by oxygen
- * @source olson-1963 (first order); routes and efficiencies assumed, see docs/science/life.md
+ * @source olson-1963 (first order); leonard-anderson-1991 for the fungi within leaves; routes and efficiencies assumed, see
+ *   docs/science/life.md
  */
 export function createLandBreakdown(parameters: Readonly<LandBreakdownParameters>): LandBreakdown {
   const { woodRate, litterRate, remainsRate, fungiRate, soilRate, halfWetness, fungalYield, humified } =
     parameters;
+  const { fungiInLeaves } = parameters;
   const warmth = thetaResponse(parameters.theta, 20);
 
-  const rot = (values: Float64Array, from: Organic, part: number): void => {
+  /** Lets a part of a pool rot; returns the fungi made of it [mol C]. */
+  const rot = (values: Float64Array, from: Organic, part: number): number => {
     const carbon = take(values, from.carbon, part);
     const nitrogen = from.nitrogen === undefined ? 0 : take(values, from.nitrogen, part);
     const phosphorus = from.phosphorus === undefined ? 0 : take(values, from.phosphorus, part);
     if (carbon <= 0) {
       add(values, MINERAL.nitrogen, nitrogen);
       add(values, MINERAL.phosphorus, phosphorus);
-      return;
+      return 0;
     }
     const byNitrogen = (nitrogen + values[MINERAL.nitrogen]!) / nitrogenPerCarbon;
     const byPhosphorus = (phosphorus + values[MINERAL.phosphorus]!) / phosphorusPerCarbon;
@@ -121,6 +132,7 @@ export function createLandBreakdown(parameters: Readonly<LandBreakdownParameters
     add(values, V.givenOffCarbon, (1 - humified) * (carbon - fungi));
     spread(values, { pool: 'nitrogen', amount: nitrogen, used: fungi * nitrogenPerCarbon });
     spread(values, { pool: 'phosphorus', amount: phosphorus, used: fungi * phosphorusPerCarbon });
+    return fungi;
   };
   /** What fungi leave of a nutrient goes to the soil; what they lack they take from it. */
   const spread = (
@@ -154,10 +166,13 @@ export function createLandBreakdown(parameters: Readonly<LandBreakdownParameters
       add(values, MINERAL.nitrogen, take(values, SOIL.nitrogen, part(soilRate)));
       add(values, MINERAL.phosphorus, take(values, SOIL.phosphorus, part(soilRate)));
       fungiDie(values, part(fungiRate));
-      rot(values, LITTER, part(litterRate));
+      const within =
+        values[V.fungiInLeaves]! * values[V.landFungi]! +
+        fungiInLeaves * rot(values, LITTER, part(litterRate));
       rot(values, REMAINS, part(remainsRate));
       const mouldy = values[V.woodMouldCover]!;
       if (mouldy > 0) rot(values, WOOD, -expm1(-woodRate * mouldy * warmth(temperature)));
+      values[V.fungiInLeaves] = within > 0 ? within / values[V.landFungi]! : 0;
     },
   };
 }

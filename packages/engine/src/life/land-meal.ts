@@ -1,9 +1,13 @@
 import { expm1 } from '../numerics/elementary.ts';
-import { type EatenByFood, edibleCarbon, FIRST_LAND_FOOD, LAND_POOLS } from './foods.ts';
+import { VARIABLE_INDEX } from '../variables/variables.ts';
+import { type EatenByFood, edibleCarbon, FIRST_LAND_FOOD, FUNGI, LAND_POOLS } from './foods.ts';
+
+const { fungiInLeaves } = VARIABLE_INDEX;
 
 /**
  * Takes what animals eat on land out of its pools and writes it into `eaten` by food [mol]: of each food
- * 1 - exp(-wanted days / amount), so that a dwindling food is never overdrawn; of plants only what is not too tough.
+ * 1 - exp(-wanted days / amount), so that a dwindling food is never overdrawn; of plants only what is not too tough, of
+ * fungi only what grows outside of leaves: what grows within them stays.
  * @param wanted by all animals, by food [mol C/d]
  * @param days over which they eat [d]
  * @source derived: clearance constant over the day, as the cycle clears foods in the water
@@ -18,6 +22,8 @@ export function eatOnLand(values: Float64Array, wanted: Float64Array, eaten: Eat
     const bite = amount * part;
     eaten.carbon[k] = bite;
     values[carbon] = amount - bite;
+    if (k === FUNGI && bite > 0 && bite < amount)
+      values[fungiInLeaves] = Math.min(1, (values[fungiInLeaves]! * amount) / (amount - bite));
     if (composition) {
       eaten.nitrogen[k] = bite * composition.nitrogenPerCarbon;
       eaten.phosphorus[k] = bite * composition.phosphorusPerCarbon;

@@ -10,6 +10,7 @@ import { placeCarbonate } from './carbonate-grains.ts';
 import { bringShells, passDay } from './pass-day.ts';
 import { exchangersOf, placeExchangers } from './place-exchangers.ts';
 import { placeLitter } from './place-litter.ts';
+import { phosphateBindersOf, placePhosphateBinders } from './place-phosphate.ts';
 import { PLANT_POOLS, type PlantPool, plantedBiomass, type RootedInWater } from './plant-cover.ts';
 import { pour } from './pour.ts';
 import { wetShare } from './wet-share.ts';
@@ -71,6 +72,8 @@ function placeGround(world: World): void {
     sites: factors.exchangerFactor,
     acidStrength: factors.acidHoldFactor,
   });
+  const { draw, values } = world;
+  placePhosphateBinders(values, phosphateBindersOf(plan), draw.parameters, factors.exchangerFactor);
 }
 
 function placeLiving(world: World): void {
@@ -105,6 +108,7 @@ function placeLand(world: World): void {
   addTo(world, 'landLitterNitrogen', land.litterNitrogen);
   addTo(world, 'landLitterPhosphorus', land.litterPhosphorus);
   addTo(world, 'landFungi', FUNGI_PER_LITTER * land.litterCarbon);
+  world.values[V.fungiInLeaves] = checkedParameters(LAND_BREAKDOWN, world.draw.parameters).fungiInLeaves;
   addTo(world, 'soilCarbon', land.soilCarbon);
   addTo(world, 'soilNitrogen', land.soilNitrogen);
   addTo(world, 'soilPhosphorus', land.soilPhosphorus);

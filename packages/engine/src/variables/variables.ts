@@ -112,6 +112,7 @@ export const VARIABLES = {
   exchangeablePotassium: solid('exchangeable potassium', { potassium: 1, charge: 1 }),
   exchangeableAmmonium: solid('exchangeable ammonium', { nitrogen: 1, oxygen: -2, charge: 1 }),
   exchangeableAcid: solid('exchangeable hydrogen ions', {}),
+  boundPhosphate: solid('phosphate bound by the ground', { phosphorus: 1, charge: -1 }),
 
   // Living, fixed composition [mol C]
   ammoniaOxidisers: living('ammonia oxidisers', organicContent(COMPOSITIONS.bacteria)),
@@ -211,6 +212,9 @@ export const VARIABLES = {
   exchangeArea: driver('surface of exchanging ground that the water meets', 'm2', 'ground'),
   looseExchanger: driver('exchange capacity lying loose in the water', 'mol', 'solid'),
   exchangeAcidStrength: driver('hold of exchangers on hydrogen ions, over that on sodium', '1', 'ground'),
+  phosphateSites: driver('phosphate that the ground can bind', 'mol', 'ground'),
+  phosphateHalf: driver('phosphate of the water at which the ground holds half of it', 'mol/m3', 'ground'),
+  phosphateBedArea: driver('surface of ground that binds phosphate', 'm2', 'ground'),
   litterPace: driver('breakdown of the leaves present, over that of oak', '1', 'solid'),
   feedPace: driver('breakdown of the uneaten feed present, over that of flakes', '1', 'solid'),
   remainsPace: driver('breakdown of the dead plants present, over that of soft shoots', '1', 'solid'),
@@ -237,6 +241,7 @@ export const VARIABLES = {
   toughFloating: driver('part of the floating plants that no animal takes', '1', 'living'),
   toughEmersed: driver('part of the plants rooted in wet ground that no animal takes', '1', 'living'),
   toughMoss: driver('part of the moss that no animal takes', '1', 'ground'),
+  fungiInLeaves: driver('part of the fungi on land that no small animal reaches', '1', 'ground'),
   toughLandPlants: driver('part of the plants rooted on land that no animal takes', '1', 'ground'),
   grazingOnBiofilm: driver('clearance of bacterial film by animals', '1/s', 'living'),
 } as const satisfies Record<string, VariableSpec>;
