@@ -1114,9 +1114,7 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "water lice",
    "about": "Isopod of still water that shreds rotting leaves and lives through low oxygen; clean-up crew of leaf litter.",
    "cautions": [
-    "Native in Europe; do not move it between waters and do not release it.",
-    "Wild-collected animals can carry parasites of fish; use bred stock.",
-    "Wash hands after work in the water; keep it away from mouth and open wounds."
+    "Wild-collected animals can carry parasites of fish; use bred stock."
    ],
    "scientificName": "Asellus aquaticus",
    "group": "aquatic isopod",
@@ -1828,9 +1826,15 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "law",
-     "text": "Native over much of Europe; taking it from the wild can be regulated.",
+     "text": "Native over much of Europe; taking it from the wild can be regulated. Do not move it between waters, and do not release it.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
     }
    ]
   },
@@ -2566,7 +2570,6 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "fire-bellied toads",
    "about": "Half-aquatic, active by day and long-lived; breeds in shallow water after a cool winter. Its skin gives off poison.",
    "cautions": [
-    "The skin gives off poison: wash hands, keep away from eyes, and keep no other species with it.",
     "It lives about twenty years."
    ],
    "scientificName": "Bombina orientalis",
@@ -3007,7 +3010,7 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "toxin",
-     "text": "The skin gives off poison when the toad is frightened; in little water it harms other animals.",
+     "text": "The skin gives off poison when the toad is frightened; in little water it harms other animals. Wash hands, keep it away from eyes, and keep no other species with it.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
     },
@@ -6049,6 +6052,28 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Voslářová et al. 2006, Acta Veterinaria Brno 75: 107-113; abstract",
      "note": "Zebrafish of two to three months, of the same genus, 96 h at 19 mg/L chloride: 242 mg/L of nitrite."
+    },
+    "nitriteSlowing": {
+     "value": 22,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 6.5,
+     "max": 65,
+     "basis": "published",
+     "source": "Voslářová et al. 2008, Acta Veterinaria Brno 77: 455-460; abstract",
+     "note": "Stand-in: young zebrafish grow less from 73 mg/L of nitrite in 28 days."
+    },
+    "nitrateSlowing": {
+     "value": 280,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 85,
+     "max": 850,
+     "basis": "derived",
+     "source": "Learmonth and Carvalho 2015, Zebrafish 12: 305-311; abstract",
+     "note": "Stand-in: zebrafish larvae grow as well at 200 and less at 400 mg N/L for 23 days."
     }
    },
    "tolerances": {
@@ -6523,6 +6548,39 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked",
      "note": "3 g/L; half die at 5 to 6 g/L of table salt in 48 h."
+    },
+    "oxygenSlowing": {
+     "value": 0.75,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.4,
+     "min": 0.3,
+     "max": 2,
+     "basis": "published",
+     "source": "Nebeker et al. 1992, Environmental Toxicology and Chemistry 11: 373-379; abstract",
+     "note": "Fewer young at 0.6 mg/L, as many at 0.9. It makes haemoglobin where oxygen is scarce."
+    },
+    "ammoniaSlowing": {
+     "value": 41,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 13,
+     "max": 120,
+     "basis": "memory",
+     "source": "US EPA 2013, Ambient water quality criteria for ammonia, EPA-822-R-13-001 (recalled)",
+     "note": "Chronic mean of the genus at pH 7 and 20 °C."
+    },
+    "nitrateSlowing": {
+     "value": 500,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 150,
+     "max": 1500,
+     "basis": "memory",
+     "source": "Scott and Crunkilton 2000, Environmental Toxicology and Chemistry 19: 2918-2922 (recalled)",
+     "note": "As many young at 358, fewer at 717."
     },
     "upkeep": {
      "value": 0.21,
@@ -8643,9 +8701,7 @@ export const LIBRARY_DATA: LibraryData = {
    "about": "Amphipod of cool, well-aired streams that shreds leaves; clean-up crew of cold water only.",
    "cautions": [
     "Not for warm rooms: above 20 °C it weakens and dies.",
-    "Takes small shrimp while they moult and its own young.",
-    "Native in most of Europe; do not move it between waters, and do not release it.",
-    "Wash hands after work in the water; keep it away from mouth and open wounds."
+    "Takes small shrimp while they moult and its own young."
    ],
    "scientificName": "Gammarus pulex",
    "group": "amphipod",
@@ -9284,6 +9340,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked",
      "note": "6 g/L."
+    },
+    "oxygenSlowing": {
+     "value": 3.3,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 1.7,
+     "max": 6.5,
+     "basis": "derived",
+     "source": "Hoback and Barnhart 1996, Journal of the North American Benthological Society 15: 117-126; abstract",
+     "note": "Stand-in: Gammarus pseudolimnaeus at 15 °C breathes a tenth less at 5.7 mg/L and half at 1.3, a fifth less in between."
     }
    },
    "tolerances": {
@@ -9398,9 +9465,15 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "law",
-     "text": "Native over much of Europe; taking it from the wild can be regulated.",
+     "text": "Native over much of Europe; taking it from the wild can be regulated. Do not move it between waters, and do not release it.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
     }
    ]
   },
@@ -9409,7 +9482,6 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "fiddler crabs",
    "about": "Crabs of tidal mud that sift food from wet sand and dig burrows; they need brackish water, and their larvae grow up in the sea.",
    "cautions": [
-    "In fresh water fiddler crabs decline; give brackish water and a deep bank of moist sand or mud.",
     "They climb out of open tanks."
    ],
    "scientificName": "Gelasiminae (Leptuca, Minuca, Tubuca and others)",
@@ -9756,7 +9828,7 @@ export const LIBRARY_DATA: LibraryData = {
     },
     {
      "kind": "welfare",
-     "text": "It needs at least 10 cm of moist sand or mud to dig in and a brackish pool that it can leave.",
+     "text": "It needs at least 10 cm of moist sand or mud to dig in and a brackish pool that it can leave; in fresh water it declines.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
     },
@@ -10913,9 +10985,7 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "Mexican scuds",
    "about": "Small amphipod that lives among plants and leaves, eats films, detritus, leaves and leftovers, and feeds fish and newts. Breeds all year in warm water.",
    "cautions": [
-    "Alien in Europe: never release it, its water or plants it was kept with outdoors.",
-    "Hungry groups nibble fine-leaved plants.",
-    "Wash hands after work in the water; keep it away from mouth and open wounds."
+    "Hungry groups nibble fine-leaved plants."
    ],
    "scientificName": "Hyalella azteca",
    "group": "amphipod",
@@ -11551,6 +11621,28 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "general knowledge of the literature, no particular work checked",
      "note": "15 g/L, from ponds on the prairie."
     },
+    "oxygenSlowing": {
+     "value": 1.2,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.6,
+     "max": 2.4,
+     "basis": "published",
+     "source": "Nebeker et al. 1992, Environmental Toxicology and Chemistry 11: 373-379; abstract",
+     "note": "Fewer young at 1.2 mg/L, as many above; half are dead below 0.3."
+    },
+    "ammoniaSlowing": {
+     "value": 15,
+     "unit": "mg N/L",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 5,
+     "max": 45,
+     "basis": "derived",
+     "source": "Borgmann 1994, Environmental Pollution 86: 329-335; abstract",
+     "note": "Fewer young from 0.32 mmol/L of ammonia and ammonium, 4.5 mg N/L, in water of Lake Ontario, here taken as pH 8 and 25 °C (memory) and brought to pH 7 and 20 °C; growth unharmed up to 1 mmol/L. The US EPA has 29 for growth (recalled)."
+    },
     "growthYield": {
      "value": 0.86,
      "unit": "1",
@@ -11682,9 +11774,15 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "law",
-     "text": "Alien in Europe; no special rule for keeping it is known.",
+     "text": "Alien in Europe; no special rule for keeping it is known. Never release it, its water or plants it was kept with outdoors.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
     }
    ]
   },
@@ -12427,8 +12525,7 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "Chinese fire-bellied newts",
    "about": "Small newt of cool, planted water; wraps its eggs in leaves one by one, and its young live on land for years. Warm rooms kill it.",
    "cautions": [
-    "It must stay cool: above about 23 °C it is harmed. Think of summer first.",
-    "The skin holds tetrodotoxin: wash hands, never with fish that nibble, out of reach of children."
+    "It must stay cool: above about 23 °C it is harmed. Think of summer first."
    ],
    "scientificName": "Hypselotriton (Cynops) orientalis",
    "group": "newt",
@@ -12875,7 +12972,7 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "toxin",
-     "text": "Tetrodotoxin in the skin: do not swallow, do not rub the eyes, wash hands; animals that bite a newt can die.",
+     "text": "Tetrodotoxin in the skin: do not swallow, do not rub the eyes, wash hands, keep it out of reach of children; animals that bite a newt can die, so never keep it with fish that nibble.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
     },
@@ -14877,11 +14974,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "neocaridina-davidi",
    "name": "cherry shrimp",
    "about": "The hardiest of the dwarf shrimp: grazes films and algae all day, bears young like their parents and multiplies as far as the food goes.",
-   "cautions": [
-    "Established from releases in Germany, Hungary, Poland, Slovakia, Japan and Hawaii: never release it outdoors.",
-    "Copper from medicines, fertilisers or pipes kills shrimp at a few hundredths of a milligram per litre.",
-    "Wash hands after work in the water; keep it away from mouth and open wounds."
-   ],
    "scientificName": "Neocaridina davidi",
    "group": "shrimp",
    "leastFounders": {
@@ -15620,13 +15712,19 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "law",
-     "text": "At large in warm waters of Europe, Japan and North America. Never release it.",
+     "text": "At large from releases in Germany, Hungary, Poland, Slovakia, Japan, Hawaii and North America. Never release it.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
     },
     {
      "kind": "welfare",
-     "text": "Copper kills shrimp: no copper pipes, medicines or plant food with copper.",
+     "text": "Copper kills shrimp at a few hundredths of a milligram per litre: no copper pipes, medicines or plant food with copper.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
+     "kind": "zoonosis",
+     "text": "Wash hands after work in the water and keep it away from mouth and open wounds.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
     }
@@ -16347,7 +16445,6 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "red-clawed crabs",
    "about": "Mangrove crab often sold as a freshwater animal: it needs brackish water, land and a tight lid, and its larvae grow up in the sea.",
    "cautions": [
-    "Often sold wrongly as a freshwater crab: in fresh water it declines within weeks.",
     "It escapes through every gap and over cables."
    ],
    "scientificName": "Parasesarma bidens",
@@ -16767,7 +16864,7 @@ export const LIBRARY_DATA: LibraryData = {
     },
     {
      "kind": "welfare",
-     "text": "It needs brackish water and land; a plain freshwater aquarium is a slow death.",
+     "text": "Often sold wrongly as a freshwater crab: it needs brackish water and land, and declines in fresh water within weeks.",
      "basis": "common practice",
      "source": "rule of thumb among keepers and shops, no primary source"
     },
@@ -17243,9 +17340,7 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "bladder snails",
    "about": "Snail that comes along with plants as jelly clutches; eats films, algae and leftovers. Its numbers show how much food is left over.",
    "cautions": [
-    "Comes with plants as clear jelly eggs; one snail founds a population.",
-    "A cosmopolitan invader: never release it, its eggs or plants that carry them outdoors.",
-    "Wild-collected pond snails can carry trematode larvae; use bred stock and wash hands."
+    "Comes with plants as clear jelly eggs; one snail founds a population."
    ],
    "scientificName": "Physella acuta",
    "group": "pulmonate snail",
@@ -18011,7 +18106,7 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "law",
-     "text": "Spread over the world with water plants. Never release it or plants it sat on.",
+     "text": "Spread over the world with water plants. Never release it, its eggs or plants it sat on.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
     },
@@ -18028,8 +18123,6 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "ramshorn snails",
    "about": "Disc-shaped snail that grazes films and algae and clears leftovers and dying plants; its numbers follow the food.",
    "cautions": [
-    "Alien in much of the world: never release it, its eggs or plants that carry them outdoors.",
-    "Wild-collected pond snails can carry trematode larvae; use bred stock and wash hands.",
     "Water poor in calcium or below pH 6.5 pits and dissolves the shell."
    ],
    "scientificName": "Planorbella duryi",
@@ -18771,7 +18864,7 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "law",
-     "text": "From Florida, at large in many warm waters. Never release it or plants it sat on.",
+     "text": "From Florida, at large in many warm waters. Never release it, its eggs or plants it sat on.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
     },
@@ -18929,6 +19022,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked",
      "note": "10 g/L."
+    },
+    "oxygenSlowing": {
+     "value": 0.5,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.5,
+     "min": 0.2,
+     "max": 1.4,
+     "basis": "published",
+     "source": "Weber and Kramer 1983, Canadian Journal of Fisheries and Aquatic Sciences 40: 1583-1588; abstract",
+     "note": "Stand-in: young of the common guppy that can breathe at the surface grow well down to 0.5 mg/L; kept from it they grow less below 2 to 3 mg/L."
     }
    },
    "tolerances": {
@@ -19197,7 +19301,6 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "spike-topped apple snails",
    "about": "Large snail with a lung and a breathing tube; eats leftovers, algae and dying plants, and lays its eggs above the water.",
    "cautions": [
-    "The European Union forbids bringing in and spreading any snail of the genus Pomacea; where animals may still be kept, they may not be passed on.",
     "Clutches above the water are easily taken off: decide before they hatch."
    ],
    "scientificName": "Pomacea diffusa",
@@ -19549,7 +19652,7 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "invasive",
-     "text": "Snails of the genus Pomacea shall not be introduced into or spread within the European Union.",
+     "text": "Snails of the genus Pomacea shall not be introduced into or spread within the European Union; where they may still be kept, they may not be passed on.",
      "basis": "published",
      "source": "Commission Implementing Decision 2012/697/EU, article 1"
     },
@@ -20190,7 +20293,6 @@ export const LIBRARY_DATA: LibraryData = {
    "name": "marbled crayfish",
    "about": "Listed so that a plan with it can be refused: one animal founds a population, and keeping it is forbidden in the European Union.",
    "cautions": [
-    "Forbidden in the European Union: must not be kept, bred, sold, given away or released.",
     "Where you find you have one, ask the authority what to do; never put it into open water."
    ],
    "scientificName": "Procambarus virginalis",
@@ -21849,9 +21951,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "anubias-barteri",
    "name": "anubias",
    "about": "Tough, slow plant with a rhizome tied to wood or stone; stands shade, grazing and wet feet. Old leaves grow algae.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Anubias barteri",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -22085,9 +22184,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "bacopa-monnieri",
    "name": "water hyssop",
    "about": "Upright stem plant of slow growth for water and margin.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Bacopa monnieri, B. caroliniana",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -22223,9 +22319,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "begonia-bowerae",
    "name": "small begonias",
    "about": "Creeping begonias for airy humus, the rhizome on top; mildew comes in stale air.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Begonia bowerae, B. schulzei and others",
    "group": "land",
    "fullCoverBiomass": {
@@ -22341,9 +22434,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "bolbitis-heudelotii",
    "name": "African water fern",
    "about": "Dark fern tied to wood or stone that likes a current; slow.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Bolbitis heudelotii",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -22487,9 +22577,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "bucephalandra-spp",
    "name": "bucephalandra",
    "about": "Small, slow stream plant for stone and wood, under water or in the splash zone.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Bucephalandra",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -22645,9 +22732,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "ceratophyllum-demersum",
    "name": "hornwort",
    "about": "Rootless plant that floats in the water and takes its nutrients from it; fast, shades and outgrows algae.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Ceratophyllum demersum",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -22741,10 +22825,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "cryptocoryne-wendtii",
    "name": "cryptocoryne",
    "about": "Rosette for shade that roots in rich sand or soil; may drop all leaves after a move and grow anew.",
-   "cautions": [
-    "Never release plants or cuttings outdoors.",
-    "Plants of the arum family can irritate mouth and skin when bitten or cut."
-   ],
    "scientificName": "Cryptocoryne wendtii",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -22887,9 +22967,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "cyperus-alternifolius",
    "name": "umbrella sedge",
    "about": "Tall sedge with roots in the water that wants light and headroom and takes up much.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Cyperus alternifolius",
    "group": "emersed",
    "fullCoverBiomass": {
@@ -23041,10 +23118,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "elodea-nuttallii",
    "name": "Nuttall's waterweed",
    "about": "Fast waterweed of cool, hard water.",
-   "cautions": [
-    "Never release plants or cuttings outdoors.",
-    "Elodea nuttallii is an invasive species of Union concern: in the European Union it may not be kept or passed on."
-   ],
    "scientificName": "Elodea nuttallii",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -23138,9 +23211,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "epipremnum-aureum",
    "name": "pothos",
    "about": "Roots in the water, leaves in the air: the usual plant to draw nitrogen out of a pool. Grows over everything if let.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Epipremnum aureum",
    "group": "emersed",
    "fullCoverBiomass": {
@@ -23301,9 +23371,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "ficus-pumila",
    "name": "creeping fig",
    "about": "Climber that clings to moist walls and wood and covers a background within a season or two; cut it back.",
-   "cautions": [
-    "The milky sap of figs irritates skin; wash it off."
-   ],
    "scientificName": "Ficus pumila",
    "group": "land",
    "fullCoverBiomass": {
@@ -23403,7 +23470,7 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "toxin",
-     "text": "The milky sap irritates skin and mouth.",
+     "text": "The milky sap irritates skin and mouth; wash it off.",
      "basis": "page",
      "source": "Mallard Creek veterinary blog on house plants safe for dogs and cats; on Ficus benjamina"
     },
@@ -23419,9 +23486,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "fittonia-albivenis",
    "name": "nerve plant",
    "about": "Low, coloured creeper of moist, drained humus in the shade; wilts fast and rots with wet feet.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Fittonia albivenis",
    "group": "land",
    "fullCoverBiomass": {
@@ -23531,9 +23595,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "fontinalis-antipyretica",
    "name": "willow moss",
    "about": "Large moss of cool streams, tied to stone or wood; fades in warm tanks.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Fontinalis antipyretica",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -23642,9 +23703,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "hydrocotyle-tripartita",
    "name": "small pennywort",
    "about": "Fast creeper for ground, wood and water surface.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Hydrocotyle tripartita",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -23786,10 +23844,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "hygrophila-polysperma",
    "name": "dwarf hygrophila",
    "about": "Undemanding, fast stem plant that takes up nutrients and grows out of the water; cut it back often.",
-   "cautions": [
-    "Never release plants or cuttings outdoors.",
-    "Hygrophila polysperma is a federal noxious weed in the United States."
-   ],
    "scientificName": "Hygrophila polysperma",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -24043,9 +24097,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "lemmaphyllum-microphyllum",
    "name": "creeping ferns",
    "about": "Small ferns that creep over bark, cork and mossy mesh; moist, then dry for a while, never under water.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Lemmaphyllum microphyllum, Microgramma, Pyrrosia nummulariifolia",
    "group": "land",
    "fullCoverBiomass": {
@@ -24155,9 +24206,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "lemna-minor",
    "name": "duckweed",
    "about": "Smallest and fastest: covers any still surface and takes nutrients out as you scoop it off; shades what lies below.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Lemna minor",
    "group": "floating",
    "fullCoverBiomass": {
@@ -24298,9 +24346,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "leptochilus-pteropus",
    "name": "Java fern",
    "about": "Fern whose rhizome is tied to wood or stone, never buried; grows under water or with wet feet in humid air, in little light.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Leptochilus pteropus",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -24445,9 +24490,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "leucobryum-glaucum",
    "name": "cushion moss",
    "about": "Cushion of lean, acid ground that wants mist without lime and air between soakings; grows about a centimetre a year, so what you plant is what you have.",
-   "cautions": [
-    "Leucobryum and peat mosses are protected in parts of Europe: buy cultivated moss."
-   ],
    "scientificName": "Leucobryum glaucum",
    "group": "moss",
    "fullCoverBiomass": {
@@ -24549,7 +24591,7 @@ export const LIBRARY_DATA: LibraryData = {
    "risks": [
     {
      "kind": "law",
-     "text": "Taking moss from the wild is regulated in many places; buy cultivated moss.",
+     "text": "Leucobryum is protected in parts of Europe, and taking moss from the wild is regulated in many places; buy cultivated moss.",
      "basis": "memory",
      "source": "general knowledge of the literature, no particular work checked"
     },
@@ -24565,9 +24607,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "marcgravia-umbellata",
    "name": "shingle vines",
    "about": "Slow climber whose round leaves lie flat on wet cork and wood; wants constant moisture.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Marcgravia umbellata, M. rectiflora, young plants",
    "group": "land",
    "fullCoverBiomass": {
@@ -24677,9 +24716,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "marchantia-polymorpha",
    "name": "common liverwort",
    "about": "Flat liverwort of wet, nutrient-rich ground that spreads by itself and runs over slow mosses.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Marchantia polymorpha",
    "group": "moss",
    "fullCoverBiomass": {
@@ -24798,9 +24834,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "neoregelia-spp",
    "name": "tank bromeliads",
    "about": "Rosettes that hold water for frogs; mounted in bright light, the tank kept full of soft water, the roots dry.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Neoregelia, small kinds",
    "group": "land",
    "fullCoverBiomass": {
@@ -24910,9 +24943,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "nephrolepis-cordifolia",
    "name": "button fern",
    "about": "Ferns of loose, moist, drained humus for the back of the bank.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Nephrolepis cordifolia and N. exaltata, dwarf forms",
    "group": "land",
    "fullCoverBiomass": {
@@ -25022,9 +25052,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "peperomia-rotundifolia",
    "name": "peperomias",
    "about": "Fleshy small plants for airy, drained places and bark; moist, then drying, rot when wet.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Peperomia rotundifolia, P. prostrata, P. caperata, P. obtusifolia",
    "group": "land",
    "fullCoverBiomass": {
@@ -25134,9 +25161,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "phyllanthus-fluitans",
    "name": "red root floater",
    "about": "Floating plant with round leaves, red in bright light; the tops of the leaves must stay dry.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Phyllanthus fluitans",
    "group": "floating",
    "fullCoverBiomass": {
@@ -25272,9 +25296,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "pilea-depressa",
    "name": "pileas",
    "about": "Quick, low cover of evenly moist humus.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Pilea depressa, P. glauca, P. cadierei, P. involucrata",
    "group": "land",
    "fullCoverBiomass": {
@@ -25384,9 +25405,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "pistia-stratiotes",
    "name": "water lettuce",
    "about": "Floating rosettes that grow fast in warm, bright, rich water and need 5 to 15 cm of air above.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Pistia stratiotes",
    "group": "floating",
    "fullCoverBiomass": {
@@ -25530,9 +25548,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "pogostemon-stellatus",
    "name": "pogostemon",
    "about": "Stem plants for bright light, soft water and plenty of carbon.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Pogostemon stellatus, P. helferi, P. erectus",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -25669,9 +25684,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "riccardia-chamedryfolia",
    "name": "coral pellia",
    "about": "Liverwort like small coral for stone and mesh, under water or where it is always wet; brittle and slow.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Riccardia chamedryfolia, Monosolenium tenerum",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -25816,9 +25828,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "riccia-fluitans",
    "name": "crystalwort",
    "about": "Liverwort that floats as a cushion, can be tied down, and lives on wet mud; fast in good light.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Riccia fluitans",
    "group": "floating",
    "fullCoverBiomass": {
@@ -25956,9 +25965,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "salvinia-minima",
    "name": "floating ferns",
    "about": "Floating fern with hairy leaves, fast in warm, still, rich water; roots hang into the water and feed on it.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Salvinia minima and the S. auriculata group",
    "group": "floating",
    "fullCoverBiomass": {
@@ -26099,9 +26105,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "selaginella-kraussiana",
    "name": "spikemoss",
    "about": "Creeping green of moist humus that never dries; covers ground and hangs over edges.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Selaginella kraussiana, S. uncinata",
    "group": "land",
    "fullCoverBiomass": {
@@ -26211,9 +26214,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "spathiphyllum-wallisii",
    "name": "peace lily",
    "about": "Stands in wet ground or with bare roots in water and draws nutrients from it; deep shade is enough.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Spathiphyllum wallisii, small hybrids",
    "group": "emersed",
    "fullCoverBiomass": {
@@ -26376,9 +26376,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "sphagnum-palustre",
    "name": "peat moss",
    "about": "Bog moss that lives on rain: the water about 2 cm below its heads, no lime, good light. It makes its water sour.",
-   "cautions": [
-    "Peat moss may carry Sporothrix: wear gloves when your skin is broken."
-   ],
    "scientificName": "Sphagnum palustre",
    "group": "moss",
    "fullCoverBiomass": {
@@ -26500,9 +26497,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "syngonium-podophyllum",
    "name": "arrowhead vine",
    "about": "Climber with roots in water or soil, fast, clings to walls.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Syngonium podophyllum",
    "group": "emersed",
    "fullCoverBiomass": {
@@ -26662,9 +26656,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "taxiphyllum-barbieri",
    "name": "Java moss",
    "about": "Moss for wood and stone under water and in the splash zone; ties on, needs little light, catches detritus.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Taxiphyllum barbieri",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -26926,9 +26917,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "tradescantia-fluminensis",
    "name": "wandering dude",
    "about": "Fast creeper for any moist ground, roots in water too; breaks and grows from every piece.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Tradescantia fluminensis, T. zebrina",
    "group": "emersed",
    "fullCoverBiomass": {
@@ -27088,9 +27076,6 @@ export const LIBRARY_DATA: LibraryData = {
    "id": "vesicularia-dubyana",
    "name": "Christmas moss and its relatives",
    "about": "Moss tied to wood and stone, under water or permanently wet; a little slower and choosier than Java moss.",
-   "cautions": [
-    "Never release plants or cuttings outdoors."
-   ],
    "scientificName": "Vesicularia dubyana, V. montagnei, V. ferriei",
    "group": "submerged",
    "fullCoverBiomass": {
@@ -30367,6 +30352,32 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "assumed",
      "source": "first weeks against months; judged"
     }
+   },
+   "phosphate": {
+    "maximum": {
+     "value": 200,
+     "unit": "mg P/kg",
+     "min": 50,
+     "max": 600,
+     "basis": "assumed",
+     "source": "sands of wetlands 130 to 290 (Xu et al. 2006, abstract), mineral mud 619 to 826; humus and coir of the mixture bind hardly any, as peat does but for its aluminium (Kaila 1959, abstract)"
+    },
+    "half": {
+     "value": 4.1,
+     "unit": "mg P/L",
+     "min": 1,
+     "max": 12,
+     "basis": "assumed",
+     "source": "as of reservoir mud"
+    },
+    "balance": {
+     "value": 0.1,
+     "unit": "mg P/L",
+     "min": 0.01,
+     "max": 0.5,
+     "basis": "assumed",
+     "source": "soil with life in it gives up phosphate to clear water; between mud of a clean lake (0.005) and of a polluted reservoir (0.14 to 0.24)"
+    }
    }
   },
   "granite": {
@@ -31254,6 +31265,166 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 5.4,
      "basis": "assumed",
      "source": "new granules hold water near pH 6 (common practice, no source): hold that leaves half the sites acid at pH 6 and 0.2 mmol/L of calcium"
+    }
+   },
+   "phosphate": {
+    "maximum": {
+     "value": 1100,
+     "unit": "mg P/kg",
+     "min": 500,
+     "max": 3000,
+     "basis": "published",
+     "source": "two volcanic soils: about 850 and 1350 ('Phosphorus removal from aqueous solutions by sorption on two volcanic soils', abstract); tephra of Cameroon 2080 to 5402 at up to 100 mg/L (Enang et al. 2019, abstract)"
+    },
+    "half": {
+     "value": 4.1,
+     "unit": "mg P/L",
+     "min": 1,
+     "max": 12,
+     "basis": "assumed",
+     "source": "as of reservoir mud; no abstract gives it for granules"
+    },
+    "balance": {
+     "value": 0.02,
+     "unit": "mg P/L",
+     "min": 0.002,
+     "max": 0.2,
+     "basis": "assumed",
+     "source": "dug from below the root zone, poor in phosphorus; brands charged with fertiliser stand higher"
+    }
+   }
+  },
+  "pond-mud": {
+   "id": "pond-mud",
+   "name": "silty pond mud",
+   "about": "Fine mineral mud from the bottom of a clean pond; binds phosphate.",
+   "cautions": [
+    "Mud from outdoors brings animals, seeds and germs with it; dry or freeze it first, wear gloves and wash hands after handling.",
+    "Take none from protected waters, nor from ponds that drain fields, roads or industry: it may hold metals and pesticides.",
+    "Deep mud goes foul: where oxygen runs out it gives off poisonous gas when stirred, which is not computed; keep it a few centimetres thin."
+   ],
+   "known": {
+    "level": "fairly",
+    "note": "The binding of phosphate is in print, its ground values are recalled or judged; mud differs from pond to pond."
+   },
+   "use": "layer",
+   "layers": [
+    "substrate"
+   ],
+   "porosity": {
+    "value": 80,
+    "unit": "%",
+    "min": 60,
+    "max": 92,
+    "basis": "memory",
+    "source": "usual of surface mud of ponds"
+   },
+   "filmSurface": {
+    "value": 1000,
+    "unit": "m²/m³",
+    "min": 300,
+    "max": 5000,
+    "basis": "assumed",
+    "source": "films reach the uppermost millimetres alone, as of fine sand by its area rather than by its grains"
+   },
+   "bulkDensity": {
+    "value": 500,
+    "unit": "kg/m³",
+    "min": 200,
+    "max": 1000,
+    "basis": "derived",
+    "source": "mineral grains of 2600 kg/m³ at this porosity, less some humus"
+   },
+   "heldWater": {
+    "value": 60,
+    "unit": "%",
+    "min": 40,
+    "max": 80,
+    "basis": "assumed",
+    "source": "silt and clay keep most of the water of their pores"
+   },
+   "capillaryRise": {
+    "value": 600,
+    "unit": "mm",
+    "min": 300,
+    "max": 1500,
+    "basis": "memory",
+    "source": "silt lifts water by half a metre to several; recalled"
+   },
+   "exchange": {
+    "capacity": {
+     "value": 0.2,
+     "unit": "meq/g",
+     "min": 0.05,
+     "max": 0.5,
+     "basis": "memory",
+     "source": "a quarter clay of 0.4 meq/g and a twentieth humus of 2 (Brady & Weil, recalled)"
+    },
+    "baseSaturation": {
+     "value": 85,
+     "unit": "%",
+     "min": 50,
+     "max": 100,
+     "basis": "assumed",
+     "source": "has lain in water of middling hardness"
+    },
+    "calcium": {
+     "value": 72,
+     "unit": "%",
+     "basis": "memory",
+     "source": "usual of soils"
+    },
+    "magnesium": {
+     "value": 20,
+     "unit": "%",
+     "basis": "memory",
+     "source": "usual of soils"
+    },
+    "sodium": {
+     "value": 3,
+     "unit": "%",
+     "basis": "memory",
+     "source": "usual of soils"
+    },
+    "potassium": {
+     "value": 5,
+     "unit": "%",
+     "basis": "memory",
+     "source": "usual of soils"
+    },
+    "acidHold": {
+     "value": 3.5,
+     "unit": "log10",
+     "min": 2.8,
+     "max": 4.2,
+     "basis": "assumed",
+     "source": "as of woodland soil, with a share of clay"
+    }
+   },
+   "phosphate": {
+    "maximum": {
+     "value": 722,
+     "unit": "mg P/kg",
+     "min": 100,
+     "max": 1500,
+     "basis": "published",
+     "source": "mud of the Fushi reservoir 619 to 826 (abstract of its study), the middle taken"
+    },
+    "half": {
+     "value": 4.1,
+     "unit": "mg P/L",
+     "min": 1,
+     "max": 12,
+     "basis": "derived",
+     "source": "the same mud binds 114 to 171 mg/kg at 1 mg/L (Freundlich, abstract); a Langmuir isotherm through 142 and the most it binds"
+    },
+    "balance": {
+     "value": 0.02,
+     "unit": "mg P/L",
+     "min": 0.0005,
+     "max": 0.3,
+     "basis": "assumed",
+     "source": "0.0002 to 0.005 of shores of a clear lake (17 sites, Water Research 2009, abstract), 0.14 to 0.24 of a polluted reservoir (Fushi, abstract); wetlands come to rest at 0.01 to 0.05 (Kadlec 2016, abstract)"
     }
    }
   },
@@ -34127,9 +34298,9 @@ export const LIBRARY_DATA: LibraryData = {
      "value": 0.7,
      "unit": "1",
      "distribution": "normal",
-     "spread": 0.1,
-     "min": 0.4,
-     "max": 0.9,
+     "spread": 0.07,
+     "min": 0.5,
+     "max": 0.85,
      "basis": "assumed",
      "source": "springtails graze the outside of leaves, whose inner tissue is a refuge from them, though a passing one (Leonard & Anderson 1991, introduction); of ten fungi of oak leaves some cannot be lived on (Sadaka-Laulan & Ponge 1998, abstract); that all animals together eat less than 30 to 60 % of what microbes make (Persson et al. 1980, recalled) leaves springtails some three tenths; judged"
     }
@@ -34783,6 +34954,31 @@ export const LIBRARY_DATA: LibraryData = {
      "max": 0.5,
      "basis": "memory",
      "source": "heterotrophs in the activated sludge models, Henze et al. 2000; recalled"
+    }
+   }
+  },
+  "phosphate-sorption": {
+   "process": "phosphate-sorption",
+   "parameters": {
+    "bedVelocity": {
+     "value": 3.4,
+     "unit": "cm/d",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.5,
+     "max": 25,
+     "basis": "published",
+     "source": "37 large wetlands built to bind phosphorus: 12.5 m a year in the median (Kadlec 2016, abstract), what plants lay down counted in"
+    },
+    "mixedDepth": {
+     "value": 1.5,
+     "unit": "cm",
+     "distribution": "lognormal",
+     "spread": 2,
+     "min": 0.3,
+     "max": 6,
+     "basis": "assumed",
+     "source": "through mud that binds 140 L/kg phosphate diffuses 1 cm in a year; worms and snails turn over one to three"
     }
    }
   },
