@@ -45,6 +45,21 @@ describe('every entry', () => {
     }
     expect(pageOf('salts', 'gypsum').unsaid).toBeUndefined();
   });
+  it('says no caution again that stands among its risks', () => {
+    const wordsOf = (text: string): string[] =>
+      [...new Set(text.toLowerCase().match(/[a-z]{4,}/g) ?? [])].map((word) => word.slice(0, 5));
+    for (const kind of ['organisms', 'plants'] as const)
+      for (const id of Object.keys(data[kind])) {
+        const { cautions, risks } = pageOf(kind, id);
+        for (const caution of cautions) {
+          const own = wordsOf(caution);
+          for (const { text } of risks) {
+            const again = own.filter((word) => wordsOf(text).includes(word)).length / own.length;
+            expect(again, `${id}: ${caution} / ${text}`).toBeLessThan(0.6);
+          }
+        }
+      }
+  });
   it('that climbs over land or water as an amphibian or reptile warns of salmonella', () => {
     for (const { id, preyKind, risks = [] } of Object.values(data.organisms)) {
       if (preyKind !== 'amphibians' && preyKind !== 'reptiles') continue;
