@@ -1,4 +1,4 @@
-import { logNormalCumulative } from '../numerics/distributions.ts';
+import { logNormalCumulative, millsRatio } from '../numerics/distributions.ts';
 import { exp, log } from '../numerics/elementary.ts';
 import { quantiles } from '../numerics/quantiles.ts';
 import { createRandom } from '../numerics/random.ts';
@@ -12,6 +12,8 @@ export interface Walk {
   /** sigma squared, >= 0 [1/d]. */
   readonly variance: number;
 }
+
+const ROOT_TWO_PI = 2.5066282746310002;
 
 /** From how many to how many numbers fall; both > 0 [animals]. */
 export interface Fall {
@@ -40,8 +42,15 @@ export function chanceOfFalling({ rate, variance }: Walk, fall: Fall, days: numb
   const width = Math.sqrt(variance * days);
   if (!(width > 0)) return rate < 0 && d + rate * days <= 0 ? 1 : 0;
   const straight = exp(logNormalCumulative((-d - rate * days) / width));
-  const back = exp((-2 * rate * d) / variance + logNormalCumulative((-d + rate * days) / width));
-  return Math.min(1, straight + back);
+  return Math.min(1, straight + returning({ rate, variance }, d, days));
+}
+
+/** The second term; where numbers shrink its factors are great and small, and are taken together. */
+function returning({ rate, variance }: Walk, d: number, days: number): number {
+  const width = Math.sqrt(variance * days);
+  if (rate >= 0) return exp((-2 * rate * d) / variance + logNormalCumulative((-d + rate * days) / width));
+  const off = (d + rate * days) / width;
+  return (exp((-off * off) / 2) * millsRatio((d - rate * days) / width)) / ROOT_TWO_PI;
 }
 
 /**

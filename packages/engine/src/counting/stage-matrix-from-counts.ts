@@ -46,15 +46,29 @@ function checkCounts({ counts, free, parts }: StageCounts): number {
  * @source wood-1994; caswell-2001 sec. 6.2.2; haskell-hanson-1981 for the heavy rows
  */
 export function stageMatrixFromCounts(stages: StageCounts): FittedMatrix {
-  const { counts, free, parts } = stages;
+  const { counts, parts } = stages;
   const steps = checkCounts(stages);
+  let kept: (typeof parts)[number][] = [];
+  for (;;) {
+    const matrix = nearestMatrix(stages, kept, steps);
+    const broken = parts.filter((part) => !kept.includes(part) && sumOf(matrix, part) > 1);
+    if (broken.length === 0) return { matrix, sumOfSquares: squaresLeft(matrix, counts, steps) };
+    kept = [...kept, ...broken];
+  }
+}
+
+const isSame = (a: Element, b: Element): boolean => a.to === b.to && a.from === b.from;
+const sumOf = (matrix: Matrix, part: readonly Element[]): number =>
+  part.reduce((sum, { to, from }) => sum + matrix[to]![from]!, 0);
+
+/** The nearest matrix that keeps to some of the limits. */
+function nearestMatrix({ counts, free }: StageCounts, parts: StageCounts['parts'], steps: number): Matrix {
   const n = counts.length;
   const columns = free.length + parts.length;
   const heavy = WEIGHT * Math.max(1, Math.sqrt(counts.flat().reduce((sum, each) => sum + each * each, 0)));
   const rows = parts.length + n * steps;
   const matrix = new Float64Array(rows * columns);
   const right = new Float64Array(rows);
-  const isSame = (a: Element, b: Element): boolean => a.to === b.to && a.from === b.from;
   parts.forEach((part, row) => {
     free.forEach((element, j) => {
       if (part.some((each) => isSame(each, element))) matrix[row * columns + j] = heavy;
@@ -71,10 +85,9 @@ export function stageMatrixFromCounts(stages: StageCounts): FittedMatrix {
       });
     }
   const { x } = nonNegativeLeastSquares({ matrix, right, columns });
-  const found = counts.map((_, to) =>
+  return counts.map((_, to) =>
     counts.map((__, from) => x[free.findIndex((element) => isSame(element, { to, from }))] ?? 0),
   );
-  return { matrix: found, sumOfSquares: squaresLeft(found, counts, steps) };
 }
 
 function squaresLeft(matrix: Matrix, counts: StageCounts['counts'], steps: number): number {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chiSquaredQuantile, logNormalCumulative, studentQuantile } from './distributions.ts';
+import { chiSquaredQuantile, logNormalCumulative, millsRatio, studentQuantile } from './distributions.ts';
 import { exp } from './elementary.ts';
 import { incompleteBeta } from './incomplete-beta.ts';
 import { logUpperIncompleteGamma, lowerIncompleteGamma } from './incomplete-gamma.ts';
@@ -20,6 +20,14 @@ describe('distributions', () => {
   // Table 26.2: -log10 of the tail at 50 is 544.96634.
   it('normal far out in the tail', () => {
     expect(-logNormalCumulative(-50) / Math.LN10).toBeCloseTo(544.96634, 5);
+  });
+  it('the ratio of Mills joins where it changes its way, and falls as 1/z', () => {
+    expect(millsRatio(0)).toBeCloseTo(Math.sqrt(Math.PI / 2), 14);
+    expect(millsRatio(2 - 1e-9) / millsRatio(2)).toBeCloseTo(1, 8);
+    expect(millsRatio(1e8) * 1e8).toBeCloseTo(1, 12);
+    expect(millsRatio(1e200) * 1e200).toBeCloseTo(1, 12);
+    expect(logNormalCumulative(Number.NEGATIVE_INFINITY)).toBe(Number.NEGATIVE_INFINITY);
+    expect(exp(logNormalCumulative(1e200))).toBe(1);
   });
   // Table 26.8
   it.each([

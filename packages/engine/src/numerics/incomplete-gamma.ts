@@ -3,7 +3,8 @@ import { exp, log, log1p } from './elementary.ts';
 import { logGamma } from './log-gamma.ts';
 
 function check(shape: number, x: number): void {
-  if (!(shape > 0 && x >= 0)) throw new RangeError(`incomplete gamma of shape ${shape} at ${x}`);
+  if (!(shape > 0 && x >= 0 && shape + x < Number.POSITIVE_INFINITY))
+    throw new RangeError(`incomplete gamma of shape ${shape} at ${x}`);
 }
 
 /** ln of x^a e^-x / Gamma(a). */
