@@ -25,6 +25,8 @@ export interface StageOptions {
   readonly width: number;
   readonly height: number;
   readonly palette: Palette;
+  /** What the numbers are of: medians of the runs, or while these are coming in the expected run. */
+  readonly of?: 'medians of the runs' | 'expected run';
   /** Keeps the patterns of several such figures on a page apart. */
   readonly id: string;
 }
@@ -34,7 +36,7 @@ const LOOKS: readonly TermLook[] = [
   { letter: '', wash: 'litter', pattern: 1 },
   { letter: '', wash: 'water', pattern: 2 },
 ];
-const TITLE = 'By stage, medians';
+const MEDIANS = 'medians of the runs';
 const [TOP, FOOT] = [44, 48];
 
 /** Animals by stage, one layer upon the other, over the run. */
@@ -56,7 +58,7 @@ export function stageScene(options: StageOptions): Scene {
   const looks = stages.map((_, at) => LOOKS[at % LOOKS.length] as TermLook);
   return sceneOf({ width, height }, sentence(options, days), [
     lookPatterns(looks, prefix, palette),
-    heading(stages, looks, { prefix, palette, right }),
+    heading(options, looks, prefix),
     ...valueTicks(ticks, { left, right, toY: y.toPixel, digits, palette }),
     ...stages.map((_, at) =>
       element('path', {
@@ -89,17 +91,11 @@ function layersOf(stages: readonly StageCourse[]): number[][] {
   return layers;
 }
 
-interface Heading {
-  readonly prefix: string;
-  readonly palette: Palette;
-  readonly right: number;
-}
-
 /** The title, and below it the pattern of each stage with its name. */
 function heading(
-  stages: readonly StageCourse[],
+  { stages, palette, of = MEDIANS }: StageOptions,
   looks: readonly TermLook[],
-  { prefix, palette }: Heading,
+  prefix: string,
 ): SceneNode {
   let x = 0;
   const keys = stages.map(({ name }, at) => {
@@ -118,10 +114,13 @@ function heading(
       textAt(left + 18, 34, name, { size: 13, fill: palette.ink }),
     ]);
   });
-  return group({ 'data-part': 'key' }, [textAt(0, 14, TITLE, { size: 13, fill: palette.softInk }), ...keys]);
+  return group({ 'data-part': 'key' }, [
+    textAt(0, 14, `By stage, ${of}`, { size: 13, fill: palette.softInk }),
+    ...keys,
+  ]);
 }
 
-function sentence({ stages, startDate }: StageOptions, days: number): string {
+function sentence({ stages, startDate, of = MEDIANS }: StageOptions, days: number): string {
   const end = stages.map(({ name, values }) => `${numberText(Math.round(values[days] ?? 0))} ${name}`);
-  return `By stage until ${dateLabel(startDate, days)}, medians of the runs: ${end.join(', ')} at the end.`;
+  return `By stage until ${dateLabel(startDate, days)}, ${of}: ${end.join(', ')} at the end.`;
 }

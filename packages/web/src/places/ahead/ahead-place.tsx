@@ -1,10 +1,9 @@
-import type { EnclosureFile, Finding } from '@shoreglass/contract';
-import { Link } from 'wouter';
+import type { EnclosureFile } from '@shoreglass/contract';
 import { Frame } from '../../app/frame.tsx';
-import { Trouble } from '../../app/trouble.tsx';
-import { lookAheadAgain, type Outlook } from '../../outlook/outlook-store.ts';
+import type { Outlook } from '../../outlook/outlook-store.ts';
 import { useFileOutlook } from '../../outlook/use-file-outlook.ts';
 import { OpenedEnclosure } from '../opened-enclosure.tsx';
+import { OutlookFailure } from '../sheets/outlook-failure.tsx';
 import styles from './ahead-place.module.css';
 import { AheadView } from './ahead-view.tsx';
 import { Skeleton } from './skeleton.tsx';
@@ -23,7 +22,9 @@ function Ahead({ file }: { readonly file: EnclosureFile }) {
   return (
     <Frame title={file.name} note={outlook && runsNote(outlook, file)} bare>
       {outlook?.failure && (
-        <Failure file={file} {...outlook.failure} partly={outlook.document !== undefined} />
+        <div className={styles.failure}>
+          <OutlookFailure file={file} outlook={outlook} />
+        </div>
       )}
       {outlook?.plan && outlook.document ? (
         <AheadView file={file} plan={outlook.plan} document={outlook.document} outlook={outlook} />
@@ -31,30 +32,6 @@ function Ahead({ file }: { readonly file: EnclosureFile }) {
         !outlook?.failure && <Skeleton words="Running the expected year …" />
       )}
     </Frame>
-  );
-}
-
-interface FailureProps {
-  readonly file: EnclosureFile;
-  readonly message: string;
-  readonly findings: readonly Finding[];
-  /** The expected run came through, and stands below. */
-  readonly partly: boolean;
-}
-
-function Failure({ file, message, findings, partly }: FailureProps) {
-  const sentence = partly
-    ? `The spread could not be computed; what stands below is the expected run. ${message}`
-    : message;
-  return (
-    <div className={styles.failure}>
-      <Trouble error={new Error(sentence)} again={() => lookAheadAgain(file)} />
-      {findings.length > 0 && (
-        <p>
-          <Link href={`/enclosures/${file.id}`}>Mend the text</Link>
-        </p>
-      )}
-    </div>
   );
 }
 

@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { Frame } from '../../app/frame.tsx';
 import { Trouble } from '../../app/trouble.tsx';
 import { useEnclosures } from '../../files/queries.ts';
+import desk from '../sheets/desk.module.css';
 import styles from './enclosures-place.module.css';
 import { Plate } from './plate.tsx';
 
@@ -48,7 +49,7 @@ export function EnclosuresPlace() {
             One text file describes one enclosure: its glass, ground, water, devices, plants, animals and
             care. The text is the truth; your comments in it stay where you put them.
           </p>
-          <Link href="/enclosures/new" className={styles.bring}>
+          <Link href="/enclosures/new" className={desk.primary}>
             Bring a file
           </Link>
         </aside>

@@ -1,6 +1,7 @@
 import type { EnclosureFile, LocatedFinding } from '@shoreglass/contract';
 import { type FormEvent, useRef, useState } from 'react';
 import { Link } from 'wouter';
+import desk from '../sheets/desk.module.css';
 import { rememberDraft } from './draft.ts';
 import { findingLinks } from './finding-links.ts';
 import { FindingList } from './finding-list.tsx';
@@ -60,7 +61,7 @@ export function TextDesk({ draftId, start, fileId, target, nameAfter = '', onSav
         <OpenFile onText={write} onTrouble={setNotice} />
         <div className={styles.saving}>
           <SaveName saving={saving} />
-          <button type="submit" className={styles.save} disabled={saving.busy}>
+          <button type="submit" className={desk.primary} disabled={saving.busy} aria-busy={saving.busy}>
             {saving.busy ? 'Saving …' : 'Save'}
           </button>
         </div>

@@ -1,10 +1,7 @@
-import type { EnclosureFile } from '@shoreglass/contract';
 import type { AheadDocument, Plan } from '@shoreglass/engine';
 import type { ReactNode } from 'react';
-import { Link } from 'wouter';
-import { Trouble } from '../../app/trouble.tsx';
-import { lookAheadAgain } from '../../outlook/outlook-store.ts';
 import { useToday } from '../../outlook/use-today.ts';
+import { OutlookFailure } from './outlook-failure.tsx';
 import styles from './outlook-gate.module.css';
 import type { SheetProps } from './sheet-props.ts';
 
@@ -18,7 +15,7 @@ export function OutlookGate({ file, outlook, children }: OutlookGateProps) {
   const { document, plan, failure, complete, runs } = outlook ?? {};
   return (
     <>
-      {failure && <Failure file={file} {...failure} partly={document !== undefined} />}
+      <OutlookFailure file={file} outlook={outlook} />
       {!failure && !document && (
         <p role="status" className={styles.waiting}>
           Running the expected year …
@@ -39,21 +36,4 @@ export function OutlookGate({ file, outlook, children }: OutlookGateProps) {
 function StartDay({ document }: { readonly document: AheadDocument }) {
   useToday(document);
   return null;
-}
-
-interface FailureProps {
-  readonly file: EnclosureFile;
-  readonly message: string;
-  readonly findings: readonly unknown[];
-  readonly partly: boolean;
-}
-
-function Failure({ file, message, findings, partly }: FailureProps) {
-  const sentence = partly ? `The spread could not be computed. ${message}` : message;
-  return (
-    <div className={styles.failure}>
-      <Trouble error={new Error(sentence)} again={() => lookAheadAgain(file)} />
-      {findings.length > 0 && <Link href={`/enclosures/${file.id}`}>Mend the text</Link>}
-    </div>
-  );
 }

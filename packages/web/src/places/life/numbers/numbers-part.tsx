@@ -126,6 +126,7 @@ function Stages({ document, population }: StagesProps) {
       height: HEIGHT,
       palette: palette(view),
       id: population.id,
+      of: document.run.members > 1 ? 'medians of the runs' : 'expected run',
     });
   }, [document, population.id, day, width, view]);
   return <div ref={host}>{scene && <SceneView scene={scene} />}</div>;

@@ -13,7 +13,9 @@ export function Overview({ document, populations }: OverviewProps) {
   const { startDate } = document.enclosure;
   return (
     <table className={styles.table}>
-      <caption>Everybody at a glance: animals, medians of the runs</caption>
+      <caption>
+        Everybody at a glance: animals, {document.run.members > 1 ? 'medians of the runs' : 'expected run'}
+      </caption>
       <thead>
         <tr>
           <th scope="col">Who</th>

@@ -6,6 +6,7 @@ import { keepHistory } from '../../../files/file-histories.ts';
 import { SaveName } from '../../enclosures/saving/save-name.tsx';
 import { useSaving } from '../../enclosures/saving/use-saving.ts';
 import { slugOf } from '../../enclosures/slug.ts';
+import sheet from '../../sheets/desk.module.css';
 import styles from './save-bar.module.css';
 import type { Desk } from './shape-desk-store.ts';
 
@@ -53,7 +54,7 @@ export function SaveBar({ file, desk, onMoved }: SaveBarProps) {
           <button type="button" className={styles.back} onClick={desk.startAgain}>
             Back to the saved text
           </button>
-          <button type="submit" className={styles.keep} disabled={saving.busy}>
+          <button type="submit" className={sheet.primary} disabled={saving.busy} aria-busy={saving.busy}>
             {saving.busy ? 'Saving …' : 'Save'}
           </button>
         </div>
