@@ -1,6 +1,8 @@
+import { library } from '@shoreglass/library';
 import { carcassPace } from '../../../packages/engine/src/cycle/carcass-breakdown.ts';
+import type { Entries } from '../../../packages/engine/src/cycle/tank-test-kit.ts';
 import { COMPOSITIONS } from '../../../packages/engine/src/variables/compositions.ts';
-import { culture, GRAMS_PER_MOL } from '../culture.ts';
+import { culture, GRAMS_PER_MOL, MEDIANS } from '../culture.ts';
 import { type Experiment, NotStated, type Question, slopeOf } from '../experiment.ts';
 
 /** Nitrogen and phosphorus over carbon of a whole fish [mol/mol]. @source memory: 10 % N, 2 % P, 45 % C of dry mass */
@@ -52,13 +54,40 @@ export const carcassLoss: Experiment = {
   answer: dailyLoss,
 };
 
+interface Mud {
+  readonly setting: Entries;
+  /** What it holds [mol], at rest under the phosphate of the water [mol/m3]. */
+  readonly boundPhosphate: number;
+  readonly phosphate: number;
+}
+
+/** The library's pond mud on an area [m2], to the depth that its phosphate reaches, at rest with the water above. */
+function mudOf(area: number): Mud {
+  const mud = library.material('pond-mud');
+  if (mud.use !== 'layer' || !mud.phosphate) throw new Error('the library holds no mud that binds phosphate');
+  const { maximum, half, balance } = mud.phosphate;
+  const depth = MEDIANS['phosphate-sorption']!.mixedDepth! / 100;
+  const grams = (mud.bulkDensity.value * depth * area * maximum.value) / 1000;
+  const sites = grams / GRAMS_PER_MOL.phosphorus;
+  return {
+    setting: {
+      phosphateSites: sites,
+      phosphateHalf: half.value / GRAMS_PER_MOL.phosphorus,
+      phosphateBedArea: area,
+    },
+    boundPhosphate: (sites * balance.value) / (half.value + balance.value),
+    phosphate: balance.value / GRAMS_PER_MOL.phosphorus,
+  };
+}
+
 /**
  * Day on which the water holds most phosphorus, dissolved and in its algae, after fish are put into a shallow warm pond
- * of a cubic metre with algae on its walls. @source assumed: 5 mmol of phosphorus, 25 °C, 300 umol/m2/s for 14 h
+ * of a cubic metre with algae on its walls and mud on its ground. @source assumed: 5 mmol of phosphorus, 25 °C, 300 umol/m2/s for 14 h
  */
 function pulseDay(question: Question): number {
+  const mud = mudOf(2);
   const pond = culture({
-    water: { calcium: 0.8, sodium: 0.4, chloride: 0.3, nitrate: 0.02 },
+    water: { calcium: 0.8, sodium: 0.4, chloride: 0.3, nitrate: 0.02, phosphate: mud.phosphate },
     setting: {
       waterVolume: 1,
       waterArea: 2,
@@ -68,8 +97,14 @@ function pulseDay(question: Question): number {
       wetSubstrate: 2,
       waterTemperature: question.temperatures[0] ?? 25,
       carcassPace: carcassPace(carbonOf(POND_FISH)),
+      ...mud.setting,
     },
-    contents: { ...bodyOf(0.3), attachedAlgae: 0.1, suspendedAlgae: 0.01 },
+    contents: {
+      ...bodyOf(0.3),
+      attachedAlgae: 0.1,
+      suspendedAlgae: 0.01,
+      boundPhosphate: mud.boundPhosphate,
+    },
   });
   const { phosphorusPerCarbon } = COMPOSITIONS.algae;
   let best = { day: 0, phosphorus: 0 };

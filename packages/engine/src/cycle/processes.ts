@@ -16,6 +16,7 @@ import { litterBreakdown } from './litter-breakdown.ts';
 import { mineralisation } from './mineralisation.ts';
 import { nitriteOxidation } from './nitrite-oxidation.ts';
 import { organicCarbonBreakdown } from './organic-carbon-breakdown.ts';
+import { phosphateSorption } from './phosphate-sorption.ts';
 import { plantRemains } from './plant-remains.ts';
 import { shellBuilding } from './shell-building.ts';
 import { submergedPlants } from './submerged-plants.ts';
@@ -31,6 +32,7 @@ export const CYCLE_PROCESSES: readonly AnyProcess[] = [
   listed(organicCarbonBreakdown),
   listed(carbonateDissolution),
   listed(cationExchange),
+  listed(phosphateSorption),
   listed(shellBuilding),
   listed(mineralisation),
   listed(feedBreakdown),
@@ -61,7 +63,7 @@ export const CYCLE_NOT_MODELLED: readonly string[] = [
   'Plants on dry land get nutrients of the pool only with the water that the ground draws up.',
   'A closed mat of floating plants shades the water but does not slow its exchange of gases with the air.',
   'Rooted plants take nutrients from the water only, not from the substrate, and store none but what they respired.',
-  'Soil gives up no aluminium or iron in acid water, and binds no phosphate or colour.',
+  'Soil gives up no aluminium or iron in acid water, binds no colour, and keeps the phosphate it bound where oxygen runs out.',
   'Wood under water feeds no fungi: it leaches and stays.',
   'Living moss exchanges no ions with the water; peat, soil and dried moss under water do.',
   'Nothing produces hydrogen sulfide or methane where oxygen runs out.',

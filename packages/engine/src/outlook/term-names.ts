@@ -12,6 +12,7 @@ const PLAIN_NAMES: Readonly<Record<string, string>> = {
   'litter-breakdown': 'leaf litter',
   mineralisation: 'detritus',
   'organic-carbon-breakdown': 'coloured organic carbon',
+  'phosphate-sorption': 'phosphate bound by mud and soil',
   'shell-building': 'shells and moults',
   'wood-leaching': 'wood and peat',
 };

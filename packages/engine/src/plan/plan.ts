@@ -129,6 +129,7 @@ export interface Layer {
   /** Height to which its pores lift water [m]. */
   readonly capillaryRise?: number;
   readonly exchanger?: Exchanger;
+  readonly phosphateBinder?: PhosphateBinder;
   /** Organic carbon that can leach per bulk volume, quick and slow part [mol/m3]. */
   readonly leachable?: { readonly quick: number; readonly slow: number };
 }
@@ -186,6 +187,16 @@ export interface RoomSeries {
   readonly temperature: Float64Array;
   /** Hourly, relative humidity 0..1. */
   readonly humidity: Float64Array;
+}
+
+/** Phosphate that ground binds, by a Langmuir isotherm. */
+export interface PhosphateBinder {
+  /** Most that it binds, per bulk volume [mol/m3]. */
+  readonly sites: number;
+  /** Phosphate of the water at which it holds half of that [mol/m3]. */
+  readonly half: number;
+  /** Part of it that it holds when new [0..1]. */
+  readonly held: number;
 }
 
 /**

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { wetLayers } from '../geometry/wet-layers.ts';
-import type { Layer, Zone } from '../plan/plan.ts';
+import type { Layer, Plan, Zone } from '../plan/plan.ts';
 import { VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
 import { placeCarbonate } from './carbonate-grains.ts';
 import { createKindMix } from './kind-mix.ts';
 import { placeExchangers } from './place-exchangers.ts';
+import { phosphateBindersOf, placePhosphateBinders } from './place-phosphate.ts';
 import { wetShare } from './wet-share.ts';
 
 describe('the wet part of a piece', () => {
@@ -123,5 +124,50 @@ describe('exchangers put in', () => {
     expect(sites).toBeCloseTo(4, 12);
     expect(values[V.exchangeAcidStrength]).toBeCloseTo(1000, 6);
     expect(values[V.looseExchanger]).toBe(2);
+  });
+});
+
+describe('ground that binds phosphate', () => {
+  const bare: Layer = {
+    kind: 'substrate',
+    material: 'ground',
+    name: 'ground',
+    thickness: 0.01,
+    porosity: 0.8,
+    filmSurface: 1000,
+  };
+  const mud: Layer = { ...bare, phosphateBinder: { sites: 12, half: 0.13, held: 0.005 } };
+  const zone = (layers: readonly Layer[]): Zone => ({
+    id: 'pool',
+    name: 'pool',
+    kind: 'pool',
+    from: 0,
+    to: 0.5,
+    groundStart: 0.04,
+    groundEnd: 0.04,
+    layers,
+  });
+  const boxed = (layers: readonly Layer[], level = 0.2) => ({
+    box: { width: 0.3, length: 0.5, height: 0.4 } as Plan['box'],
+    water: { level } as Plan['water'],
+    zones: [zone(layers)],
+  });
+  const PARAMETERS = { 'phosphate-sorption': { bedVelocity: 3.4, mixedDepth: 1.5 } };
+
+  it('counts as deep as its phosphate reaches, 1.5 cm of 4 cm, and holds what it held when new', () => {
+    const values = new Float64Array(VARIABLE_IDS.length);
+    placePhosphateBinders(values, phosphateBindersOf(boxed([mud])), PARAMETERS, 2);
+    expect(values[V.phosphateSites]).toBeCloseTo(2 * 12 * 0.15 * 0.015, 12);
+    expect(values[V.boundPhosphate]).toBeCloseTo(0.005 * values[V.phosphateSites]!, 12);
+    expect(values[V.phosphateBedArea]).toBeCloseTo(0.15, 12);
+    expect(values[V.phosphateHalf]).toBeCloseTo(0.13, 12);
+  });
+
+  it('does not count under another layer, above the water or where none is', () => {
+    expect(phosphateBindersOf(boxed([mud, bare]))).toHaveLength(0);
+    expect(phosphateBindersOf(boxed([bare, mud], 0.005))).toHaveLength(0);
+    const values = new Float64Array(VARIABLE_IDS.length);
+    placePhosphateBinders(values, [], {}, 1);
+    expect(values[V.phosphateSites]).toBe(0);
   });
 });

@@ -17,7 +17,7 @@ const WASHES: readonly (readonly [RegExp, Ink])[] = [
   [/plants|moss/, 'moss'],
   [/carbonate|lime|shell|moult|coral/, 'stone'],
   [/gas|air|top-off|water change/, 'waterDeep'],
-  [/feed|detritus|carcass|dead/, 'soil'],
+  [/feed|detritus|carcass|dead|soil/, 'soil'],
   [/animal|graz|fung/, 'litter'],
   [/denitrif|exchange/, 'fanInner'],
 ];

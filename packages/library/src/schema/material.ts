@@ -26,6 +26,16 @@ const exchange = z.strictObject({
   acidHold: quantityIn('log10', { min: 0, max: 7 }),
 });
 
+/** Phosphate that iron, aluminium and clay of ground bind, as phosphorus, by a Langmuir isotherm. */
+const phosphate = z.strictObject({
+  /** Most that it binds, per dry mass. */
+  maximum: quantityIn('mg P/kg', { min: 1, max: 20_000 }),
+  /** Phosphate of the water at which it holds half of that. */
+  half: quantityIn('mg P/L', { min: 0.05, max: 50 }),
+  /** Phosphate of the water in which it, when new, neither binds nor gives up any. */
+  balance: quantityIn('mg P/L', { min: 0.0005, max: 5 }),
+});
+
 /** Coloured organic carbon that leaves by and by. */
 const leaching = z.strictObject({
   /** Per dry mass. */
@@ -49,6 +59,7 @@ const layerMaterial = z.strictObject({
   capillaryRise: quantity('length', { min: 0, max: 1.5 }).optional(),
   exchange: exchange.optional(),
   leaching: leaching.optional(),
+  phosphate: phosphate.optional(),
 });
 
 const pieceHead = {

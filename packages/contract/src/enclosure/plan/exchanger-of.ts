@@ -1,4 +1,4 @@
-import { type Exchanger, MOLAR_MASS } from '@shoreglass/engine';
+import { type Exchanger, MOLAR_MASS, type PhosphateBinder } from '@shoreglass/engine';
 import type { MaterialOf } from '@shoreglass/library';
 import { plain } from './plain.ts';
 
@@ -19,6 +19,24 @@ export function exchangerOf({ exchange }: LayerMaterial, mass: number): Exchange
     potassium: bases * plain(exchange.potassium, 'share'),
     ammonium: exchange.ammonium ? plain(exchange.ammonium, 'share') : 0,
     acidStrength: 10 ** exchange.acidHold.value,
+  };
+}
+
+/** mg/kg in g/kg, and mg/L in mol/m3 of phosphorus. */
+const PER_GRAM = 1e-3;
+const phosphorus = (milligramsPerLitre: number): number => milligramsPerLitre / MOLAR_MASS.phosphorus;
+
+/** The phosphate that a dry mass per volume [kg/m3] of a material binds, or nothing. */
+export function phosphateBinderOf(
+  { phosphate }: LayerMaterial,
+  density: number,
+): PhosphateBinder | undefined {
+  if (!phosphate) return undefined;
+  const { maximum, half, balance } = phosphate;
+  return {
+    sites: (density * maximum.value * PER_GRAM) / MOLAR_MASS.phosphorus,
+    half: phosphorus(half.value),
+    held: balance.value / (half.value + balance.value),
   };
 }
 

@@ -1,7 +1,7 @@
 import { type Corner, endsOf, type Layer, type Zone } from '@shoreglass/engine';
 import type { Library } from '@shoreglass/library';
 import type { ZoneContent } from '../schema/glass.ts';
-import { exchangerOf, leachableOf } from './exchanger-of.ts';
+import { exchangerOf, leachableOf, phosphateBinderOf } from './exchanger-of.ts';
 import { plain } from './plain.ts';
 
 /** Layers take their pores and surfaces from the library. @throws UnknownEntry, or Error for a material that is no layer. */
@@ -22,6 +22,7 @@ function layerOf(content: ZoneContent['layers'][number], library: Library): Laye
   const bulkDensity = plain(material.bulkDensity, 'density');
   const exchanger = exchangerOf(material, bulkDensity);
   const leachable = leachableOf(material, bulkDensity);
+  const phosphateBinder = phosphateBinderOf(material, bulkDensity);
   return {
     kind,
     material: material.id,
@@ -32,6 +33,7 @@ function layerOf(content: ZoneContent['layers'][number], library: Library): Laye
     bulkDensity,
     ...(exchanger ? { exchanger } : {}),
     ...(leachable ? { leachable } : {}),
+    ...(phosphateBinder ? { phosphateBinder } : {}),
     ...(material.heldWater ? { heldWater: plain(material.heldWater, 'share') } : {}),
     ...(material.capillaryRise ? { capillaryRise: plain(material.capillaryRise, 'length') } : {}),
   };
