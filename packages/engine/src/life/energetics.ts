@@ -1,6 +1,7 @@
-import { cbrt, exp } from '../numerics/elementary.ts';
+import { cbrt } from '../numerics/elementary.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import { arrheniusFactor, warmPart, workingPart } from './arrhenius.ts';
+import { lengthBefore } from './growth-curve.ts';
 import type { TraitValues } from './traits.ts';
 
 /** Carbon freed for upkeep per structure given up. @source jager-2013 Table 1. */
@@ -20,6 +21,8 @@ export interface Energetics {
   /** Length from which the first brood is made, a brood interval before puberty with ample food [mm]. */
   readonly firstBrood: number;
   readonly end: number;
+  /** Length up to which feeding per surface rises with length [mm]; 0 for those that start at full pace. */
+  readonly accelerated: number;
   /** Length of a full-grown animal: the end length, or that at puberty where growth stops there [mm]. */
   readonly fullGrown: number;
   /** Length from which nothing goes into growth [mm]; endless for those that grow on. */
@@ -32,9 +35,9 @@ export interface Energetics {
   readonly youngerKappa: number;
   /** Upkeep over that which the growth rate would ask for [1]. */
   readonly ease: number;
-  /** Assimilation at ample food is assimilation L^2 [mol/mm2/d]. */
+  /** Assimilation at ample food is assimilation times `feedingSquare`, L^2 of the grown [mol/mm2/d]. */
   readonly assimilation: number;
-  /** Largest intake whatever the food is worth, ingestion L^2 [mol/mm2/d]. */
+  /** Largest intake whatever the food is worth, ingestion times the same [mol/mm2/d]. */
   readonly ingestion: number;
   /** Somatic upkeep is upkeep L^3 [mol/mm3/d]. */
   readonly upkeep: number;
@@ -65,9 +68,12 @@ export interface Energetics {
  * falls with length,
  *   kappa(L) = kappa (L/Lend + (g/m) (1 - L/Lend)),   g = 3 c r / y:
  * fast growers put ever more into eggs rather than burning it. An unfed animal respires u with maturity upkeep in it.
+ * Those that start slowly (`accelerated` Lj) assimilate a L^3/Lj below Lj at the share of that length, kappa(Lj), so that
+ * dL/dt = r L (Lend/Lj - 1): growth in proportion to length, which meets the curve at Lj.
  * Structure is 1/(1 + store) of the body, the store the rest, and the two grow together.
  * @param traits in the units of TRAIT_SPECS
- * @source jager-2013 eq. 1-9 and Table 1; the inversion and the falling share are derived by comparing coefficients
+ * @source jager-2013 eq. 1-9 and Table 1; kooijman-2014 for the slow start; the inversion and the falling share are derived
+ * by comparing coefficients
  */
 export function energeticsOf(traits: TraitValues): Energetics {
   const bodyPerCube = (traits.dryMassPerCube * 1e-3 * traits.carbonContent) / MOLAR_MASS.carbon;
@@ -84,6 +90,7 @@ export function energeticsOf(traits: TraitValues): Energetics {
     puberty: traits.lengthAtPuberty,
     firstBrood: firstBroodLength(traits),
     end: traits.lengthAtEnd,
+    accelerated: traits.lengthAccelerated,
     fullGrown: growsOn ? traits.lengthAtEnd : traits.lengthAtPuberty,
     stops: growsOn ? Number.POSITIVE_INFINITY : traits.lengthAtPuberty,
     growthRate: traits.growthRate,
@@ -91,7 +98,7 @@ export function energeticsOf(traits: TraitValues): Energetics {
     youngerKappa: isMeasured ? kappa * (byGrowth / upkeep - 1) : 0,
     ease: isMeasured ? upkeep / byGrowth : 1,
     assimilation: (upkeep * traits.lengthAtEnd) / kappa,
-    ingestion: traits.maxIngestion * bodyPerCube * traits.lengthAtPuberty,
+    ingestion: traits.maxIngestion * bodyPerCube * Math.max(traits.lengthAtPuberty, traits.lengthAccelerated),
     upkeep,
     maturityUpkeep: isMeasured ? 0 : (upkeep * (1 - kappa)) / kappa,
     eggCarbon: newbornCarbon * traits.eggPerNewborn,
@@ -111,24 +118,26 @@ const EARLIEST_BROOD = 0.8;
 /**
  * Length at which the first brood begins to be made [mm]: that of an animal with ample food one brood interval before
  * it reaches puberty, but at least four fifths of the length at puberty, half its mass.
- * max(Lbirth, 0.8 Lpuberty, Lend - (Lend - Lpuberty) exp(r interval)).
+ * max(Lbirth, 0.8 Lpuberty, Lend - (Lend - Lpuberty) exp(r interval)), the last by `lengthBefore` for slow starters.
  * @source derived: yolk is laid down between one brood and the next, so the brood that makes an animal adult was begun
  * before; the bound for those that breed seldom is assumed
  */
 function firstBroodLength(traits: TraitValues): number {
-  const { lengthAtEnd, lengthAtPuberty, lengthAtBirth, growthRate, broodInterval } = traits;
-  const before = lengthAtEnd - (lengthAtEnd - lengthAtPuberty) * exp(growthRate * broodInterval);
+  const { lengthAtEnd, lengthAccelerated, lengthAtPuberty, lengthAtBirth } = traits;
+  const curve = { end: lengthAtEnd, accelerated: lengthAccelerated };
+  const before = lengthBefore(curve, lengthAtPuberty, traits.growthRate * traits.broodInterval);
   return Math.max(lengthAtBirth, EARLIEST_BROOD * lengthAtPuberty, before);
 }
 
 /**
  * Share of assimilated carbon that goes to upkeep and growth of a body [1], 0 to 1.
- * kappa + younger (1 - L/Lend), at most 1: a body that grows faster than its food allows grows slower.
+ * kappa + younger (1 - L/Lend), at most 1: a body that grows faster than its food allows grows slower. Below Lj that of Lj.
  * @param length L [mm], at most the end length
  * @source derived: see `energeticsOf`
  */
-export function somaShare({ kappa, youngerKappa, end }: Energetics, length: number): number {
-  return youngerKappa === 0 ? kappa : Math.min(1, kappa + youngerKappa * (1 - length / end));
+export function somaShare({ kappa, youngerKappa, end, accelerated }: Energetics, length: number): number {
+  if (youngerKappa === 0) return kappa;
+  return Math.min(1, kappa + youngerKappa * (1 - Math.max(length, accelerated) / end));
 }
 
 /**
@@ -171,7 +180,8 @@ const JUST_BELOW = 1 - 1e-9;
 /**
  * Body length in the middle of the coming day [mm], at least the present one; below that at which growth stops as long as the
  * present one is.
- * L + r/2 (f Lend - L (f + (1 - f) m/g)) where that is growth; m/g is 1 where upkeep follows from growth.
+ * L + r/2 (f Lend - L (f + (1 - f) m/g)) where that is growth; m/g is 1 where upkeep follows from growth. Below Lj the growth
+ * at that length times L/Lj.
  * @param length present [mm]
  * @param fullness assimilation over that at ample food, f [0..1]
  * @param rate temperature factor [1]
@@ -179,8 +189,11 @@ const JUST_BELOW = 1 - 1e-9;
  */
 export function midDayLength(energetics: Energetics, length: number, fullness: number, rate: number): number {
   if (length >= energetics.stops) return length;
-  const held = length * (fullness + (1 - fullness) * energetics.ease);
-  const growth = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - held);
+  const { accelerated } = energetics;
+  const isSlow = length < accelerated;
+  const held = (isSlow ? accelerated : length) * (fullness + (1 - fullness) * energetics.ease);
+  const free = 0.5 * rate * energetics.growthRate * (fullness * energetics.end - held);
+  const growth = isSlow ? (free * length) / accelerated : free;
   return growth > 0 ? Math.min(length + growth, JUST_BELOW * energetics.stops) : length;
 }
 

@@ -31,6 +31,8 @@ export interface Sizes {
   readonly puberty: number;
   readonly end: number;
   readonly rate: number;
+  /** Length up to which feeding per surface rises with length; none when left out. */
+  readonly accelerated?: number;
 }
 
 /** The body a species' metabolism is reckoned for. */
@@ -92,13 +94,14 @@ export interface RuledEnergy {
  *   (1 - kappa)/kappa = eggs / (0.95 interval m (Lend L^2 - Lpuberty^3)),  m = 3 r/0.8
  * or for an upkeep u of its own:
  *   a = (u L^3 + g L^2 (Lend - L) + eggs/(0.95 interval))/L^2,  kappa = u Lend/a,  g = 3 r/0.8,
- * and a at least u L + g (Lend - L) at L half way from birth to puberty, so that only the smallest grow slower than told.
+ * and a at least u L + g (Lend - L) at L half way from birth to puberty, so that only the smallest grow slower than told (at
+ * Lj of those that start slowly, if longer, since theirs is the share of that length).
  * @param own u [1/d]
  * @source derived: the energy budget of `energeticsOf` at the full-grown length
  */
 export function energyOfBroods(
   own: number,
-  { birth, puberty, end, rate }: Sizes,
+  { birth, puberty, end, rate, accelerated = 0 }: Sizes,
   broods: Broods,
 ): RuledEnergy {
   const { length, eggs, interval } = broods;
@@ -108,7 +111,7 @@ export function energyOfBroods(
   if (own > 0) {
     const stillGrowing = length > puberty ? byGrowth * (end - length) : 0;
     const needed = own * length + stillGrowing + intoEggs / square;
-    const young = 0.5 * (birth + puberty);
+    const young = Math.max(0.5 * (birth + puberty), accelerated);
     const forYoung = own * young + byGrowth * (end - young);
     const asked = (own * end) / Math.max(needed, forYoung);
     const kappa = bounded(asked);

@@ -8,6 +8,7 @@ import {
   structureOf,
 } from './energetics.ts';
 import { appealOf, intakeShare, wantedFood } from './foraging.ts';
+import { feedingSquare } from './growth-curve.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { paceOf, populationInWater, surfaceOf } from './place.ts';
 import { eats, liveOnBody, pupates, setStage } from './pupation.ts';
@@ -175,7 +176,8 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
     if (state.carbon < rates.rate * energetics.upkeep * middle * middle * middle)
       state.length = train.length[i]!;
     const stored = useStore(population, i, rates.rate, state);
-    used += train.count[i]! * Math.min(state.carbon, rates.rate * energetics.assimilation * middle * middle);
+    const most = rates.rate * energetics.assimilation * feedingSquare(energetics, middle);
+    used += train.count[i]! * Math.min(state.carbon, most);
     animalDay(energetics, state, rates, result);
     if (result.buffer > 0) result.buffer *= eggs;
     gained += train.count[i]! * (keepStructure(population, i) + result.store + result.buffer + stored);

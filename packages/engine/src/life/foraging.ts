@@ -1,6 +1,7 @@
 import { USUAL_WEIGHT, usualAmount } from './diet-rules.ts';
 import type { Energetics } from './energetics.ts';
 import { ALGAE, FEED, FIRST_LAND_FOOD, FOOD_SPECS, PREY, SUSPENDED } from './foods.ts';
+import { feedingSquare } from './growth-curve.ts';
 import type { TraitValues } from './traits.ts';
 
 /** Diet of one species, arrays over FOODS. */
@@ -95,7 +96,7 @@ export function findingOf(traits: TraitValues, energetics: Energetics): number {
   const { search, preferenceForPrey, efficiencyOnPrey, halfSaturation } = traits;
   if (!(search > 0 && preferenceForPrey > 0)) return 1;
   const { ingestion, assimilation, fullGrown } = energetics;
-  const most = Math.min(ingestion, assimilation / efficiencyOnPrey) * fullGrown * fullGrown;
+  const most = Math.min(ingestion, assimilation / efficiencyOnPrey) * feedingSquare(energetics, fullGrown);
   return (search * halfSaturation) / (preferenceForPrey * most);
 }
 

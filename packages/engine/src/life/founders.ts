@@ -1,6 +1,7 @@
-import { cbrt, log } from '../numerics/elementary.ts';
+import { cbrt } from '../numerics/elementary.ts';
 import { addWellFed } from './cohort-train.ts';
 import { type Energetics, structureOf } from './energetics.ts';
+import { scaledTime } from './growth-curve.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { pupates } from './pupation.ts';
 
@@ -16,13 +17,12 @@ function stageLengths(energetics: Energetics, stage: 'juvenile' | 'adult'): read
 
 /**
  * Age at which a well-fed animal has a length [d, at the reference temperature], >= 0.
- * -ln((end - L)/(end - birth))/r.
+ * -ln((end - L)/(end - birth))/r, by `scaledTime` for those that start slowly.
  * @param length below the end length [mm]
  * @source derived: von Bertalanffy growth solved for time
  */
 export function ageAtLength(energetics: Energetics, length: number): number {
-  const { birth, end, growthRate } = energetics;
-  return -log((end - length) / (end - birth)) / growthRate;
+  return scaledTime(energetics, energetics.birth, length) / energetics.growthRate;
 }
 
 /**

@@ -1,7 +1,7 @@
-import { log } from '../numerics/elementary.ts';
 import type { Prior } from '../plan/prior.ts';
 import { DIET_PARTS, type DietPart, dietTraits } from './diet-rules.ts';
 import { energyOfBroods, ownUpkeep, type RuledEnergy, type Sizes } from './energy-rules.ts';
+import { scaledTime } from './growth-curve.ts';
 import { around, between, fixed, within } from './rule-priors.ts';
 import { searchOf } from './search-rule.ts';
 import { type Bounds, type ToleranceFacts, toleranceTraits } from './tolerance-rules.ts';
@@ -79,10 +79,11 @@ export interface RuledTraits {
 }
 
 /**
- * Lengths and the speed between them: L(t) = Lend - (Lend - Lb) exp(-r t) reaches puberty at the age given, less the rest
- * as a pupa. Where the time of larvae is given, from the change on, and larvae grow at a pace that gets them there.
+ * Lengths and the speed between them: L(t) = Lend - (Lend - Lb) exp(-r t), or the curve of those that start slowly
+ * (`scaledTime`), reaches puberty at the age given, less the rest as a pupa. Where the time of larvae is given, from the
+ * change on, and larvae grow at a pace that gets them there.
  */
-function sizes(history: LifeHistory): Sizes & { larvalPace: number } {
+function sizes(history: LifeHistory, accelerated: number): Sizes & { larvalPace: number } {
   const { larvalTime = 0, lengthAtChange = 0, lengthAtBirth: birth, maturityAge, pupaTime = 0 } = history;
   const growsOn = history.growsOn ?? true;
   const end = history.adultLength / (growsOn ? MET_OF_END : STOPPED_OF_END);
@@ -92,16 +93,18 @@ function sizes(history: LifeHistory): Sizes & { larvalPace: number } {
   const changes = larvalTime > 0 && lengthAtChange > birth && lengthAtChange < puberty;
   const start = changes ? lengthAtChange : birth;
   const growing = maturityAge - pupaTime - (changes ? larvalTime : 0);
-  const rate = log((end - start) / (end - puberty)) / growing;
-  const larvalPace = changes ? log((end - birth) / (end - lengthAtChange)) / (rate * larvalTime) : 1;
-  return { birth, puberty, end, rate, larvalPace };
+  const curve = { end, accelerated };
+  const rate = scaledTime(curve, start, puberty) / growing;
+  const larvalPace = changes ? scaledTime(curve, birth, lengthAtChange) / (rate * larvalTime) : 1;
+  return { birth, puberty, end, rate, accelerated, larvalPace };
 }
 
 /**
  * Traits of a species without measured energetics, from what keepers and field guides tell: sizes, ages, broods,
  * diet and the ranges it lives in. Documented in docs/science/life-history.md.
  *   Lend = adult length / 0.95;  Lpuberty = 0.6 Lend where not given
- *   r = ln((Lend - Lbirth)/(Lend - Lpuberty)) / age at maturity, of larvae from their change on
+ *   r = ln((Lend - Lbirth)/(Lend - Lpuberty)) / age at maturity, of larvae from their change on; longer by `scaledTime` where
+ *   the file states that young start slowly (`lengthAccelerated`)
  *   those that stop growing when grown up: Lpuberty = adult length, Lend = adult length / 0.8
  *   c = wet mass x dry part / adult length^3
  *   kappa and upkeep as in `energy-rules.ts`
@@ -115,7 +118,8 @@ export function traitsOfLifeHistory(
   history: LifeHistory,
   given: Readonly<Partial<Record<TraitId, Prior>>> = {},
 ): RuledTraits {
-  const { birth, puberty, end, rate, larvalPace } = sizes(history);
+  const { larvalPace, ...size } = sizes(history, given.lengthAccelerated?.median ?? 0);
+  const { birth, puberty, end, rate } = size;
   if (!(birth > 0 && birth < puberty && puberty < end))
     throw new RangeError(
       `${owner}: lengths must rise from birth (${birth} mm) over puberty (${puberty} mm) to ${end} mm`,
@@ -129,7 +133,7 @@ export function traitsOfLifeHistory(
       `${owner}: maturityAge must be longer than the time as a larva and the rest as a pupa`,
     );
   const remarks: string[] = [];
-  const energy = energyOf(history, { birth, puberty, end, rate }, given);
+  const energy = energyOf(history, size, given);
   if (energy.kappa !== energy.asked)
     remarks.push(
       `${owner}: the broods given ask for a share of ${(1 - energy.asked).toFixed(2)} of the food; ${(1 - energy.kappa).toFixed(2)} is taken`,
@@ -140,7 +144,7 @@ export function traitsOfLifeHistory(
     ...bodyTraits(history),
     ...pupaTraits(history, { birth, puberty }),
     larvalPace: larvalPace === 1 ? fixed(1) : around('larvalPace', larvalPace, 1.2),
-    ...dietTraits(history, { ...energy, puberty, end }),
+    ...dietTraits(history, { ...energy, puberty: Math.max(puberty, size.accelerated ?? 0), end }),
     ...deathTraits(history),
     ...placeTraits(history, history.growsOn === false ? puberty : end),
     ...toleranceTraits(history),

@@ -1,3 +1,4 @@
+import { feedingSquare } from './growth-curve.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { eats } from './pupation.ts';
 
@@ -36,11 +37,10 @@ export function populationInWater(population: LivingPopulation): number {
 
 /**
  * Part of the food that falls to an animal of cohort i, as mm2 of feeding surface: the square of its length in the
- * middle of the day, times its pace.
+ * middle of the day (less for young that start slowly), times its pace.
  * @source jager-2013 eq. 1: assimilation in proportion to surface
  */
 export function surfaceOf(population: LivingPopulation, i: number): number {
   if (!eats(population, i)) return 0;
-  const middle = population.train.middle[i]!;
-  return middle * middle * paceOf(population, i);
+  return feedingSquare(population.energetics, population.train.middle[i]!) * paceOf(population, i);
 }

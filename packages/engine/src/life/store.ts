@@ -1,4 +1,5 @@
 import { type AnimalState, somaShare, structureOf } from './energetics.ts';
+import { feedingSquare } from './growth-curve.ts';
 import type { LivingPopulation } from './living-population.ts';
 import { surfaceOf } from './place.ts';
 import { satiety } from './sublethal.ts';
@@ -79,7 +80,7 @@ export function extraIntake(population: LivingPopulation, sated: number): number
  */
 export function useStore(population: LivingPopulation, i: number, rate: number, state: AnimalState): number {
   const { train, energetics, slowing } = population;
-  const ample = slowing.kept * rate * energetics.assimilation * state.length * state.length;
+  const ample = slowing.kept * rate * energetics.assimilation * feedingSquare(energetics, state.length);
   if (state.carbon < ample) return spend(population, i, rate, { state, ample });
   const best = structureOf(energetics, train.peak[i]!);
   const body = structureOf(energetics, train.length[i]!);

@@ -142,6 +142,12 @@ export const TRAIT_SPECS = {
   // Growth, finer
   growthYield: trait('1', 0.3, 0.98, 'body carbon made per carbon put into growth'),
   upkeep: trait('1/d', 0, 3, 'carbon an unfed animal burns over its own; 0 where it follows from growth'),
+  lengthAccelerated: trait(
+    'mm',
+    0,
+    200,
+    'body length up to which feeding per surface rises with length, so that young start slowly; 0 for none',
+  ),
   lateMaturing: trait(
     '1',
     0,

@@ -33,6 +33,7 @@ export const TRAIT_DEFAULTS = {
   saltHighMargin: 10,
   growthYield: 0.8,
   upkeep: 0,
+  lengthAccelerated: 0,
   lateMaturing: 0,
   crowdedEggs: 0,
   store: 0.3,
@@ -178,6 +179,7 @@ export function checkTraits(owner: string, values: Readonly<Record<string, numbe
 const ORDERED: readonly (readonly [TraitId, TraitId])[] = [
   ['lengthAtBirth', 'lengthAtPuberty'],
   ['lengthAtPuberty', 'lengthAtEnd'],
+  ['lengthAccelerated', 'lengthAtEnd'],
   ['temperatureLow', 'temperatureHigh'],
   ['airTemperatureLow', 'airTemperatureHigh'],
   ['breedingCoolest', 'breedingWarmest'],

@@ -11633,26 +11633,15 @@ export const LIBRARY_DATA: LibraryData = {
      "note": "Fewer young at 1.2 mg/L, as many above; half are dead below 0.3."
     },
     "ammoniaSlowing": {
-     "value": 29,
+     "value": 15,
      "unit": "mg N/L",
      "distribution": "lognormal",
      "spread": 1.6,
-     "min": 9,
-     "max": 85,
-     "basis": "memory",
-     "source": "US EPA 2013, Ambient water quality criteria for ammonia, EPA-822-R-13-001 (recalled)",
-     "note": "Growth in 28 days, at pH 7 and 20 °C."
-    },
-    "eggSensitivity": {
-     "value": 2,
-     "unit": "1",
-     "distribution": "lognormal",
-     "spread": 1.4,
-     "min": 1,
-     "max": 4,
+     "min": 5,
+     "max": 45,
      "basis": "derived",
      "source": "Borgmann 1994, Environmental Pollution 86: 329-335; abstract",
-     "note": "Fewer young from 0.32 mmol/L of ammonia and ammonium, in water of Lake Ontario, here taken as pH 8 and 25 °C (memory): 15 mg N/L at pH 7 and 20 °C, half of what slows growth. Taken for all poisons."
+     "note": "Fewer young from 0.32 mmol/L of ammonia and ammonium, 4.5 mg N/L, in water of Lake Ontario, here taken as pH 8 and 25 °C (memory) and brought to pH 7 and 20 °C; growth unharmed up to 1 mmol/L. The US EPA has 29 for growth (recalled)."
     },
     "growthYield": {
      "value": 0.86,
