@@ -23,6 +23,7 @@ export const REFERENCES: readonly string[] = [
   'water/water-reference.json',
   'physics/physics-checks.json',
   'fauna/fauna-checks.json',
+  'harm/harm-checks.json',
   'demography/demography.json',
   'flora/flora-checks.json',
   'integrators/integrators.json',

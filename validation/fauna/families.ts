@@ -35,6 +35,7 @@ import {
   survival,
   wetMassAtAge,
 } from './quantities.ts';
+import { copperForNewborns, harmlessCopper, massInPoison, survivalByAge } from './slowed.ts';
 import { speciesOf } from './species.ts';
 
 interface Family {
@@ -45,6 +46,10 @@ interface Family {
 }
 
 const FAMILIES: readonly Family[] = [
+  { name: 'harmless copper', asks: /^copper without effect/i, answer: harmlessCopper },
+  { name: 'copper for newborns', asks: /^copper that halves newborns/i, answer: copperForNewborns },
+  { name: 'survival of poison by age', asks: /^survival .*copper by age/i, answer: survivalByAge },
+  { name: 'mass in a poison', asks: /^mass after .* mg N\/L/i, answer: massInPoison },
   { name: 'lethal copper', asks: /lethal copper/i, answer: lethalCopper },
   { name: 'numbers on a ration', asks: /trajectory on a constant ration/i, answer: plateauOnRation },
   { name: 'first brood and life', asks: /first brood and lifespan/i, answer: firstEggsAndLife },

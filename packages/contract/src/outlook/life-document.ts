@@ -51,8 +51,11 @@ const population = z.strictObject({
     .array(
       z.strictObject({
         cause: z.enum(SLOWING_CAUSES),
-        share: z.number().min(0).max(1).describe('Part of their appetite that it takes over the run.'),
-        most: z.number().min(0).max(1).describe('The same in the worst ten days.'),
+        share: z
+          .number()
+          .min(0)
+          .describe('Carbon of food not eaten and eggs not made, over that of ample food, in the run.'),
+        most: z.number().min(0).describe('The same in the worst ten days.'),
         fromDay: z.number(),
         toDay: z.number().describe('Last of the days around these in which it takes at least half as much.'),
         sentence: z.string(),

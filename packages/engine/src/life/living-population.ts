@@ -57,7 +57,7 @@ export interface PopulationDay {
   respiredCarbon: number;
   excretedNitrogen: number;
   excretedPhosphorus: number;
-  /** Assimilation at ample food, and how much of it the water took the appetite for, by cause [mol C]. */
+  /** Assimilation at ample food, and how much the water kept them from eating of it and making into eggs, by cause [mol C]. */
   ampleCarbon: number;
   readonly slowed: Float64Array;
   /** Carbon of bodies and eggs that died and lie about, that others ate, and that left the glass [mol]. */

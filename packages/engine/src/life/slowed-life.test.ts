@@ -62,6 +62,21 @@ describe('animals in water that slows them', () => {
     });
   });
 
+  it('lay fewer eggs alone where a poison harms these sooner, and no element is lost', () => {
+    const tank = tankOf({ traits: { ...SLOWED, eggSensitivity: 4 } });
+    tank.serve('attachedAlgae', AMPLE);
+    const before = tank.total('carbon');
+    let [laid, slowed] = [0, 0];
+    for (let day = 0; day < 60; day += 1) {
+      tank.pass({ ...GOOD_WATER, nitrate: 12 });
+      laid += tank.life.day(0).laid;
+      slowed += tank.life.day(0).slowed[SLOWING_CAUSES.indexOf('nitrate')]!;
+    }
+    expect(laid).toBeLessThan(0.75 * lived({}, 60).laid);
+    expect(slowed).toBeGreaterThan(0);
+    expect(Math.abs(tank.total('carbon') / before - 1)).toBeLessThan(1e-12);
+  });
+
   it('lay none and starve where the water takes all appetite', () => {
     const choked = lived({ oxygen: 0.4 }, 60);
     expect(choked.laid).toBeLessThan(0.2 * lived({}, 60).laid);

@@ -132,6 +132,26 @@ describe('setSlowing', () => {
   });
 });
 
+describe('eggs', () => {
+  it('are lost with growth, and no more, where nothing else is told', () => {
+    expect(slowedIn({ nitrate: 60 }).eggsKept).toBe(1);
+  });
+  it('are lost at lower doses where they are: a fifth of the young at half the dose', () => {
+    const population = {
+      slowing: unslowed('snails'),
+      traits: { ...TRAITS, eggSensitivity: 2 },
+      burdens: [0, 0, 0].map((level) => ({ level })),
+      inWater: 1,
+    };
+    setSlowing(population, { ...GOOD_WATER, nitrate: 15 });
+    const { kept, eggsKept, eggsLost } = population.slowing;
+    expect(kept ** 3 * eggsKept).toBeCloseTo(0.8, 12);
+    expect(eggsLost[3]).toBeCloseTo(1 - eggsKept, 12);
+    setSlowing(population, GOOD_WATER);
+    expect(population.slowing.eggsKept).toBe(1);
+  });
+});
+
 describe('satiety', () => {
   it('is that of what is left to them: no hunger for want of appetite', () => {
     const slowing = unslowed('crustaceans');

@@ -33,6 +33,8 @@ export function partLost(times: number): number {
 const PH_RANGE = [6.5, 9] as const;
 /** Warmth below which the tolerance of invertebrates rises no further [degC]. */
 const COLD = 7;
+/** The same for young, where they are lost at a twentieth of the dose [1]. */
+const EARLIEST = STARTS / 20;
 /** Most that pH 9 and 35 °C make of total ammonia [1]; spares the equation where there is next to none. */
 const MOST_ACTING = 35;
 
@@ -60,6 +62,9 @@ export interface Slowing {
   kept: number;
   /** Parts lost, by cause in the order of SLOWING_CAUSES [0..1]; with `kept` they sum to 1. */
   readonly lost: Float64Array;
+  /** Part of the eggs that their food allows which is left to them [0..1], and how causes share what is not [0..1]. */
+  eggsKept: number;
+  readonly eggsLost: Float64Array;
   readonly isInvertebrate: boolean;
 }
 
@@ -68,6 +73,8 @@ export function unslowed(preyKind: PreyKind | undefined): Slowing {
   return {
     kept: 1,
     lost: new Float64Array(SLOWING_CAUSES.length),
+    eggsKept: 1,
+    eggsLost: new Float64Array(SLOWING_CAUSES.length),
     isInvertebrate: !VERTEBRATES.has(preyKind),
   };
 }
@@ -92,21 +99,33 @@ function leftByPoison(times: number): number {
   return lost === 0 ? 1 : cbrt(1 - lost);
 }
 
+/**
+ * Part of the eggs that a poison leaves of those the food allows [1], 0 to 1, where young are lost at lower doses than
+ * growth: what is left of the young at the dose over what is left of them by less food alone.
+ *   (1 - lost(s x))/(1 - lost(x))
+ * @source derived from `partLost`
+ */
+function eggsLeft(times: number, sensitivity: number): number {
+  const byFood = 1 - partLost(times);
+  return byFood > 0 ? (1 - partLost(sensitivity * times)) / byFood : 0;
+}
+
 /** Total ammonia as it acts at pH 7 and 20 °C, over that which takes a fifth [1]. */
 function ammoniaTimes(water: WaterConditions, least: number, isInvertebrate: boolean): number {
   const total = water.totalAmmonia ?? 0;
-  if (total * MOST_ACTING < STARTS * least) return 0;
+  if (total * MOST_ACTING < EARLIEST * least) return 0;
   return (total * actingAmmonia(water.pH, water.temperature, isInvertebrate)) / least;
 }
 
 /** Want of oxygen where there is none [L/mg]. */
 const ENDLESS = 1e9;
 
-/** Part of appetite left by each cause in water of its own, in the order of SLOWING_CAUSES. */
+/** By cause in water of its own, in the order of SLOWING_CAUSES: dose over that which takes a fifth, and what is left. */
+const times = new Float64Array(SLOWING_CAUSES.length);
 const left = new Float64Array(SLOWING_CAUSES.length);
 
 /**
- * Sets what today's water leaves of the appetite of the coming day, and which cause took how much.
+ * Sets what today's water leaves of the appetite and the eggs of the coming day, and which cause took how much.
  *   kept = 1 - w (1 - product of what each cause leaves); causes share what is lost by their logarithms
  * Oxygen is the mean of the day: fish that had too little for a part of it grew as well (carlson-1980). Nitrite and
  * copper act through what is in the body by now.
@@ -116,30 +135,35 @@ const left = new Float64Array(SLOWING_CAUSES.length);
 export function setSlowing(population: SlowedPopulation, water: WaterConditions): void {
   const { slowing, traits, burdens, inWater } = population;
   const { oxygenMean = water.oxygen, nitrate = 0 } = water;
-  left[0] = 1 - partLost(oxygenMean > 0 ? traits.oxygenSlowing / oxygenMean : ENDLESS * traits.oxygenSlowing);
-  left[1] = leftByPoison(ammoniaTimes(water, traits.ammoniaSlowing, slowing.isInvertebrate));
-  left[2] = leftByPoison(burdens[1]!.level / traits.nitriteSlowing);
-  left[3] = leftByPoison(nitrate / traits.nitrateSlowing);
-  left[4] = leftByPoison(burdens[2]!.level / traits.copperSlowing);
-  share(slowing, inWater);
+  times[0] = oxygenMean > 0 ? traits.oxygenSlowing / oxygenMean : ENDLESS * traits.oxygenSlowing;
+  times[1] = ammoniaTimes(water, traits.ammoniaSlowing, slowing.isInvertebrate);
+  times[2] = burdens[1]!.level / traits.nitriteSlowing;
+  times[3] = nitrate / traits.nitrateSlowing;
+  times[4] = burdens[2]!.level / traits.copperSlowing;
+  left[0] = 1 - partLost(times[0]);
+  for (let k = 1; k < left.length; k += 1) left[k] = leftByPoison(times[k]!);
+  slowing.kept = 1 - share(slowing.lost, inWater);
+  if (traits.eggSensitivity === 1) return;
+  left[0] = 1;
+  for (let k = 1; k < left.length; k += 1) left[k] = eggsLeft(times[k]!, traits.eggSensitivity);
+  slowing.eggsKept = 1 - share(slowing.eggsLost, inWater);
 }
 
 /** Stands for the logarithm of nothing, so that a cause that leaves nothing is blamed for nearly all. */
 const NOTHING_LEFT = 1e-12;
 
-/** Splits what is lost among the causes. */
-function share(slowing: Slowing, inWater: number): void {
+/** Writes what each cause takes [0..1] where it leaves `left` of the part w that meets the water; returns their sum. */
+function share(lost: Float64Array, inWater: number): number {
   let kept = 1;
   for (let k = 0; k < left.length; k += 1) kept *= left[k]!;
-  if (kept === 1 && slowing.kept === 1) return;
-  const lost = inWater * (1 - kept);
-  slowing.kept = 1 - lost;
-  slowing.lost.fill(0);
-  if (!(lost > 0)) return;
+  const whole = inWater * (1 - kept);
+  lost.fill(0);
+  if (!(whole > 0)) return 0;
   let all = 0;
   for (let k = 0; k < left.length; k += 1) all -= log(Math.max(NOTHING_LEFT, left[k]!));
   for (let k = 0; k < left.length; k += 1)
-    slowing.lost[k] = (-lost * log(Math.max(NOTHING_LEFT, left[k]!))) / all;
+    lost[k] = (-whole * log(Math.max(NOTHING_LEFT, left[k]!))) / all;
+  return whole;
 }
 
 /** Assimilation over what the water leaves them appetite for [1], 0 to 1: how sated they are. @source derived */

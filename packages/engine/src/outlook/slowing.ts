@@ -1,7 +1,7 @@
 import { SLOWING_CAUSES, type SlowingCause } from '../life/sublethal.ts';
 import { AMPLE_ENTRY, BLOCK_DAYS, type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
 
-/** What slowed a population over some blocks of a book: its ample food, and what each cause took of it [mol C]. */
+/** What slowed a population over some blocks of a book: its ample food, and what each cause took of that and of eggs [mol C]. */
 export interface Slowed {
   ample: number;
   readonly taken: Float64Array;
@@ -20,7 +20,7 @@ export function addSlowed(into: Slowed, row: Float64Array, shape: BookShape, pop
     into.taken[cause] = into.taken[cause]! + row[at + 1 + cause]!;
 }
 
-/** Part of its appetite that a cause took over a stretch [0..1]. */
+/** What a cause took of food and eggs over a stretch, over its ample food [1]. */
 export interface SlowingShare {
   readonly cause: SlowingCause;
   readonly share: number;
@@ -105,7 +105,7 @@ export function slowedWords({ cause, share }: SlowingShare): string {
 /** One or two sentences for people about a cause that slowed a population. `derived`. */
 export function slowingSentence(name: string, spell: SlowingSpell): string {
   const { share, most, fromDay, toDay } = spell;
-  const run = `${name} ${slowedWords({ ...spell, share: Math.max(share, most / 2) })}: over the run the water takes ${percent(share)} of their appetite`;
+  const run = `${name} ${slowedWords({ ...spell, share: Math.max(share, most / 2) })}: over the run that costs them ${percent(share)} of what they could eat and lay`;
   return most > 1.25 * share
     ? `${run}, most from day ${fromDay} to ${toDay} (up to ${percent(most)}).`
     : `${run}.`;
