@@ -1,5 +1,6 @@
 import { ENTRY_SCHEMAS } from '@shoreglass/library';
 import { z } from 'zod';
+import { countsDocumentSchema } from './counts/counts-document.ts';
 import { enclosureSchema } from './enclosure/schema/enclosure.ts';
 import { aheadDocumentSchema } from './outlook/ahead-document.ts';
 import { lifeDocumentSchema } from './outlook/life-document.ts';
@@ -28,6 +29,7 @@ export function jsonSchemas(): Readonly<Record<string, string>> {
     'ahead.schema.json': schemaText(aheadDocumentSchema, 'Outlook document', 'output'),
     'life.schema.json': schemaText(lifeDocumentSchema, 'Life document', 'output'),
     'life-table.schema.json': schemaText(lifeTableSchema, 'Life table', 'output'),
+    'counts.schema.json': schemaText(countsDocumentSchema, 'Counts document', 'output', 'ref'),
     'water.schema.json': schemaText(waterDocumentSchema, 'Water document', 'output'),
     'shape.schema.json': schemaText(shapeDocumentSchema, 'Shape document', 'output'),
     'recipes.schema.json': schemaText(recipesDocumentSchema, 'Recipes document', 'output'),

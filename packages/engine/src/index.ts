@@ -36,6 +36,18 @@ export type { PlantOutlook } from './community/plant-outlook.ts';
 export * from './community/projection-matrix.ts';
 export type { RearedSpecies } from './community/rearing-alone.ts';
 export * from './community/what-if-added.ts';
+export * from './counting/beside-computed.ts';
+export * from './counting/beside-species.ts';
+export type { Count, Estimate } from './counting/count.ts';
+export type {
+  CountFindings,
+  CountQuestion,
+  CountSentence,
+  CountSeries,
+  CountsReport,
+  CountTopic,
+} from './counting/count-findings.ts';
+export { countsReport } from './counting/counts-report.ts';
 export * from './cycle/carbonate-surface.ts';
 export * from './cycle/edible-part.ts';
 export * from './cycle/fall-aeration.ts';

@@ -72,12 +72,13 @@ export function besideComputed(counts: readonly Count[], computed: ComputedNumbe
   const below = beside.filter(({ counted, low }) => counted < low).length;
   const above = beside.filter(({ counted, high }) => counted > high).length;
   const within = beside.length - below - above;
+  const outside = counts.length - beside.length;
   return {
     counts: beside,
     below,
     within,
     above,
-    outside: counts.length - beside.length,
-    sentence: sentenceOf(beside, within, above),
+    outside,
+    sentence: `${sentenceOf(beside, within, above)}${beside.length > 0 && outside > 0 ? ` ${outside} more ${outside === 1 ? 'lies' : 'lie'} on days that the run does not hold.` : ''}`,
   };
 }

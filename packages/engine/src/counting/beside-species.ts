@@ -13,6 +13,9 @@ export interface BesideSpecies {
   readonly sentences: readonly string[];
 }
 
+/** How many times as fast as by itself counts may grow before animals added, or more of them showing, is the likelier. */
+const FASTER = 1.5;
+
 /** Loss of grown animals by a life table: one over their mean remaining life [1/d]. */
 function lossOf({ rows, firstYoung }: LifeTable): number | undefined {
   if (firstYoung === undefined) return undefined;
@@ -24,7 +27,10 @@ function lossOf({ rows, firstYoung }: LifeTable): number | undefined {
 function overshootOfCounts({ limit }: CountFindings, table: LifeTable): Overshoot | undefined {
   const { firstYoung: maturity } = table;
   const loss = lossOf(table);
+  const alone = table.renewal?.growthRate ?? 0;
   if (!limit?.shown || maturity === undefined || !(maturity > 0) || loss === undefined) return undefined;
+  // Counts that grow faster than the species can tell of something else than its births.
+  if (limit.rate.value > FASTER * alone) return undefined;
   return overshootOf({ rate: limit.rate.value, limit: limit.limit.value, loss, maturity });
 }
 
@@ -32,19 +38,19 @@ function paceText(rate: number, alone: number, temperature: number): string {
   const best = `with ample food at ${Number(temperature.toFixed(1))} °C numbers would grow by ${changeText(alone)} a day, double in ${daysText(log(2) / alone)}`;
   if (rate <= 0) return `By itself ${best}: something here holds them down or takes them.`;
   const share = rate / alone;
-  if (share > 1.5)
+  if (share > FASTER)
     return `By itself ${best}, slower than counted: were animals added, or do more of them show than at first?`;
   if (share > 0.7) return `By itself ${best}: those counted grow about as fast as they can.`;
   return `By itself ${best}; those counted grow at ${Math.round(100 * share)} % of that: food, room, warmth or who eats them holds them back.`;
 }
 
 function overshootText({ most, fewest, swings }: Overshoot, limit: number, firstYoung: number): string {
-  const delay = `Young breed after ${daysText(firstYoung)}. With that delay and the rate of these counts`;
+  const delay = `Young breed after ${daysText(firstYoung)}. If crowding holds back newborns only, those born before it was crowded still grow up`;
   if (swings)
-    return `${delay} numbers would not rest at ${animalsText(limit)} but swing between ${animalsText(fewest)} and ${animalsText(most)}.`;
+    return `${delay}, and numbers would not rest at ${animalsText(limit)} but swing between ${animalsText(fewest)} and ${animalsText(most)}.`;
   if (most > 1.1 * limit)
-    return `${delay} numbers would rise to ${animalsText(most)} first and then come back to ${animalsText(limit)}.`;
-  return `${delay} numbers would come to ${animalsText(limit)} without overshooting.`;
+    return `${delay}, and numbers would rise to ${animalsText(most)} before they come back to ${animalsText(limit)}.`;
+  return `${delay}, but numbers would come to ${animalsText(limit)} without overshooting.`;
 }
 
 /**

@@ -74,6 +74,8 @@ export interface CountFindings {
   readonly warmth?: CountWarmth;
   /** The curve drawn through the counts, one point a day or coarser, and its 95 % band. */
   readonly course: readonly (Estimate & { readonly day: number })[];
+  /** The curve on the day of each count; empty where none is drawn. */
+  readonly fitted: readonly Estimate[];
   /** What that curve is. */
   readonly drawn?: 'limit' | 'trend';
 }

@@ -98,6 +98,7 @@ export function countsReport(series: CountSeries, question: CountQuestion): Coun
   const limit = limitOf(logistic, counts);
   const trend = logLinearTrend(counts);
   const shown = limit?.shown ? logistic : undefined;
+  const at = shown?.at ?? trend?.at;
   const figures: CountFindings = {
     counts,
     byEffort,
@@ -110,7 +111,8 @@ export function countsReport(series: CountSeries, question: CountQuestion): Coun
       warmth: warmthOf(series, threshold),
       drawn: shown ? ('limit' as const) : trend ? ('trend' as const) : undefined,
     }),
-    course: courseOf(shown ? counts : used, shown?.at ?? trend?.at),
+    course: courseOf(shown ? counts : used, at),
+    fitted: at ? counts.map(({ day }) => at(day)) : [],
   };
   return {
     ...figures,
