@@ -34,13 +34,14 @@ export function turningSentence(point: {
 }): string {
   const { subject, subjectName, kind, limit, probability, because, slowed, fromStart } = point;
   const slow = slowed ? ` They ${slowedWords(slowed)}.` : '';
+  const before = slowed ? ` Before, they ${slowedWords(slowed, 'before')}.` : '';
   const likely = `likely in ${percent(probability)} of runs.`;
   const name = capital(subjectName);
   switch (kind) {
     case 'first young':
       return `${name} have their first young, ${likely}${slow}`;
     case 'dies out':
-      return `${name} die out, ${likely}${reasons(because)}${slow}`;
+      return `${name} die out, ${likely}${reasons(because)}${before}`;
     default: {
       const edge = limit === undefined ? 'its band' : shown(subject, limit);
       if (fromStart && kind !== 'returns')

@@ -97,15 +97,21 @@ const percent = (part: number): string => `${Math.max(1, Math.round(100 * part))
 /** Part of appetite lost from which growth is slow rather than somewhat slower [1]. @source assumed */
 const SLOW = 0.15;
 
-/** "grow slowly and lay few eggs for want of oxygen", by how much was lost. `derived`. */
-export function slowedWords({ cause, share }: SlowingShare): string {
-  return `${share >= SLOW ? 'grow slowly and lay few eggs' : 'grow somewhat slower and lay fewer eggs'} ${FOR[cause]}`;
+/** "grow slowly and lay few eggs for want of oxygen", or what they did, by how much was lost. `derived`. */
+export function slowedWords({ cause, share }: SlowingShare, tense: 'now' | 'before' = 'now'): string {
+  const [grow, lay] = tense === 'now' ? ['grow', 'lay'] : ['grew', 'laid'];
+  const how =
+    share >= SLOW ? `${grow} slowly and ${lay} few eggs` : `${grow} somewhat slower and ${lay} fewer eggs`;
+  return `${how} ${FOR[cause]}`;
 }
 
-/** One or two sentences for people about a cause that slowed a population. `derived`. */
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A sentence for people about a cause that slowed a population. `derived`. */
 export function slowingSentence(name: string, spell: SlowingSpell): string {
   const { share, most, fromDay, toDay } = spell;
-  const run = `${name} ${slowedWords({ ...spell, share: Math.max(share, most / 2) })}: over the run that costs them ${percent(share)} of what they could eat and lay`;
+  const words = slowedWords({ ...spell, share: Math.max(share, most / 2) });
+  const run = `${capital(name)} ${words}: over the run that costs them ${percent(share)} of what they could eat and lay`;
   return most > 1.25 * share
     ? `${run}, most from day ${fromDay} to ${toDay} (up to ${percent(most)}).`
     : `${run}.`;
