@@ -4,6 +4,7 @@ export * from './budget/budget-plot.ts';
 export * from './budget/gathered.ts';
 export { type TermLook, termLooks } from './budget/term-look.ts';
 export * from './budget/term-swatch.ts';
+export * from './counts/counts-chart.ts';
 export * from './day/day-state.ts';
 export * from './fan/fan-chart.ts';
 export * from './food-web/flow-amount.ts';
