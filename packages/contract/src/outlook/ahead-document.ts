@@ -60,6 +60,9 @@ export const turningPoint = z
       .array(z.strictObject({ term: z.string(), share }))
       .readonly()
       .describe('Largest terms of the budget behind it over the 30 days before.'),
+    slowed: z
+      .exactOptional(z.string())
+      .describe('What slowed the animals it is about in those days, as a sentence.'),
     sentence: z.string(),
   })
   .describe('A quantity leaving or entering its band, or an event such as first young.');

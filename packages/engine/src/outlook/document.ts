@@ -60,7 +60,9 @@ export interface TurningPoint {
   };
   /** Largest terms of the budget behind it over the 30 days before, share of what pushes that way [0..1]. */
   readonly because: readonly { readonly term: string; readonly share: number }[];
-  /** The same in one sentence for people. */
+  /** What slowed the animals it is about in those days, as a sentence; left out where nothing did much. */
+  readonly slowed?: string;
+  /** All of it in sentences for people. */
   readonly sentence: string;
 }
 

@@ -1,6 +1,5 @@
 import { type SeriesId, seriesSpec } from '../run/series.ts';
 import type { TurningPointKind } from './document.ts';
-import { type SlowingShare, slowedWords } from './slowing.ts';
 
 /** A number as a keeper reads it: the series' digits, no trailing noise, and its unit. `derived`. */
 export function shown(id: SeriesId, value: number): string {
@@ -28,20 +27,19 @@ export function turningSentence(point: {
   readonly probability: number;
   readonly because: readonly { readonly term: string; readonly share: number }[];
   /** What slowed the animals it is about. */
-  readonly slowed?: SlowingShare;
+  readonly slowed?: string;
   /** It is so on the first day, before anything has happened. */
   readonly fromStart?: boolean;
 }): string {
   const { subject, subjectName, kind, limit, probability, because, slowed, fromStart } = point;
-  const slow = slowed ? ` They ${slowedWords(slowed)}.` : '';
-  const before = slowed ? ` Before, they ${slowedWords(slowed, 'before')}.` : '';
+  const slow = slowed === undefined ? '' : ` ${slowed}`;
   const likely = `likely in ${percent(probability)} of runs.`;
   const name = capital(subjectName);
   switch (kind) {
     case 'first young':
       return `${name} have their first young, ${likely}${slow}`;
     case 'dies out':
-      return `${name} die out, ${likely}${reasons(because)}${before}`;
+      return `${name} die out, ${likely}${reasons(because)}${slow}`;
     default: {
       const edge = limit === undefined ? 'its band' : shown(subject, limit);
       if (fromStart && kind !== 'returns')

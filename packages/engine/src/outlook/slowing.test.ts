@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { SLOWING_CAUSES } from '../life/sublethal.ts';
 import { AMPLE_ENTRY, bookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
 import { turningSentence } from './sentences.ts';
-import { addSlowed, nothingSlowed, slowingSentence, slowingSpells, worstSlowing } from './slowing.ts';
+import {
+  addSlowed,
+  nothingSlowed,
+  slowedSentence,
+  slowingSentence,
+  slowingSpells,
+  worstSlowing,
+} from './slowing.ts';
 
 const shape = bookShape(3, 5, 2);
 const OXYGEN = SLOWING_CAUSES.indexOf('lack of oxygen');
@@ -75,12 +82,14 @@ describe('sentences', () => {
       subjectName: 'Mexican scuds',
       probability: 0.5,
       because: [{ term: 'starvation', share: 1 }],
-      slowed: { cause: 'ammonia', share: 0.3 },
     } as const;
-    expect(turningSentence({ ...point, kind: 'dies out' })).toBe(
+    const slowed = { cause: 'ammonia', share: 0.3 } as const;
+    expect(turningSentence({ ...point, kind: 'dies out', slowed: slowedSentence(slowed, true) })).toBe(
       'Mexican scuds die out, likely in 50 % of runs. Pushed by starvation 100 %. Before, they grew slowly and laid few eggs because of ammonia.',
     );
-    expect(turningSentence({ ...point, because: [], kind: 'first young' })).toBe(
+    expect(
+      turningSentence({ ...point, because: [], kind: 'first young', slowed: slowedSentence(slowed, false) }),
+    ).toBe(
       'Mexican scuds have their first young, likely in 50 % of runs. They grow slowly and lay few eggs because of ammonia.',
     );
   });

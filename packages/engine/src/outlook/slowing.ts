@@ -83,7 +83,7 @@ function spellOf(shares: readonly number[], days: number): Pick<SlowingSpell, 'm
   return { most, fromDay: first * BLOCK_DAYS, toDay: Math.min(days, (last + 1) * BLOCK_DAYS) - 1 };
 }
 
-/** The causes as they stand in "slowed by …" and "for …" sentences. */
+/** The causes as they stand behind what they do. */
 const FOR: Readonly<Record<SlowingCause, string>> = {
   'lack of oxygen': 'for want of oxygen',
   ammonia: 'because of ammonia',
@@ -98,11 +98,16 @@ const percent = (part: number): string => `${Math.max(1, Math.round(100 * part))
 const SLOW = 0.15;
 
 /** "grow slowly and lay few eggs for want of oxygen", or what they did, by how much was lost. `derived`. */
-export function slowedWords({ cause, share }: SlowingShare, tense: 'now' | 'before' = 'now'): string {
+function slowedWords({ cause, share }: SlowingShare, tense: 'now' | 'before' = 'now'): string {
   const [grow, lay] = tense === 'now' ? ['grow', 'lay'] : ['grew', 'laid'];
   const how =
     share >= SLOW ? `${grow} slowly and ${lay} few eggs` : `${grow} somewhat slower and ${lay} fewer eggs`;
   return `${how} ${FOR[cause]}`;
+}
+
+/** The same as a sentence beside what happens to a population: of those that die out, what was before. `derived`. */
+export function slowedSentence(slowed: SlowingShare, diesOut: boolean): string {
+  return diesOut ? `Before, they ${slowedWords(slowed, 'before')}.` : `They ${slowedWords(slowed)}.`;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -18,7 +18,7 @@ import type { TurningPoint, TurningPointKind } from './document.ts';
 import type { Ensemble } from './ensemble.ts';
 import type { PreparedOutlook } from './prepare.ts';
 import { turningSentence } from './sentences.ts';
-import { nothingSlowed, type SlowingShare, worstSlowing } from './slowing.ts';
+import { nothingSlowed, slowedSentence, worstSlowing } from './slowing.ts';
 import { subjectOf } from './subject.ts';
 
 /** An event that may happen once in a member: its day there, or -1. */
@@ -304,16 +304,17 @@ function sharesBehind(
 /** Part of its appetite that a population loses to the water from which that is told with what happens to it. @source assumed */
 const TOLD_SLOWING = 0.1;
 
-/** What slowed the population of an event most in the 30 days before it, where that was much. */
-function slowingBehind(event: Event, ensemble: Ensemble, reader: BookReader): SlowingShare | undefined {
-  if (event.population === undefined) return undefined;
+/** What slowed the population of an event most in the 30 days before it, as a sentence, where that was much. */
+function slowingBehind(event: Event, ensemble: Ensemble, reader: BookReader): { slowed?: string } {
+  if (event.population === undefined) return {};
   const slowed = nothingSlowed();
   for (let member = 0; member < ensemble.count; member += 1) {
     const day = event.days[member]!;
     if (day >= 0) addSlowing(slowed, { ...reader, rows: ensemble.book(member) }, event.population, day);
   }
   const worst = worstSlowing(slowed);
-  return worst && worst.share >= TOLD_SLOWING ? worst : undefined;
+  if (!worst || worst.share < TOLD_SLOWING) return {};
+  return { slowed: slowedSentence(worst, event.kind === 'dies out') };
 }
 
 /** What plants do to their own cover goes by the name of their process; in a reason it is their growth. */
@@ -343,7 +344,7 @@ export function turningPoints(
     // What holds from the first day is the doing of the plan, not of anything that happened since.
     const fromStart = median === 0;
     const because = fromStart ? [] : sharesBehind(event, ensemble, reader);
-    const slowed = fromStart ? undefined : slowingBehind(event, ensemble, reader);
+    const slowed = fromStart ? {} : slowingBehind(event, ensemble, reader);
     points.push({
       id: event.id,
       subject: event.subject,
@@ -356,12 +357,13 @@ export function turningPoints(
       },
       band: { ...event.band, unit: seriesSpec(event.subject).unit, owner: event.owner, source: event.source },
       because,
+      ...slowed,
       sentence: turningSentence({
         ...event,
         subjectName: subjectName(prepared, event.subject),
         probability,
         because,
-        ...(slowed ? { slowed } : {}),
+        ...slowed,
         fromStart,
       }),
     });

@@ -53,7 +53,10 @@ function Turning({ document, point }: { readonly document: AheadDocument; readon
       <div>
         <p>
           <strong>{turningClaim(document, point)}</strong>
-          {owner !== '' && `, ${owner}`}. <span className={styles.why}>{reasonWords(point.because)}</span>
+          {owner !== '' && `, ${owner}`}.{' '}
+          <span className={styles.why}>
+            {[reasonWords(point.because), point.slowed].filter(Boolean).join(' ')}
+          </span>
         </p>
         {document.run.members > 1 && (
           <p className={styles.window}>
