@@ -16,6 +16,7 @@ import {
   type TrialProgress,
 } from '@shoreglass/engine';
 import type { SectionPlan } from '@shoreglass/figures';
+import type { CountsReading, CountsWish } from './worker/counts-orders.ts';
 import { type EngineThread, startThread } from './worker/engine-thread.ts';
 import type { FeedingWish, LifeReading } from './worker/life-orders.ts';
 import type { ChangeOver, Edit, EditedText, Recipes, Shelf } from './worker/messages.ts';
@@ -255,6 +256,11 @@ export function newcomerOf(species: string, zone: string): Promise<Population> {
 /** Animals of the library that could be put in against one of those who live here. */
 export function huntersOf(pest: Pick<Population, 'id' | 'zone'>): Promise<readonly Hunter[]> {
   return readingThread().ask({ do: 'hunters', pest });
+}
+
+/** What typed counts tell, or what is wrong with them. */
+export function readingOfCounts(wish: CountsWish): Promise<CountsReading> {
+  return readingThread().ask({ do: 'counts', wish });
 }
 
 /** How to feed for the adults wanted, by trial runs in a worker of its own; and the way to stop them. */

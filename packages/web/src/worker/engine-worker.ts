@@ -16,6 +16,7 @@ import {
   type TrialRun,
 } from '@shoreglass/engine';
 import { changeOver } from './change-over.ts';
+import { carryOutCounts } from './counts-orders.ts';
 import { carryOutLife } from './life-orders.ts';
 import type { Answer, Order, ReadText, Recipes, Results, WithRooms } from './messages.ts';
 import { layBeside, openText } from './open-text.ts';
@@ -94,6 +95,8 @@ function carryOut(order: Order): Results[keyof Results] {
     case 'hunters':
     case 'feeding':
       return carryOutLife(order);
+    case 'counts':
+      return carryOutCounts(order);
     case 'shape':
     case 'climate':
     case 'cover':

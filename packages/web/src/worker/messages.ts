@@ -24,6 +24,7 @@ import type {
   WaterComposition,
 } from '@shoreglass/engine';
 import type { Rooms } from '../files/rooms.ts';
+import type { CountsOrder, CountsResults } from './counts-orders.ts';
 import type { LifeOrder, LifeResults } from './life-orders.ts';
 import type { ShapeOrder, ShapeResults } from './shape-orders.ts';
 
@@ -42,6 +43,7 @@ export type Order =
   | { readonly do: 'change over'; readonly change: ChangeOver }
   | { readonly do: 'hold'; readonly plan: Plan }
   | { readonly do: 'trial'; readonly order: TrialOrder }
+  | CountsOrder
   | LifeOrder
   | ShapeOrder;
 
@@ -101,7 +103,7 @@ export interface Recipes {
   readonly choices: readonly RecipeChoice[];
 }
 
-export interface Results extends ShapeResults, LifeResults {
+export interface Results extends ShapeResults, LifeResults, CountsResults {
   readonly read: ReadText;
   readonly prepare: undefined;
   readonly expected: AheadDocument;

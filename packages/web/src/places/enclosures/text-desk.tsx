@@ -1,6 +1,7 @@
 import type { EnclosureFile, LocatedFinding } from '@shoreglass/contract';
 import { type FormEvent, useRef, useState } from 'react';
 import { Link } from 'wouter';
+import { checkText } from '../../engine-client.ts';
 import desk from '../sheets/desk.module.css';
 import { rememberDraft } from './draft.ts';
 import { findingLinks } from './finding-links.ts';
@@ -33,30 +34,45 @@ export function TextDesk({ draftId, start, fileId, target, nameAfter = '', onSav
   const [notice, setNotice] = useState<string>();
   const [savedId, setSavedId] = useState(takeJustSaved);
   const area = useRef<HTMLTextAreaElement>(null);
+  const newest = useRef(start);
+  const keeping = useRef(false);
   const checked = useChecked(text, `${draftId}.yaml`);
-  const saving = useSaving({ target, suggested: slugOf(`${nameAfter}${checked.name ?? ''}`) });
+  const offered = (name = '') => slugOf(`${nameAfter}${name}`);
+  const saving = useSaving({ target, suggested: offered(checked.name) });
 
   const write = (next: string) => {
     setText(next);
+    newest.current = next;
     setNotice(undefined);
     saving.startOver();
     setSavedId(undefined);
     rememberDraft(draftId, { text: next, basedOn: target?.basedOn ?? null });
   };
 
-  const keep = async (event: FormEvent) => {
-    event.preventDefault();
+  const keep = async () => {
     setSavedId(undefined);
-    const reason = whyNotYet(checked.findings);
+    // What is shown may have been found before the last keys; what is saved is looked through as it stands.
+    const { name, findings } = await checkText(text, `${draftId}.yaml`).catch(() => checked);
+    const reason = whyNotYet(findings);
     setNotice(reason);
-    const file = reason === undefined ? await saving.keep(text) : undefined;
+    const file = reason === undefined ? await saving.keep(text, offered(name)) : undefined;
     if (!file) return;
-    setSavedId(file.id);
+    const writtenOn = newest.current !== text;
+    if (!writtenOn) setSavedId(file.id);
     onSaved(file);
+    if (writtenOn) rememberDraft(file.id, { text: newest.current, basedOn: file.version });
+  };
+  const submit = async (event: FormEvent) => {
+    event.preventDefault();
+    if (keeping.current) return;
+    keeping.current = true;
+    await keep().finally(() => {
+      keeping.current = false;
+    });
   };
 
   return (
-    <form className={styles.desk} onSubmit={keep} noValidate>
+    <form className={styles.desk} onSubmit={submit} noValidate>
       <div className={styles.tools}>
         <OpenFile onText={write} onTrouble={setNotice} />
         <div className={styles.saving}>

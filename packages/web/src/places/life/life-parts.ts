@@ -6,6 +6,7 @@ export const LIFE_PARTS = [
   { id: 'food', name: 'What the food carries' },
   { id: 'more', name: 'What if I add' },
   { id: 'pest', name: 'Too many of one' },
+  { id: 'counts', name: 'What you counted' },
 ] as const;
 
 export type LifePartId = (typeof LIFE_PARTS)[number]['id'];

@@ -1,5 +1,6 @@
 import type { SheetProps } from '../sheets/sheet-props.ts';
 import { SheetedPlace } from '../sheets/sheeted-place.tsx';
+import { CountsPart } from './counts/counts-part.tsx';
 import { FoodPart } from './food/food-part.tsx';
 import { LIFE_PARTS, type LifePartId, lifePart } from './life-parts.ts';
 import { MorePart } from './more/more-part.tsx';
@@ -32,5 +33,7 @@ function Sheet({ part, ...sheet }: SheetProps & { readonly part: LifePartId }) {
       return <MorePart {...sheet} />;
     case 'pest':
       return <PestPart {...sheet} />;
+    case 'counts':
+      return <CountsPart {...sheet} />;
   }
 }

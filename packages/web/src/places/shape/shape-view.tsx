@@ -1,5 +1,6 @@
 import type { EnclosureFile, Finding } from '@shoreglass/contract';
 import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { useStore } from 'zustand';
 import { useWidth } from '../../drawing/use-width.ts';
 import type { SoundShape } from '../../worker/shape-orders.ts';
@@ -61,9 +62,9 @@ export function ShapeView({ file, desk, shape, findings, settled, onMoved }: Sha
     );
   };
   const type = (handle: Handle) => {
-    select(handle);
-    // The field belongs to the new selection; it is there after this drawing.
-    requestAnimationFrame(() => firstField.current?.focus());
+    // The field belongs to the new selection; it is drawn and focused at once, so that a key typed next goes into it.
+    flushSync(() => select(handle));
+    firstField.current?.focus();
   };
   const openCover = useCallback(
     (open: number) =>

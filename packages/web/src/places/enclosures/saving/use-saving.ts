@@ -19,8 +19,8 @@ export interface Saving {
   readonly trouble: string | undefined;
   /** The text is another now: what stood in the way is old. */
   startOver(): void;
-  /** Saves a text; tells the file, or nothing where it could not be done. */
-  keep(text: string): Promise<EnclosureFile | undefined>;
+  /** Saves a text, offering it another name than so far if one is given; tells the file, or nothing where it could not be done. */
+  keep(text: string, offered?: string): Promise<EnclosureFile | undefined>;
 }
 
 /** Saving a text over its own file, or under a name; a file that was changed elsewhere is never written over. */
@@ -30,14 +30,15 @@ export function useSaving({ target, suggested }: SavingOptions): Saving {
   const [mustRename, setMustRename] = useState(false);
   const save = useSaveEnclosure();
   const named = target === undefined || mustRename;
-  const id = named ? (typedName ?? suggested) : target.id;
+  const idBy = (offered: string) => (named ? (typedName ?? offered) : target.id);
   return {
     busy: save.isPending,
-    name: named ? id : undefined,
+    name: named ? idBy(suggested) : undefined,
     rename,
     trouble,
     startOver: () => setTrouble(undefined),
-    keep: async (text) => {
+    keep: async (text, offered = suggested) => {
+      const id = idBy(offered);
       setTrouble(undefined);
       if (!isEnclosureId(id)) {
         setTrouble('it needs a name first, of a-z, 0-9 and single hyphens, such as alder-corner.');

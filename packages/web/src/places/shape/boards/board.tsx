@@ -50,7 +50,7 @@ interface Held {
 export function Board(props: BoardProps) {
   const { name, scene, map, marks, selected, unit } = props;
   const surface = useRef<HTMLFieldSetElement>(null);
-  const [held, setHeld] = useState<Held>();
+  const [held, hold, inHand] = useHeld();
   const focusOn = useKeptFocus(surface, marks, selected);
   const x = (metres: number) => map.left + metres * map.pixelsPerMetre;
   const y = (metres: number) => map.bottom - metres * map.pixelsPerMetre;
@@ -72,7 +72,7 @@ export function Board(props: BoardProps) {
     surface.current?.setPointerCapture(event.pointerId);
     props.onSelect(nearest.handle);
     const [px, py] = pixelOf(event);
-    setHeld({
+    hold({
       handle: nearest.handle,
       offset: [px - x(nearest.across), py - y(nearest.up)],
       moved: false,
@@ -96,6 +96,7 @@ export function Board(props: BoardProps) {
   };
 
   const drag = (event: PointerEvent<HTMLFieldSetElement>) => {
+    const held = inHand();
     if (!held || !event.currentTarget.hasPointerCapture(event.pointerId)) return;
     const [px, py] = pixelOf(event);
     const wanted: readonly [Axis, number][] = [
@@ -104,14 +105,17 @@ export function Board(props: BoardProps) {
     ];
     const found = wanted
       .filter(([axis]) => held.handle.measures.some(({ drag: along }) => along?.axis === axis))
-      .map(([axis, position]) => ({ axis, ...snappedOn(axis, position, event.altKey || !props.snap) }));
+      .map(([axis, position]) => ({
+        axis,
+        ...snappedOn(held.handle, axis, position, event.altKey || !props.snap),
+      }));
     const place = Object.fromEntries(found.map(({ axis, at }) => [axis, at])) as Place;
     const guides = found.flatMap(({ axis, on }) => (on ? [{ axis, ...on }] : []));
-    setHeld({ ...held, moved: true, place, guides });
+    hold({ ...held, moved: true, place, guides });
     props.onDrag(held.handle, place);
   };
 
-  const snappedOn = (axis: Axis, position: number, free: boolean): Snapped => {
+  const snappedOn = (handle: Handle, axis: Axis, position: number, free: boolean): Snapped => {
     const room = (map.right - map.left) / map.pixelsPerMetre;
     const high = (map.bottom - map.top) / map.pixelsPerMetre;
     const { coarse, fine } = STEPS[unit];
@@ -119,19 +123,20 @@ export function Board(props: BoardProps) {
       step: coarse / 2,
       fine,
       reach: Math.min(ATTRACTION / map.pixelsPerMetre, coarse),
-      neighbours: held ? neighboursOf(props.handles, held.handle, axis, axis === 'x' ? room : high) : [],
+      neighbours: neighboursOf(props.handles, handle, axis, axis === 'x' ? room : high),
       free,
     });
   };
 
-  const drop = (place: Place | undefined) => {
+  const letGo = (takeOver: boolean) => {
+    const held = inHand();
     if (!held) return;
-    setHeld(undefined);
-    if (held.moved) props.onDrop(held.handle, place);
+    hold(undefined);
+    if (held.moved) props.onDrop(held.handle, takeOver ? held.place : undefined);
   };
 
   const press = (event: KeyboardEvent, handle: Handle) => {
-    if (event.key === 'Escape' && held) return drop(undefined);
+    if (event.key === 'Escape' && inHand()) return letGo(false);
     if (event.key === 'Enter') {
       event.preventDefault();
       return props.onType(handle);
@@ -152,8 +157,8 @@ export function Board(props: BoardProps) {
       className={styles.board}
       data-held={held !== undefined}
       onPointerMove={drag}
-      onPointerUp={() => drop(held?.place)}
-      onPointerCancel={() => drop(undefined)}
+      onPointerUp={() => letGo(true)}
+      onPointerCancel={() => letGo(false)}
     >
       <SceneView scene={scene} />
       {held?.guides.map(({ axis, at, name: neighbour }) => (
@@ -189,6 +194,21 @@ export function Board(props: BoardProps) {
       {selected && <Tag mark={marks.find(({ handle }) => handle.id === selected.id)} map={map} unit={unit} />}
     </fieldset>
   );
+}
+
+/** What is held: as last drawn, the way to change it, and as it is now. A hand may let go before its last move is drawn. */
+function useHeld(): [
+  drawn: Held | undefined,
+  hold: (next: Held | undefined) => void,
+  now: () => Held | undefined,
+] {
+  const now = useRef<Held>(undefined);
+  const [drawn, draw] = useState<Held>();
+  const hold = (next: Held | undefined) => {
+    now.current = next;
+    draw(next);
+  };
+  return [drawn, hold, () => now.current];
 }
 
 /** Two marks that come to lie on one height become one: the focus goes on with what the selected one has become. */

@@ -21,7 +21,7 @@ export const SolidPanel = memo(function SolidPanel({ shape }: { readonly shape: 
   const [host, width] = useWidth<HTMLDivElement>();
   const view = useView((state) => state.view);
   const [direction, setDirection] = useState<Direction>(START);
-  const turnTo = useTurning(direction, setDirection);
+  const [turnBy, halt] = useTurning(direction, setDirection);
   const dragged = useRef<{ x: number; y: number; from: Direction }>(undefined);
   const { plan } = shape;
   const { field } = shape.sheet.geometry;
@@ -33,6 +33,7 @@ export const SolidPanel = memo(function SolidPanel({ shape }: { readonly shape: 
 
   const take = (event: PointerEvent<HTMLDivElement>) => {
     if (event.button !== 0) return;
+    halt();
     event.currentTarget.setPointerCapture(event.pointerId);
     dragged.current = { x: event.clientX, y: event.clientY, from: direction };
   };
@@ -51,6 +52,7 @@ export const SolidPanel = memo(function SolidPanel({ shape }: { readonly shape: 
     const step = KEYS[event.key];
     if (!step) return;
     event.preventDefault();
+    halt();
     setDirection(({ turn, tilt }) => ({ turn: around(turn + step.turn), tilt: within(tilt + step.tilt) }));
   };
 
@@ -76,16 +78,16 @@ export const SolidPanel = memo(function SolidPanel({ shape }: { readonly shape: 
         {scene && <SceneView scene={scene} />}
       </div>
       <div className={styles.ways}>
-        <button type="button" onClick={() => turnTo({ turn: turn - 45, tilt })}>
+        <button type="button" onClick={() => turnBy({ turn: -45, tilt: 0 })}>
           Turn left
         </button>
-        <button type="button" onClick={() => turnTo({ turn: turn + 45, tilt })}>
+        <button type="button" onClick={() => turnBy({ turn: 45, tilt: 0 })}>
           Turn right
         </button>
-        <button type="button" onClick={() => turnTo({ turn, tilt: within(tilt + 20) })}>
+        <button type="button" onClick={() => turnBy({ turn: 0, tilt: 20 })}>
           Higher
         </button>
-        <button type="button" onClick={() => turnTo({ turn, tilt: within(tilt - 20) })}>
+        <button type="button" onClick={() => turnBy({ turn: 0, tilt: -20 })}>
           Lower
         </button>
       </div>
@@ -105,14 +107,25 @@ const KEYS: Readonly<Record<string, Direction>> = {
 const around = (turn: number) => ((turn % 360) + 360) % 360;
 const within = (tilt: number) => Math.min(TILT.high, Math.max(TILT.low, tilt));
 
-/** Turns there in a third of a second; at once where the device asks for no motion. */
+/**
+ * Turns by so much in a third of a second; at once where the device asks for no motion. Asked again on the way, it goes
+ * on from where it was bound for; the second of the pair ends it where it is.
+ */
 function useTurning(now: Direction, set: (direction: Direction) => void) {
   const frame = useRef(0);
-  useEffect(() => () => cancelAnimationFrame(frame.current), []);
-  return (to: Direction) => {
+  const goal = useRef<Direction>(undefined);
+  const halt = () => {
     cancelAnimationFrame(frame.current);
+    goal.current = undefined;
+  };
+  useEffect(() => () => cancelAnimationFrame(frame.current), []);
+  const turnBy = (by: Direction) => {
+    const from = goal.current ?? now;
+    const to = { turn: from.turn + by.turn, tilt: within(from.tilt + by.tilt) };
+    halt();
     const rest = { turn: around(to.turn), tilt: to.tilt };
     if (matchMedia('(prefers-reduced-motion: reduce)').matches) return set(rest);
+    goal.current = to;
     const start = performance.now();
     const move = (time: number) => {
       const share = Math.min(1, Math.max(0, (time - start) / TURNING_MILLISECONDS));
@@ -122,7 +135,9 @@ function useTurning(now: Direction, set: (direction: Direction) => void) {
         tilt: now.tilt + (to.tilt - now.tilt) * ease,
       });
       if (share < 1) frame.current = requestAnimationFrame(move);
+      else goal.current = undefined;
     };
     frame.current = requestAnimationFrame(move);
   };
+  return [turnBy, halt] as const;
 }

@@ -1,7 +1,6 @@
 import type { EnclosureFile } from '@shoreglass/contract';
 import { Link } from 'wouter';
-import { useFileHistories } from '../../../files/file-histories.ts';
-import { historyOf, standingAt } from '../../../files/history.ts';
+import { useFileHistories, useHistoryFor } from '../../../files/file-histories.ts';
 import desk from '../desk.module.css';
 import styles from './change-note.module.css';
 import { useFileChange } from './use-file-change.ts';
@@ -9,9 +8,8 @@ import { useFileChange } from './use-file-change.ts';
 /** What was last done to the file, in whatever place, and the way back and on again. */
 export function ChangeNote({ file }: { readonly file: EnclosureFile }) {
   const told = useFileHistories((state) => (state.told?.id === file.id ? state.told.words : undefined));
-  const kept = useFileHistories((state) => state.byId[file.id]);
   const { undo, redo, busy, trouble } = useFileChange(file);
-  const { past, future } = standingAt(kept ?? historyOf(file.text), file.text);
+  const { past, future } = useHistoryFor(file);
   const [last, next] = [past.at(-1), future[0]];
   const shown = last !== undefined || next !== undefined;
   return (

@@ -48,7 +48,9 @@ export function startInquiry<Answer>(
         else put(key, { ...ENDED, failure: event.message });
       });
     })
-    .catch((error: Error) => put(key, { ...ENDED, failure: error.message }));
+    .catch((error: Error) => {
+      if (!stopped) put(key, { ...ENDED, failure: error.message });
+    });
 }
 
 const ENDED = { done: 0, expected: 0, running: false } as const;

@@ -13,13 +13,16 @@ interface ChangingOverProps {
   readonly recipe: Recipe;
   readonly pools: readonly PoolNow[];
   readonly stays: Stays | undefined;
+  readonly open: boolean;
+  /** Opens or closes it. */
+  readonly onFold: () => void;
 }
 
 /** Shares of the pool one may replace in all. */
 const SHARES = [0.1, 0.2, 0.3, 0.5, 0.75, 0.9] as const;
 
 /** Replacing part of the water in the enclosure by this one, in steps that those who live there bear. */
-export function ChangingOver({ plan, recipe, pools, stays }: ChangingOverProps) {
+export function ChangingOver({ plan, recipe, pools, stays, open, onFold }: ChangingOverProps) {
   const [wanted, setWanted] = useState<PoolSource>('fill');
   const [chosen, setChosen] = useState(0.5);
   const share = useId();
@@ -30,8 +33,16 @@ export function ChangingOver({ plan, recipe, pools, stays }: ChangingOverProps) 
   const { split, failure } = useSplit(plan, pool, fraction, poured);
   if (!poured || fraction <= 0) return null;
   return (
-    <details className={styles.over}>
-      <summary>Changing over, when animals live there already</summary>
+    <details className={styles.over} open={open}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: a summary answers to pointer and keys by itself, each as a click */}
+      <summary
+        onClick={(event) => {
+          event.preventDefault();
+          onFold();
+        }}
+      >
+        Changing over, when animals live there already
+      </summary>
       <div className={styles.choices}>
         <label htmlFor={share}>Replace in all</label>
         {stays ? (

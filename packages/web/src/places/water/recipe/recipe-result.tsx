@@ -28,12 +28,20 @@ interface RecipeResultProps {
 export function RecipeResult(props: RecipeResultProps) {
   const { file, plan, pools, stays, shelf, waters, answer, waits } = props;
   const [chosen, setChosen] = useState<RecipeChoice['id']>('closest');
+  // Kept here, since between two requests there may be no recipe for a moment.
+  const [changingOver, setChangingOver] = useState(false);
   const sheet = useRef<HTMLElement>(null);
   const choice = answer.choices.find(({ id }) => id === chosen) ?? answer.choices[0];
   const short = waits ?? answer.problems[0]?.message ?? (choice && recipeInShort(choice.recipe)) ?? '';
   return (
     <>
-      <section ref={sheet} tabIndex={-1} className={styles.result} aria-labelledby="recipe">
+      <section
+        ref={sheet}
+        tabIndex={-1}
+        className={styles.result}
+        aria-labelledby="recipe"
+        aria-busy={answer.stale}
+      >
         <h2 id="recipe">
           {choice ? (
             <>
@@ -59,8 +67,24 @@ export function RecipeResult(props: RecipeResultProps) {
             <Remarks choice={choice} />
             <Steps choice={choice} />
             <BecomesTable recipe={choice.recipe} />
-            {plan && <ChangingOver plan={plan} recipe={choice.recipe} pools={pools} stays={stays} />}
-            <RecipeTools file={file} shelf={shelf} waters={waters} choice={choice} stays={stays} />
+            {plan && (
+              <ChangingOver
+                plan={plan}
+                recipe={choice.recipe}
+                pools={pools}
+                stays={stays}
+                open={changingOver}
+                onFold={() => setChangingOver(!changingOver)}
+              />
+            )}
+            <RecipeTools
+              file={file}
+              shelf={shelf}
+              waters={waters}
+              choice={choice}
+              stale={answer.stale}
+              stays={stays}
+            />
           </>
         )}
       </section>

@@ -16,6 +16,8 @@ interface RecipeToolsProps {
   readonly shelf: Shelf;
   readonly waters: readonly ShelfWater[];
   readonly choice: RecipeChoice;
+  /** Something else is asked for by now, and this recipe no longer its answer. */
+  readonly stale: boolean;
   readonly stays: Stays | undefined;
 }
 
@@ -25,7 +27,7 @@ const USES: readonly { readonly use: RecipeUse; readonly name: string; readonly 
 ];
 
 /** What can be done with a recipe: copied, printed, put into the enclosure's file. */
-export function RecipeTools({ file, shelf, waters, choice, stays }: RecipeToolsProps) {
+export function RecipeTools({ file, shelf, waters, choice, stale, stays }: RecipeToolsProps) {
   const units = useUnits((state) => state.units);
   const { make, busy, trouble } = useFileChange(file);
   const [said, setSaid] = useState('');
@@ -76,7 +78,7 @@ export function RecipeTools({ file, shelf, waters, choice, stays }: RecipeToolsP
                 key={use}
                 type="button"
                 className={desk.primary}
-                disabled={busy}
+                disabled={busy || stale}
                 onClick={() => put(use, done)}
               >
                 {name}
