@@ -25,6 +25,7 @@ export function launchChromium(): Promise<Browser> {
   if (chromiumPath === undefined) throw new Error('No Chromium found; set CHROMIUM_PATH.');
   return chromium.launch({
     executablePath: chromiumPath,
+    timeout: 120_000,
     args: [
       '--no-sandbox',
       '--disable-quic',

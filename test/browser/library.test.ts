@@ -1,13 +1,22 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityProblems } from './accessibility.ts';
 import { leaveOut } from './chromium.ts';
-import { LAPTOP, openPage, PHONE, startUnderTest, type UnderTest } from './under-test.ts';
+import {
+  JOURNEY,
+  LAPTOP,
+  openPage,
+  overflow,
+  PHONE,
+  soon,
+  startUnderTest,
+  type UnderTest,
+} from './under-test.ts';
 
-describe.skipIf(leaveOut)('the library in a browser', { timeout: 90_000 }, () => {
+describe.skipIf(leaveOut)('the library in a browser', JOURNEY, () => {
   let underTest: UnderTest;
   beforeAll(async () => {
     underTest = await startUnderTest();
-  }, 90_000);
+  }, JOURNEY.timeout);
   afterAll(() => underTest?.end());
 
   test('from the list by word and need to a page with its ranges and sources', async () => {
@@ -23,7 +32,7 @@ describe.skipIf(leaveOut)('the library in a browser', { timeout: 90_000 }, () =>
     await page.getByRole('heading', { name: 'What it stands' }).waitFor();
     await page.getByText('Hamano and Hayashi 1992', { exact: false }).first().waitFor();
     expect(await accessibilityProblems(page)).toEqual([]);
-    expect(complaints).toEqual([]);
+    expect(await complaints()).toEqual([]);
     expect(hosts.size).toBe(1);
     await close();
   });
@@ -32,9 +41,7 @@ describe.skipIf(leaveOut)('the library in a browser', { timeout: 90_000 }, () =>
     const { page, close } = await openPage(underTest, '/#/library/plants/pistia-stratiotes', PHONE);
     await page.getByRole('heading', { level: 1, name: 'Water lettuce' }).waitFor();
     await page.getByText('On the Union list', { exact: false }).first().waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
-      0,
-    );
+    await soon(overflow(page)).toBeLessThanOrEqual(0);
     expect(await accessibilityProblems(page)).toEqual([]);
     await page.goto(page.url().replace('pistia-stratiotes', 'pistia'));
     await page.getByText("The library holds no plants named 'pistia'", { exact: false }).waitFor();

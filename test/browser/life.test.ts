@@ -3,27 +3,44 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityProblems } from './accessibility.ts';
 import { leaveOut } from './chromium.ts';
-import { LAPTOP, openPage, PHONE, startUnderTest, type UnderTest } from './under-test.ts';
+import {
+  byNight,
+  changedFrom,
+  JOURNEY,
+  LAPTOP,
+  openPage,
+  overflow,
+  PHONE,
+  pressOnceThere,
+  QUICK,
+  soon,
+  startUnderTest,
+  type UnderTest,
+} from './under-test.ts';
 
 const EXAMPLE = 'beck-bank';
 const OTHER = 'espoo-window';
-const PATIENCE = { timeout: 90_000 };
-/** As many days and runs as the least the app lets one choose; what is checked here does not hang on them. */
-const QUICK = { days: 120, members: 20 };
 const plain = (text: string | null) => (text ?? '').replaceAll('\u00a0', ' ');
-const number = (text: string | undefined) => Number((text ?? '').replaceAll(' ', ''));
+/** The number before a unit, once there is one. */
+async function amount(read: () => Promise<string>, unit: string): Promise<number> {
+  const before = new RegExp(`([\\d.]+) ${unit}`);
+  await soon(read).toMatch(before);
+  return Number(before.exec(await read())?.[1]);
+}
 
-describe.skipIf(leaveOut)('the Life place in a browser', { timeout: 180_000 }, () => {
+describe.skipIf(leaveOut)('the Life place in a browser', JOURNEY, () => {
   let underTest: UnderTest;
   beforeAll(async () => {
     underTest = await startUnderTest();
-  }, 90_000);
+  }, JOURNEY.timeout);
   afterAll(() => underTest?.end());
 
   test('a species brought in shows what it does not go with; it goes into a copy and out again', async () => {
     const { page, complaints, close } = await openPage(underTest, `/#/life/${EXAMPLE}/who`, LAPTOP, QUICK);
     const conflicts = page.getByRole('region', { name: 'What does not go together' });
-    await page.getByRole('heading', { name: 'In this enclosure' }).waitFor(PATIENCE);
+    const looked = () => page.locator('section[aria-labelledby="conflicts"][aria-busy="false"]').waitFor();
+    await page.getByRole('heading', { name: 'In this enclosure' }).waitFor();
+    await looked();
     expect(plain(await conflicts.textContent())).not.toContain('assassin snails');
     await page.getByRole('searchbox', { name: 'Name or word' }).fill('assassin');
     await page.getByRole('button', { name: 'Bring in Assassin snails', exact: false }).click();
@@ -33,8 +50,7 @@ describe.skipIf(leaveOut)('the Life place in a browser', { timeout: 180_000 }, (
       .filter({ hasText: /ramshorn/i })
       .filter({ hasText: /assassin/i });
     await eaten.first().waitFor();
-    expect(plain(await eaten.first().textContent())).toMatch(/What helps:/);
-    expect(plain(await eaten.first().textContent())).toMatch(/Source: /);
+    await soon(async () => plain(await eaten.first().textContent())).toMatch(/What helps:[\s\S]*Source: /);
     // What resolves it in one step is a button, and is not in the file yet.
     await eaten
       .first()
@@ -48,45 +64,46 @@ describe.skipIf(leaveOut)('the Life place in a browser', { timeout: 180_000 }, (
     expect(await accessibilityProblems(page)).toEqual([]);
 
     await page.getByRole('button', { name: 'Put into the file' }).click();
-    await page.getByText('assassin snails added.', { exact: false }).first().waitFor(PATIENCE);
+    await page.getByText('assassin snails added.', { exact: false }).first().waitFor();
     const file = join(underTest.dataFolder, `my-${EXAMPLE}.yaml`);
-    await expect.poll(async () => readFile(file, 'utf8')).toMatch(/species: anentome-helena[\s\S]*adults: 4/);
+    await soon(async () => readFile(file, 'utf8')).toMatch(/species: anentome-helena[\s\S]*adults: 4/);
     expect(await readFile(file, 'utf8'), 'comments stay').toContain('# a sponge from a running tank');
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText('Taken back:', { exact: false }).waitFor();
     expect(await readFile(file, 'utf8')).not.toContain('anentome-helena');
     await page.getByRole('button', { name: 'Redo' }).click();
-    await expect.poll(async () => readFile(file, 'utf8')).toMatch(/species: anentome-helena/);
+    await soon(async () => readFile(file, 'utf8')).toMatch(/species: anentome-helena/);
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(async () => readFile(file, 'utf8')).not.toMatch(/species: anentome-helena/);
-    await page.getByRole('heading', { name: 'In this enclosure' }).waitFor(PATIENCE);
-    expect(await page.getByRole('button', { name: 'Put into the file' }).count(), 'the sheet is clean').toBe(
-      0,
-    );
-    expect(complaints).toEqual([]);
+    await soon(async () => readFile(file, 'utf8')).not.toMatch(/species: anentome-helena/);
+    await looked();
+    await soon(
+      () => page.getByRole('button', { name: 'Put into the file' }).count(),
+      'the sheet is clean',
+    ).toBe(0);
+    expect(await complaints()).toEqual([]);
     await close();
   });
 
   test('the food web shows amounts as bands, list and table, by week; by day and by night', async () => {
     const { page, complaints, close } = await openPage(underTest, `/#/life/${EXAMPLE}/web`, LAPTOP, QUICK);
     const drawing = page.getByRole('img', { name: /^Who eats what, a week, mean of 120 days/ });
-    await drawing.waitFor(PATIENCE);
+    await drawing.waitFor();
     await page.getByText('As a table').click();
     const row = page.getByRole('table').getByRole('row', { name: /^Ramshorn snails feed/ });
-    const whole = plain(await row.textContent());
-    const [, carbon] = /([\d.]+) mg C/.exec(whole) ?? [];
-    expect(number(carbon)).toBeGreaterThan(0);
+    const told = async () => plain(await row.textContent());
+    const carbon = await amount(told, 'mg C');
+    expect(carbon).toBeGreaterThan(0);
     await page.getByRole('radio', { name: 'dry food' }).check();
-    const [, dry] = /([\d.]+) mg dry/.exec(plain(await row.textContent())) ?? [];
     // Two and a half of dry food to one of carbon, both rounded.
-    expect(number(dry) / number(carbon)).toBeCloseTo(2.5, 0);
+    expect((await amount(told, 'mg dry')) / carbon).toBeCloseTo(2.5, 0);
+    const whole = await told();
     await page.getByRole('radio', { name: 'one week' }).check();
     await page.getByRole('img', { name: /^Who eats what, in the week from/ }).waitFor();
-    expect(plain(await row.textContent())).not.toBe(whole);
+    await changedFrom(whole, told);
     expect(await accessibilityProblems(page)).toEqual([]);
-    await page.getByRole('radio', { name: 'Night' }).check();
+    await byNight(page);
     expect(await accessibilityProblems(page)).toEqual([]);
-    expect(complaints).toEqual([]);
+    expect(await complaints()).toEqual([]);
     await close();
   });
 
@@ -95,47 +112,45 @@ describe.skipIf(leaveOut)('the Life place in a browser', { timeout: 180_000 }, (
     await page
       .getByRole('img', { name: /^By stage until/ })
       .first()
-      .waitFor(PATIENCE);
-    const overflow = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(await overflow(), 'nothing reaches past the edge').toBeLessThanOrEqual(0);
+      .waitFor();
+    await soon(overflow(page), 'nothing reaches past the edge').toBeLessThanOrEqual(0);
     expect(await accessibilityProblems(page)).toEqual([]);
 
     await page.getByRole('link', { name: 'What the food carries' }).click();
-    await page.getByRole('table', { name: 'Each food by itself' }).waitFor(PATIENCE);
-    expect(await overflow()).toBeLessThanOrEqual(0);
+    await page.getByRole('table', { name: 'Each food by itself' }).waitFor();
+    await soon(overflow(page)).toBeLessThanOrEqual(0);
     expect(await accessibilityProblems(page)).toEqual([]);
 
     await page.getByRole('link', { name: 'What if I add' }).click();
     const ask = page.getByRole('button', { name: 'Work it out' });
-    await ask.waitFor(PATIENCE);
-    expect((await ask.boundingBox())?.height).toBeGreaterThanOrEqual(44);
-    await expect.poll(() => ask.isEnabled(), PATIENCE).toBe(true);
-    await ask.click();
-    await page.getByRole('button', { name: 'Stop' }).click();
+    await ask.waitFor();
+    await soon(async () => (await ask.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+    await soon(() => ask.isEnabled()).toBe(true);
+    await Promise.all([pressOnceThere(page, 'Stop'), ask.click()]);
     await page.getByRole('button', { name: 'Stop' }).waitFor({ state: 'detached' });
     await ask.click();
     await page
       .getByText(/^On the last day .* with them, .* without/)
       .first()
-      .waitFor(PATIENCE);
-    expect(await overflow()).toBeLessThanOrEqual(0);
+      .waitFor();
+    await soon(overflow(page)).toBeLessThanOrEqual(0);
     expect(await accessibilityProblems(page)).toEqual([]);
-    expect(complaints).toEqual([]);
+    expect(await complaints()).toEqual([]);
     await close();
   });
 
   test('what helps against too many snails is compared on one scale, and goes into the file', async () => {
     const { page, complaints, close } = await openPage(underTest, `/#/life/${OTHER}/pest`, LAPTOP, QUICK);
     const ask = page.getByRole('button', { name: 'Compare the answers' });
-    await ask.waitFor(PATIENCE);
-    expect(await page.getByRole('combobox', { name: 'Whom' }).inputValue()).toBe('planorbella-duryi');
+    await ask.waitFor();
+    await soon(() => page.getByRole('combobox', { name: 'Whom' }).inputValue()).toBe('planorbella-duryi');
     await page.getByRole('textbox', { name: 'Adults, assassin snails' }).fill('lots');
     await page.getByText('Write how many assassin snails', { exact: false }).waitFor();
     await page.getByRole('textbox', { name: 'Adults, assassin snails' }).fill('6');
-    await expect.poll(() => ask.isEnabled(), PATIENCE).toBe(true);
+    await soon(() => ask.isEnabled()).toBe(true);
     await ask.click();
     const answers = page.locator('ol > li');
-    await answers.first().waitFor(PATIENCE);
+    await answers.first().waitFor();
     const told = (await answers.allTextContents()).map(plain);
     for (const [at, name] of [
       'Nothing is done',
@@ -148,34 +163,35 @@ describe.skipIf(leaveOut)('the Life place in a browser', { timeout: 180_000 }, (
     expect(told[3]).toMatch(
       /assassin snails (themselves die out|multiply|are still there|\d+ (is|are) left)/,
     );
-    expect(await answers.getByRole('img', { name: /^Ramshorn snails until/ }).count()).toBe(told.length);
+    await soon(() => answers.getByRole('img', { name: /^Ramshorn snails until/ }).count()).toBe(told.length);
     expect(await accessibilityProblems(page)).toEqual([]);
     await page.getByRole('button', { name: 'Put into the file: half the feed' }).click();
     const file = join(underTest.dataFolder, `my-${OTHER}.yaml`);
-    await expect.poll(async () => readFile(file, 'utf8').catch(() => '')).toMatch(/amount: 0\.03 g/);
-    expect(complaints).toEqual([]);
+    await soon(async () => readFile(file, 'utf8').catch(() => '')).toMatch(/amount: 0\.03 g/);
+    expect(await complaints()).toEqual([]);
     await close();
   });
 
   test('on a phone the other places stand behind More, and the year is run as long as chosen', async () => {
     const { page, complaints, close } = await openPage(underTest, `/#/ahead/${EXAMPLE}`, PHONE, QUICK);
-    await page.getByText('Run it longer, shorter or more often').click(PATIENCE);
+    await page.getByText('Run it longer, shorter or more often').click();
     const days = page.getByRole('textbox', { name: 'Days' });
-    expect(await days.inputValue()).toBe('120');
+    await soon(() => days.inputValue()).toBe('120');
     await days.fill('99');
     await page.getByText('Days: a whole number from 100 to 730.').waitFor();
-    expect(await page.getByRole('button', { name: 'Run it so' }).isEnabled()).toBe(false);
+    await soon(() => page.getByRole('button', { name: 'Run it so' }).isEnabled()).toBe(false);
     await days.fill('110');
     await page.getByRole('button', { name: 'Run it so' }).click();
-    await page.getByText(', 110 days', { exact: false }).waitFor(PATIENCE);
+    await page.getByText(', 110 days', { exact: false }).waitFor();
     const row = page.getByRole('navigation', { name: 'Places' });
+    await row.getByRole('button', { name: 'More' }).waitFor();
     expect(await row.getByRole('link', { name: 'Library' }).isVisible()).toBe(false);
     await row.getByRole('button', { name: 'More' }).tap();
     expect(await accessibilityProblems(page)).toEqual([]);
     await row.getByRole('link', { name: 'Library' }).tap();
     await page.getByRole('heading', { level: 1, name: 'Library' }).waitFor();
-    expect(await row.getByRole('button', { name: 'More' }).getAttribute('aria-expanded')).toBe('false');
-    expect(complaints).toEqual([]);
+    await soon(() => row.getByRole('button', { name: 'More' }).getAttribute('aria-expanded')).toBe('false');
+    expect(await complaints()).toEqual([]);
     await close();
   });
 });
