@@ -55,7 +55,7 @@ function put({ train, energetics }: LivingPopulation, count: number, length: num
 
 /** A day of hunting. */
 function huntOn(living: readonly LivingPopulation[], area: number): void {
-  const ground: HuntingGround = { area, landArea: 0, cover: { inWater: 0, onLand: 0 } };
+  const ground: HuntingGround = { area, landArea: 0, cover: { inWater: 0, onLand: 0, besideLeaves: 0 } };
   setPreyDensity(living, ground);
   const nothing = { amounts: new Float64Array(FOOD_COUNT), area, landArea: 0 };
   for (const population of living) setWanted(population, nothing, 1);

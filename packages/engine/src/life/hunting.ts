@@ -1,21 +1,18 @@
 import { expm1 } from '../numerics/elementary.ts';
 import { bodyCarbonOf, dropEmpty, GROWN } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
+import { type OpenLand, openOnLand, sparedHazard } from './exposure.ts';
 import { type EatenByFood, PREY } from './foods.ts';
 import { DEATH_CAUSES, type LivingPopulation } from './living-population.ts';
 import { cohortInWater, surfaceOf } from './place.ts';
-import { aboveGround } from './pupation.ts';
 import { satiety } from './sublethal.ts';
-import type { Cover } from './surroundings.ts';
 
 const EATEN = DEATH_CAUSES.indexOf('eaten');
 const EATEN_BY_OWN = DEATH_CAUSES.indexOf('eaten by own kind');
 
-/** Where hunters and prey meet: submerged surface and land [m2], and what cover lies there. */
-export interface HuntingGround {
+/** Where hunters and prey meet: submerged surface [m2], land, and what cover lies there. */
+export interface HuntingGround extends OpenLand {
   area: number;
-  landArea: number;
-  cover: Cover;
 }
 
 /** Days a moulting animal is soft, during which its own kind may eat it at any size. @source assumed */
@@ -47,12 +44,18 @@ function fittingPart(hunter: LivingPopulation, length: number, mouthful: number)
   return all > 0 ? fitting / all : 0;
 }
 
+/** Access of a hunter to a cohort per carbon in it, by place [1/m2], and what lies open to it on land [1]; refilled by `access`. */
+const reach = { inWater: 0, onLand: 0, open: 0 };
+
 /**
- * Access of a hunter to prey cohort j per carbon in it [1/m2]: choice, fitting mouths, what does not hide, and the
- * parts of both lives spent in the same place over its surface.
+ * Writes the access of a hunter to prey cohort j into `reach`; returns it over both places [1/m2]: choice, fitting mouths,
+ * what lies open, and the parts of both lives spent in the same place over its surface.
  * @source derived; refuge in proportion to cover is assumed
  */
 function access(hunter: LivingPopulation, prey: LivingPopulation, j: number, ground: HuntingGround): number {
+  reach.inWater = 0;
+  reach.onLand = 0;
+  reach.open = 0;
   const chosen = choice(hunter, prey);
   if (chosen <= 0) return 0;
   const { train, traits } = prey;
@@ -62,11 +65,14 @@ function access(hunter: LivingPopulation, prey: LivingPopulation, j: number, gro
     fits += (1 - fits) * Math.min(1, SOFT_DAYS / traits.moultInterval);
   if (fits <= 0) return 0;
   const wet = cohortInWater(prey, j);
-  const inWater = ground.area > 0 ? (hunter.inWater * wet) / ground.area : 0;
-  const onLand = ground.landArea > 0 ? ((1 - hunter.inWater) * (1 - wet)) / ground.landArea : 0;
-  const seenInWater = 1 - traits.hiding * ground.cover.inWater;
-  const seenOnLand = 1 - traits.hiding * ground.cover.onLand;
-  return chosen * fits * (inWater * seenInWater + onLand * seenOnLand * aboveGround(prey, j));
+  if (ground.area > 0)
+    reach.inWater =
+      (chosen * fits * hunter.inWater * wet * (1 - traits.hiding * ground.cover.inWater)) / ground.area;
+  if (ground.landArea > 0 && wet < 1 && hunter.inWater < 1) {
+    reach.open = openOnLand(hunter, prey, j, ground);
+    reach.onLand = (chosen * fits * (1 - hunter.inWater) * (1 - wet) * reach.open) / ground.landArea;
+  }
+  return reach.inWater + reach.onLand;
 }
 
 /** True when a population can hunt at all. */
@@ -125,6 +131,42 @@ interface Hunt {
   readonly demography: Demography;
 }
 
+/** Hazards of one cohort by hunter [1/d], and where it is hunted. */
+interface Hunted {
+  readonly hazards: Float64Array;
+  readonly ground: HuntingGround;
+}
+
+/** Sets the hazards of prey cohort j by hunter and returns their sum [1/d]: on land what does not lie open today is safe. */
+function setHazards(
+  living: readonly LivingPopulation[],
+  prey: LivingPopulation,
+  j: number,
+  { hazards, ground }: Hunted,
+): number {
+  let total = 0;
+  let onLand = 0;
+  let open = 0;
+  hazards.fill(0);
+  landHazards.length = living.length;
+  for (let p = 0; p < living.length; p += 1) {
+    const hunter = living[p]!;
+    landHazards[p] = 0;
+    const pace = hunter.preyDensity > 0 ? hunter.wanted[PREY]! / hunter.preyDensity : 0;
+    if (!(pace > 0) || access(hunter, prey, j, ground) <= 0) continue;
+    hazards[p] = pace * reach.inWater;
+    landHazards[p] = pace * reach.onLand;
+    total += hazards[p]!;
+    onLand += landHazards[p]!;
+    if (landHazards[p]! > 0) open = Math.max(open, reach.open);
+  }
+  if (onLand <= 0) return total;
+  const spared = sparedHazard(onLand, open);
+  for (let p = 0; p < living.length; p += 1) hazards[p] = hazards[p]! + (landHazards[p]! * spared) / onLand;
+  return total + spared;
+}
+const landHazards: number[] = [];
+
 function huntOne(living: readonly LivingPopulation[], q: number, prey: LivingPopulation, hunt: Hunt): void {
   const { train, energetics, day } = prey;
   let adults = 0;
@@ -133,13 +175,7 @@ function huntOne(living: readonly LivingPopulation[], q: number, prey: LivingPop
   for (let j = 0; j < train.size; j += 1) {
     const count = train.count[j]!;
     if (train.adult[j] === GROWN) adults += count;
-    let total = 0;
-    for (let p = 0; p < living.length; p += 1) {
-      const hunter = living[p]!;
-      const pace = hunter.preyDensity > 0 ? hunter.wanted[PREY]! / hunter.preyDensity : 0;
-      hazards[p] = pace > 0 ? pace * access(hunter, prey, j, hunt.ground) : 0;
-      total += hazards[p]!;
-    }
+    const total = setHazards(living, prey, j, { hazards, ground: hunt.ground });
     if (total <= 0) continue;
     let dead = hunt.demography.among(count, -expm1(-total));
     if (count - dead < hunt.demography.least) dead = count;

@@ -303,7 +303,7 @@ function placeTraits(history: LifeHistory, fullGrown: number): Partial<Record<Tr
     lengthAtChange: fixed(young),
     preySmallest: fixed(preySmallest / fullGrown),
     preyLargest: preyLargest > 0 ? around('preyLargest', preyLargest / fullGrown, 1.2) : fixed(0),
-    search: around('search', preyLargest > 0 ? searchOf(history, shareInWater(history)) : 0, 2),
+    search: around('search', preyLargest > 0 ? searchOf(history) : 0, 2),
     cannibalism: around('cannibalism', OWN_KIND[history.eatsOwnKind ?? 'never'], 1.6),
     hiding: between('hiding', 0.8, 0.08, [0.5, 0.97]),
     groundPerAdult: around('groundPerAdult', groundPerAdult, 1.4),

@@ -34,7 +34,7 @@ import {
 } from './living-population.ts';
 import { removeAnimals } from './removal.ts';
 import { createSettlement } from './settlement.ts';
-import { setCover } from './shelter.ts';
+import { leafSurface, setCover } from './shelter.ts';
 import { MILD_AIR, type Surroundings } from './surroundings.ts';
 import { STAGES, type Stage } from './traits.ts';
 
@@ -187,7 +187,7 @@ export function createLife(
   const living = populations.map((each) => createLivingPopulation(each, parameters[each.id] ?? {}));
   const byId = new Map(living.map((population) => [population.id, population]));
   const pasture: Pasture = { amounts: new Float64Array(FOOD_COUNT), area: 0, landArea: 0, volume: 0 };
-  const ground: HuntingGround = { area: 0, landArea: 0, cover: { inWater: 0, onLand: 0 } };
+  const ground: HuntingGround = { area: 0, landArea: 0, cover: { inWater: 0, onLand: 0, besideLeaves: 0 } };
   const wantedByAll = new Float64Array(FOOD_COUNT);
   const eatenByAll = nothingEaten();
   const meals = living.map(nothingEaten);
@@ -272,6 +272,7 @@ export function createLife(
       pasture.volume = values[waterVolume]!;
       ground.area = pasture.area;
       ground.landArea = pasture.landArea;
+      ground.leafArea = leafSurface(values);
       ground.cover = setCover(values);
       wantedByAll.fill(0);
       const around = last ?? firstDay(values[waterTemperature]!);

@@ -83,6 +83,8 @@ export interface LivingPopulation {
   /** Young that need salt die in fresh water. */
   readonly hasBrackishLarvae: boolean;
   readonly preyKind: PreyKind | undefined;
+  /** Part of its life on land that it lies within the ground [0..1]. */
+  readonly inGround: number;
   /** Length it counts as in another's mouth, over its own [1]. */
   readonly mouthful: number;
   /** Choice among kinds of prey, the favourite 1. */
@@ -171,7 +173,10 @@ export function clearDay(day: PopulationDay): void {
 /** A population's name and the ways of its species. */
 export interface NamedSpecies {
   readonly id: string;
-  readonly traits: Pick<AnimalTraits, 'mating' | 'brood' | 'development' | 'active' | 'hunts' | 'preyKind'>;
+  readonly traits: Pick<
+    AnimalTraits,
+    'mating' | 'brood' | 'development' | 'active' | 'hunts' | 'preyKind' | 'inGround'
+  >;
 }
 
 /**
@@ -180,7 +185,7 @@ export interface NamedSpecies {
  * @throws RangeError when a trait is missing, outside its range or contradicts another
  */
 export function createLivingPopulation(
-  { id, traits: { mating, brood, development, active, hunts, preyKind } }: NamedSpecies,
+  { id, traits: { mating, brood, development, active, hunts, preyKind, inGround } }: NamedSpecies,
   values: Readonly<Record<string, number>>,
 ): LivingPopulation {
   const traits = checkTraits(id, values);
@@ -194,6 +199,7 @@ export function createLivingPopulation(
     active: active ?? 'always',
     hasBrackishLarvae: development === 'brackish larvae',
     preyKind,
+    inGround: inGround ?? 0,
     mouthful: mouthfulPerLength(preyKind, traits.dryMassPerCube),
     hunts: choiceOf(hunts ?? {}),
     finding: findingOf(traits, energetics),

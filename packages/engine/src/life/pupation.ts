@@ -78,12 +78,18 @@ function emerge({ train, energetics, traits }: LivingPopulation, i: number): voi
   train.age[i] = 0;
 }
 
-/** Part of larvae and pupae in the ground that hunters find all the same [1]. @source assumed: those that dig or turn leaves */
+/** Part of animals in the ground that hunters which dig or turn leaves find all the same [1]. @source assumed */
 const DUG_OUT = 0.2;
 
-/** Part of cohort i that hunters on land can find [1]: larvae and pupae of those that pupate lie in the ground. @source assumed */
-export function aboveGround(population: LivingPopulation, i: number): number {
-  return pupates(population) && population.train.adult[i] !== GROWN ? DUG_OUT : 1;
+/**
+ * Part of cohort i that hunters on land can find [1]: larvae and pupae of those that pupate lie in the ground, all others for
+ * the part of their lives their file states.
+ * @param hunterDigs whether the hunter digs or turns leaves, and so finds a fifth of what lies in the ground
+ * @source assumed
+ */
+export function aboveGround(population: LivingPopulation, i: number, hunterDigs: boolean): number {
+  const within = pupates(population) && population.train.adult[i] !== GROWN ? 1 : population.inGround;
+  return hunterDigs ? 1 - (1 - DUG_OUT) * within : 1 - within;
 }
 
 /**

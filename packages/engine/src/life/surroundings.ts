@@ -18,6 +18,8 @@ export const MILD_AIR: AirConditions = { temperature: 20, humidity: 95, groundWe
 export interface Cover {
   readonly inWater: number;
   readonly onLand: number;
+  /** On land without what lies between leaves, for small animals whose leaves count as ground they are spread over. */
+  readonly besideLeaves: number;
 }
 
 /** What surrounds a population today. */

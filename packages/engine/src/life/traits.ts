@@ -23,6 +23,7 @@ export const TRAIT_DEFAULTS = {
   nitriteSlowing: 1e5,
   nitrateSlowing: 1e6,
   copperSlowing: 1e6,
+  eggSensitivity: 1,
   ammoniaYoung: 1,
   nitriteYoung: 1,
   copperYoung: 1,
@@ -145,6 +146,8 @@ export interface AnimalTraits {
   readonly active?: ActiveTime;
   /** As what others hunt it; left out: nobody does. */
   readonly preyKind?: PreyKind;
+  /** Part of its life on land that it lies within the ground [0..1]; left out: none. */
+  readonly inGround?: number;
   /** How it spreads its hunting over kinds of prey, any weights; left out: it hunts nobody. */
   readonly hunts?: Readonly<Partial<Record<PreyKind, number>>>;
 }

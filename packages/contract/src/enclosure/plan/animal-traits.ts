@@ -120,6 +120,7 @@ export function animalTraitsOf(animal: Organism): SpeciesTraits {
       ...(animal.active ? { active: animal.active.when } : {}),
       development: animal.development ?? 'direct',
       ...(animal.preyKind ? { preyKind: animal.preyKind } : {}),
+      ...(animal.place?.burrow ? { inGround: part(animal.place.burrow) } : {}),
       ...(animal.prey ? { hunts: parts(animal.prey.kinds) } : {}),
     },
     remarks,
