@@ -1,7 +1,9 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { useWidth } from '../drawing/use-width.ts';
 import { useLastOpened } from './last-opened.ts';
 import styles from './places.module.css';
+import { placesInRow } from './row-of-places.ts';
 
 interface Place {
   readonly name: string;
@@ -23,22 +25,24 @@ const ABOUT_ALL: readonly Place[] = [
   { name: 'Cautions', href: '/cautions', within: '/cautions' },
 ];
 
-/** The way to every place. A phone has room for those of the enclosure; the others stand behind "More" there. */
+/** The way to every place. A phone has room for some of the enclosure; the others stand behind "More" there. */
 export function Places() {
   const [location] = useLocation();
   const opened = useLastOpened();
+  const [row, width] = useWidth<HTMLElement>();
   const ofOne =
     opened === undefined
       ? []
       : ABOUT_ONE.map(([name, within]) => ({ name, href: `${within}/${opened}`, within }));
+  const fitting = placesInRow(ofOne.length, width);
   return (
-    <nav className={styles.places} aria-label="Places">
+    <nav ref={row} className={styles.places} aria-label="Places">
       <ul>
-        {ofOne.map((place) => (
+        {ofOne.slice(0, fitting).map((place) => (
           <PlaceLink key={place.name} place={place} location={location} />
         ))}
         {ofOne.length > 0 ? (
-          <More key={location} location={location} />
+          <More key={location} location={location} places={[...ofOne.slice(fitting), ...ABOUT_ALL]} />
         ) : (
           ABOUT_ALL.map((place) => <PlaceLink key={place.name} place={place} location={location} />)
         )}
@@ -57,11 +61,16 @@ function PlaceLink({ place, location }: { readonly place: Place; readonly locati
   );
 }
 
+interface MoreProps {
+  readonly location: string;
+  readonly places: readonly Place[];
+}
+
 /** On a wide screen its places stand in the row like the others. */
-function More({ location }: { readonly location: string }) {
+function More({ location, places }: MoreProps) {
   const [open, setOpen] = useState(false);
   const list = useId();
-  const here = ABOUT_ALL.find(({ within }) => location.startsWith(within));
+  const here = places.find(({ within }) => location.startsWith(within));
   const item = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (!open) return;
@@ -85,7 +94,7 @@ function More({ location }: { readonly location: string }) {
         More
       </button>
       <ul id={list} data-open={open}>
-        {ABOUT_ALL.map((place) => (
+        {places.map((place) => (
           <PlaceLink key={place.name} place={place} location={location} />
         ))}
       </ul>
