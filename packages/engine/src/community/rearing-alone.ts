@@ -154,7 +154,8 @@ function fill(meal: EatenByFood, wanted: Float64Array): void {
   }
 }
 
-/** Takes out who was released today: the last cohort, of age 0, wherever its mothers already have aged a day. `derived`. */
+/** Takes out who was released today: the last cohorts, of age 0, wherever their mothers already have aged a day. `derived`. */
 export function takeNewborns({ train, day }: LivingPopulation): void {
-  if (day.born > 0 && train.size > 0 && train.age[train.size - 1] === 0) train.size -= 1;
+  if (day.born <= 0) return;
+  while (train.size > 0 && train.age[train.size - 1] === 0) train.size -= 1;
 }

@@ -5,7 +5,8 @@ import { bodyRate } from '../life/energetics.ts';
 import { feedingSurface, setFeedingLengths } from '../life/feeding.ts';
 import { nothingEaten } from '../life/foods.ts';
 import { liveDay } from '../life/live-day.ts';
-import { clearDay } from '../life/living-population.ts';
+import { clearDay, type LivingPopulation } from '../life/living-population.ts';
+import { addNewborns } from '../life/newborns.ts';
 import { findRoot } from '../numerics/roots.ts';
 import { cohortOf, type RearedSpecies, suitable, takeNewborns } from './rearing-alone.ts';
 
@@ -41,6 +42,13 @@ const PHOSPHORUS = 0.03;
 const LEAST_RATION = 0.2;
 const PRECISION = 0.005;
 
+/** Free-living animals [1]. */
+function aliveIn({ train }: LivingPopulation): number {
+  let alive = 0;
+  for (let i = 0; i < train.size; i += 1) alive += train.count[i]!;
+  return alive;
+}
+
 /**
  * The life of newborns that assimilate a steady part of what ample food would give, by the code that carries an
  * enclosure's animals; per newborn, in water and air that suit them and without anybody beside them.
@@ -51,6 +59,8 @@ const PRECISION = 0.005;
  */
 export function lifeOnRation(species: RearedSpecies, temperature: number, ration: number): FedLife {
   const population = cohortOf(species, NEWBORNS);
+  population.train.size = 0;
+  addNewborns(population, NEWBORNS, EXPECTED);
   const { energetics, train, diet, day, broods } = population;
   const around = suitable(population.traits, temperature);
   const rate = bodyRate(population.traits, temperature);
@@ -74,7 +84,7 @@ export function lifeOnRation(species: RearedSpecies, temperature: number, ration
     sums.assimilated += assimilated;
     sums.young += day.born;
     takeNewborns(population);
-    if (train.size > 0 && train.count[0]! < LEAST_ALIVE * NEWBORNS) train.size = 0;
+    if (aliveIn(population) < LEAST_ALIVE * NEWBORNS) train.size = 0;
   }
   return {
     young: sums.young / NEWBORNS,

@@ -1,8 +1,9 @@
 import { expm1 } from '../numerics/elementary.ts';
 import { addBrood, dropEmptyBroods, eggCarbonAt } from './brood-train.ts';
-import { addWellFed, GROWN } from './cohort-train.ts';
+import { GROWN } from './cohort-train.ts';
 import type { Demography } from './demography.ts';
 import type { LivingPopulation } from './living-population.ts';
+import { addNewborns } from './newborns.ts';
 
 /** Loss of carried eggs in water too warm to breed [1/d]: nearly all within a week (assumed). */
 const HEAT_LOSS = 0.5;
@@ -18,12 +19,12 @@ export interface BroodDay {
 }
 
 /**
- * Moves eggs on by a day, takes the losses, releases the young as one cohort. Carried eggs are lost with their
+ * Moves eggs on by a day, takes the losses, releases the young (`addNewborns`). Carried eggs are lost with their
  * mothers; laid ones meet the hazards outside themselves. Larvae that need salt die. Books respiration, losses and births.
  * @source derived: progress rate / brood time; losses as competing hazards constant over a day
  */
 export function developBroods(population: LivingPopulation, day: BroodDay, demography: Demography): void {
-  const { broods, traits, energetics, carriesBrood } = population;
+  const { broods, traits, carriesBrood } = population;
   const step = day.rate / traits.broodTime;
   const isHot = carriesBrood && day.temperature > traits.breedingWarmest;
   const hazard = traits.broodLoss * day.rate + (isHot ? HEAT_LOSS : 0) + (carriesBrood ? 0 : day.outside);
@@ -42,8 +43,7 @@ export function developBroods(population: LivingPopulation, day: BroodDay, demog
   dropBroods(population, demography.least);
   if (released <= 0) return;
   population.day.born = released;
-  const newborns = { count: released, length: energetics.birth, age: 0, isAdult: false };
-  addWellFed(population.train, energetics, newborns);
+  addNewborns(population, released, demography);
 }
 
 function respireEggs(population: LivingPopulation, i: number, progress: number): void {

@@ -28,6 +28,8 @@ export interface CohortTrain {
   readonly store: Float64Array;
   /** Age since release, of pupae and what comes of them since that change, in days at the reference temperature [d]. */
   readonly age: Float64Array;
+  /** What it eats and can use of food over the mean of its kind [1]; 1 where all are alike. */
+  readonly share: Float64Array;
   /** YOUNG, GROWN once puberty is reached, or PUPA. */
   readonly adult: Uint8Array;
 }
@@ -40,6 +42,8 @@ export interface NewCohort {
   /** Reserve and egg buffer [mol C per animal]; none when left out. */
   readonly store?: number;
   readonly buffer?: number;
+  /** What it eats over the mean of its kind [1]; 1 when left out. */
+  readonly share?: number;
 }
 
 /** A train without animals, with room for COHORT_LIMIT cohorts and one more. `derived`. */
@@ -54,6 +58,7 @@ export function emptyTrain(): CohortTrain {
     buffer: property(),
     store: property(),
     age: property(),
+    share: property(),
     adult: new Uint8Array(COHORT_LIMIT + 1),
   };
 }
@@ -66,6 +71,7 @@ function move(train: CohortTrain, from: number, to: number): void {
   train.buffer[to] = train.buffer[from]!;
   train.store[to] = train.store[from]!;
   train.age[to] = train.age[from]!;
+  train.share[to] = train.share[from]!;
   train.adult[to] = train.adult[from]!;
 }
 
@@ -117,6 +123,7 @@ function insert(
   train.buffer[place] = cohort.buffer ?? 0;
   train.store[place] = store;
   train.age[place] = cohort.age;
+  train.share[place] = cohort.share ?? 1;
   train.adult[place] = cohort.isAdult ? GROWN : YOUNG;
   train.size += 1;
   if (train.size > COHORT_LIMIT) mergeNearest(train, energetics);
@@ -131,8 +138,15 @@ export function addWellFed(
   insert(train, energetics, cohort, energetics.store * structureOf(energetics, cohort.length));
 }
 
+/** The youngest cohort older than one that eats the same share; -1 when there is none or it is of another stage. */
+function olderKin({ share, adult }: CohortTrain, younger: number): number {
+  let older = younger - 1;
+  while (older >= 0 && share[older] !== share[younger]) older -= 1;
+  return older >= 0 && adult[older] === adult[younger] ? older : -1;
+}
+
 /**
- * Merges the two neighbours of one stage whose merging loses least: n1 n2/(n1 + n2) times the squared distance in
+ * Merges the two neighbours of one stage and share whose merging loses least: n1 n2/(n1 + n2) times the squared distance in
  * length and age, both relative. Count, structure, best structure, buffer and store are conserved, age is averaged.
  * @source derived: the increase of the sum of squares when two groups are joined
  */
@@ -140,26 +154,26 @@ function mergeNearest(train: CohortTrain, energetics: Energetics): void {
   let best = -1;
   let least = Number.POSITIVE_INFINITY;
   for (let i = 1; i < train.size; i += 1) {
-    if (train.adult[i] !== train.adult[i - 1]) continue;
-    const loss = mergingLoss(train, energetics, i);
+    const older = olderKin(train, i);
+    if (older < 0) continue;
+    const loss = mergingLoss(train, energetics, older, i);
     if (loss < least) {
       least = loss;
       best = i;
     }
   }
-  if (best > 0) mergeIntoOlder(train, energetics, best);
+  if (best > 0) mergeIntoOlder(train, energetics, olderKin(train, best), best);
 }
 
-function mergingLoss(train: CohortTrain, energetics: Energetics, younger: number): number {
-  const a = train.count[younger - 1]!;
+function mergingLoss(train: CohortTrain, energetics: Energetics, older: number, younger: number): number {
+  const a = train.count[older]!;
   const b = train.count[younger]!;
-  const apart = (train.length[younger - 1]! - train.length[younger]!) / energetics.end;
-  const older = (train.age[younger - 1]! - train.age[younger]!) * energetics.growthRate;
-  return ((a * b) / (a + b)) * (apart * apart + older * older);
+  const apart = (train.length[older]! - train.length[younger]!) / energetics.end;
+  const time = (train.age[older]! - train.age[younger]!) * energetics.growthRate;
+  return ((a * b) / (a + b)) * (apart * apart + time * time);
 }
 
-function mergeIntoOlder(train: CohortTrain, energetics: Energetics, younger: number): void {
-  const older = younger - 1;
+function mergeIntoOlder(train: CohortTrain, energetics: Energetics, older: number, younger: number): void {
   const a = train.count[older]!;
   const b = train.count[younger]!;
   const share = b / (a + b);
@@ -178,4 +192,17 @@ function mergeIntoOlder(train: CohortTrain, energetics: Energetics, younger: num
   train.count[older] = a + b;
   for (let i = younger + 1; i < train.size; i += 1) move(train, i, i - 1);
   train.size -= 1;
+  if (younger - older > 1) putInOrder(train, older);
+}
+
+/** Moves a cohort that has become younger behind those that are older than it now. */
+function putInOrder(train: CohortTrain, from: number): void {
+  const spare = train.size;
+  move(train, from, spare);
+  let place = from;
+  while (place + 1 < spare && train.age[place + 1]! > train.age[spare]!) {
+    move(train, place + 1, place);
+    place += 1;
+  }
+  move(train, spare, place);
 }

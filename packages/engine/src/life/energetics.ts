@@ -183,7 +183,7 @@ const JUST_BELOW = 1 - 1e-9;
  * L + r/2 (f Lend - L (f + (1 - f) m/g)) where that is growth; m/g is 1 where upkeep follows from growth. Below Lj the growth
  * at that length times L/Lj.
  * @param length present [mm]
- * @param fullness assimilation over that at ample food, f [0..1]
+ * @param fullness assimilation over that at ample food of the mean of its kind, f [>= 0]
  * @param rate temperature factor [1]
  * @source derived: half an Euler step of the von Bertalanffy equation
  */

@@ -40,7 +40,8 @@ export function setFeedingLengths(population: LivingPopulation, rate: number): v
   const { train, energetics } = population;
   for (let i = 0; i < train.size; i += 1) {
     const pace = rate * paceOf(population, i);
-    train.middle[i] = midDayLength(energetics, train.length[i]!, population.fullness, pace);
+    const fullness = population.fullness * train.share[i]!;
+    train.middle[i] = midDayLength(energetics, train.length[i]!, fullness, pace);
   }
   population.inWater = populationInWater(population);
   setAppetite(population);
@@ -98,7 +99,7 @@ const result: AnimalDay = { structure: 0, store: 0, buffer: 0 };
 const rates: DayRates = { rate: 0, starvedUpkeep: 0, femaleShare: 0 };
 
 /**
- * Digests a meal, shares it by length squared among the cohorts and lets them live a day of their energy budget.
+ * Digests a meal, shares it by feeding surface among the cohorts and lets them live a day of their energy budget.
  * What lies beyond the largest assimilation is passed undigested. Books food, respiration and excretion in
  * `population.day`.
  * @param rate temperature factor of the day [1]
@@ -141,6 +142,12 @@ function bookSlowing({ slowing, day }: LivingPopulation, ample: number): void {
   for (let k = 0; k < slowing.lost.length; k += 1) day.slowed[k] = ample * slowing.lost[k]!;
 }
 
+/** Books eggs that the water left unmade, whose carbon is respired, under its causes [mol C]. */
+function bookEggsCut({ slowing: { eggsKept, eggsLost }, day }: LivingPopulation, cut: number): void {
+  for (let k = 0; k < eggsLost.length; k += 1)
+    day.slowed[k] = day.slowed[k]! + (cut * eggsLost[k]!) / (1 - eggsKept);
+}
+
 /**
  * Part of the eggs that crowding leaves [1], 0 to 1: 1/(1 + s n), n the density over that at which crowding kills. What
  * is not made into eggs is respired.
@@ -158,6 +165,8 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
   rates.femaleShare = population.femalePart;
   // Larvae that pupate keep nothing for eggs: these are made of the pupa's body.
   const eggs = pupates(population) ? 0 : uncrowdedEggs(population);
+  const { eggsKept } = population.slowing;
+  let eggsCut = 0;
   let gained = 0;
   let used = 0;
   for (let i = 0; i < train.size; i += 1) {
@@ -176,15 +185,20 @@ function growCohorts(population: LivingPopulation, surface: number, rate: number
     if (state.carbon < rates.rate * energetics.upkeep * middle * middle * middle)
       state.length = train.length[i]!;
     const stored = useStore(population, i, rates.rate, state);
-    const most = rates.rate * energetics.assimilation * feedingSquare(energetics, middle);
+    const most = rates.rate * energetics.assimilation * feedingSquare(energetics, middle) * train.share[i]!;
     used += train.count[i]! * Math.min(state.carbon, most);
     animalDay(energetics, state, rates, result);
-    if (result.buffer > 0) result.buffer *= eggs;
+    if (result.buffer > 0) {
+      const uncut = result.buffer * eggs;
+      result.buffer = uncut * eggsKept;
+      eggsCut += train.count[i]! * (uncut - result.buffer);
+    }
     gained += train.count[i]! * (keepStructure(population, i) + result.store + result.buffer + stored);
     train.store[i] = train.store[i]! + result.store;
     train.buffer[i] = Math.max(0, train.buffer[i]! + result.buffer);
     setStage(population, i, result.structure);
   }
+  if (eggsCut > 0) bookEggsCut(population, eggsCut);
   const ample = surface * rate * energetics.assimilation;
   population.fullness = ample > 0 ? Math.min(1, used / ample) : 0;
   return gained;

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createRandom } from '../numerics/random.ts';
 import { energeticsOf, lengthOf, midDayLength, somaShare, structureOf } from './energetics.ts';
 import { feedingSquare, lengthBefore, scaledTime } from './growth-curve.ts';
-import { freeLiving, passDays, tankOf } from './grazer-test-kit.ts';
+import { freeLiving, LAID, passDays, tankOf } from './grazer-test-kit.ts';
 import { DEATHLESS, GOOD_WATER, GRAZER } from './life-test-kit.ts';
 
 /** Shell lengths of the pond snail Physella gyrina at 20 °C by week [mm]: DeWitt 1954, via its Add-my-Pet file. */
@@ -109,8 +109,8 @@ describe('a population of slow starters', () => {
 
   it('doubles when area, water, food and founders double', () => {
     const run = (size: number): number => {
-      const tank = tankOf({ size, founders: 30 * size, traits });
-      passDays(tank, 200, 0.03 * size);
+      const tank = tankOf({ size, kind: LAID, founders: 30 * size, traits });
+      passDays(tank, 200, 0.1 * size);
       return freeLiving(tank);
     };
     expect(run(2) / run(1)).toBeCloseTo(2, 6);

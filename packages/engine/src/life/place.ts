@@ -37,10 +37,11 @@ export function populationInWater(population: LivingPopulation): number {
 
 /**
  * Part of the food that falls to an animal of cohort i, as mm2 of feeding surface: the square of its length in the
- * middle of the day (less for young that start slowly), times its pace.
+ * middle of the day (less for young that start slowly), times its pace and its share.
  * @source jager-2013 eq. 1: assimilation in proportion to surface
  */
 export function surfaceOf(population: LivingPopulation, i: number): number {
   if (!eats(population, i)) return 0;
-  return feedingSquare(population.energetics, population.train.middle[i]!) * paceOf(population, i);
+  const { energetics, train } = population;
+  return feedingSquare(energetics, train.middle[i]!) * paceOf(population, i) * train.share[i]!;
 }

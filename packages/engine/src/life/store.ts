@@ -80,7 +80,8 @@ export function extraIntake(population: LivingPopulation, sated: number): number
  */
 export function useStore(population: LivingPopulation, i: number, rate: number, state: AnimalState): number {
   const { train, energetics, slowing } = population;
-  const ample = slowing.kept * rate * energetics.assimilation * feedingSquare(energetics, state.length);
+  const square = feedingSquare(energetics, state.length) * train.share[i]!;
+  const ample = slowing.kept * rate * energetics.assimilation * square;
   if (state.carbon < ample) return spend(population, i, rate, { state, ample });
   const best = structureOf(energetics, train.peak[i]!);
   const body = structureOf(energetics, train.length[i]!);

@@ -129,6 +129,12 @@ export const TRAIT_SPECS = {
     1e6,
     'copper that takes a fifth off growth or young over weeks, at 50 mg/L hardness',
   ),
+  eggSensitivity: trait(
+    '1',
+    1,
+    20,
+    'dose of a poison that takes a fifth off growth over that which takes a fifth off young',
+  ),
   ammoniaYoung: trait('1', 0.2, 20, 'lethal ammonia of the grown over that of the young'),
   nitriteYoung: trait('1', 0.2, 20, 'lethal nitrite of the grown over that of the young'),
   copperYoung: trait('1', 0.2, 20, 'lethal copper of the grown over that of the young'),
@@ -168,6 +174,7 @@ export const TRAIT_SPECS = {
     'reserve laid up at a meal after hunger beyond that of the always fed, over a well-fed body',
   ),
   growsOn: trait('1', 0, 1, '1 for those that grow on when grown up, 0 for those that stop at puberty'),
+  variation: trait('1', 0, 0.5, 'spread of what animals of one length eat over its mean; 0 for all alike'),
   coldLimit: trait('°C', -30, 30, 'temperature at which cold has halved the rates; -30 where it does not'),
   filtering: trait('1', 0, 1, '1 for those that filter their food out of the water, 0 for all others'),
 

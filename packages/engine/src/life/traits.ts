@@ -35,6 +35,7 @@ export const TRAIT_DEFAULTS = {
   growthYield: 0.8,
   upkeep: 0,
   lengthAccelerated: 0,
+  variation: 0,
   lateMaturing: 0,
   crowdedEggs: 0,
   store: 0.3,

@@ -6604,6 +6604,13 @@ export const LIBRARY_DATA: LibraryData = {
      "source": "judgement of the author of this file, see the note",
      "note": "Crowding lowers the broods of water fleas whatever the food (Gergs et al. 2014); that half are left at the crowding density is judgement."
     },
+    "variation": {
+     "value": 0.05,
+     "unit": "1",
+     "basis": "published",
+     "source": "Martin et al. 2014, Ecological Applications 24: 1972-1983; program of the model",
+     "note": "Individuals of the model that meets populations of this flea differ by this coefficient of variation in how much they eat, newborn by newborn."
+    },
     "filtering": {
      "value": 1,
      "unit": "1",
