@@ -5,8 +5,10 @@ export default defineConfig({
     include: ['packages/*/src/**/*.test.{ts,tsx}', 'validation/**/*.test.ts', 'test/**/*.test.ts'],
     exclude: ['**/node_modules/**', '**/dist/**'],
     setupFiles: ['test/property-seed.ts'],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // Far more than anything takes: a slow or shared machine must not decide.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
+    teardownTimeout: 60_000,
     reporters: ['default'],
   },
 });

@@ -36,6 +36,9 @@ for (const [name, [command, ...args]] of filters.length > 0 ? CHECKS.slice(0, 1)
   }
 }
 
+/** All tests take a quarter of this on two processors; what still runs then hangs, and is ended so that the count comes [ms]. */
+const LONGEST = 30 * 60_000;
+
 mkdirSync(CACHE, { recursive: true });
 const countFile = join(CACHE, 'test-count.json');
 rmSync(countFile, { force: true });
@@ -51,6 +54,8 @@ const vitest = spawnSync(
   {
     cwd: ROOT,
     stdio: 'inherit',
+    timeout: LONGEST,
+    killSignal: 'SIGKILL',
     env: {
       ...process.env,
       SHOREGLASS_TEST_COUNT: countFile,
@@ -58,6 +63,7 @@ const vitest = spawnSync(
     },
   },
 );
+if (vitest.error) console.log(`FAIL  tests (${vitest.error.message})`);
 if (existsSync(countFile)) {
   const count = JSON.parse(readFileSync(countFile, 'utf8'));
   passed += count.passed;

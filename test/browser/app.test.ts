@@ -123,6 +123,8 @@ describe.skipIf(leaveOut)('the app in a browser', JOURNEY, () => {
     await soon(async () => (await handle())?.height).toBeGreaterThanOrEqual(44);
     await soon(overflow(page), 'nothing reaches past the edge').toBeLessThanOrEqual(0);
 
+    await slider(page).press('Home');
+    await soon(() => chosenDay(page)).toBe(0);
     const before = await drawing(page);
     const strip = await slider(page).locator('..').boundingBox();
     if (!strip) throw new Error('the ribbon has no place on the page');

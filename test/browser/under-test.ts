@@ -105,7 +105,7 @@ export async function startUnderTest(): Promise<UnderTest> {
     async end() {
       await browser.close();
       await server.close();
-      await rm(folder, { recursive: true, force: true });
+      await rm(folder, { recursive: true, force: true, maxRetries: 5 });
     },
   };
 }
