@@ -47,13 +47,14 @@ describe('readSeries', () => {
   });
 
   it.each([
-    ['', 'temperature'],
+    ['', 'is empty'],
     ['temperature [°C]\n1', "no column 'humidity'"],
     ['temperature,humidity\n1,2', 'no unit'],
     ['temperature [L],humidity [%]\n1,2', 'no unit'],
     ['temperature [°C],humidity [%]\n1,2', 'neither times'],
     ['time,temperature [°C],humidity [%]\n2026-01-01 00:00,1,2', 'one whole day'],
     ['time,temperature [°C],humidity [%]\nyesterday,1,2', 'has no time'],
+    ['time,temperature [°C],humidity [%]\n2026-02-31 00:00,1,2', 'has no time'],
     [`temperature [°C],humidity [%]\n${'1'.repeat(13_000_000)}`, 'longer than'],
   ])('refuses %#', (text, message) => {
     expect(

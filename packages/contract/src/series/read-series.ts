@@ -59,7 +59,9 @@ function minutesOf(text: string): number | undefined {
   if (!match) return undefined;
   const [year = 0, month = 0, day = 0, hour = 0, minute = 0] = match.slice(1).map(Number);
   if (month < 1 || month > 12 || day < 1 || day > 31 || hour > 23 || minute > 59) return undefined;
-  return Date.UTC(year, month - 1, day, hour, minute) / 60_000;
+  const time = Date.UTC(year, month - 1, day, hour, minute);
+  // A day that its month does not have would be counted on into the next one.
+  return new Date(time).getUTCDate() === day ? time / 60_000 : undefined;
 }
 
 interface Head {
@@ -129,6 +131,15 @@ export function readSeries(text: string, fileName: string): SeriesResult {
   };
   if (text.length > LONGEST_TEXT) {
     report(1, 1, 'is longer than 12 MB', 'Keep one year at steps of ten minutes or more.');
+    return { problems };
+  }
+  if (text.trim() === '') {
+    report(
+      1,
+      1,
+      'is empty',
+      'Write a line with the columns time, temperature [°C], humidity [%], and the readings below it.',
+    );
     return { problems };
   }
   const lines = text.split(/\r\n|\n|\r/);

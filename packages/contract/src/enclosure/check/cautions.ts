@@ -1,5 +1,5 @@
 import { geometryOf, type Plan } from '@shoreglass/engine';
-import type { Library } from '@shoreglass/library';
+import { capital, type Library } from '@shoreglass/library';
 import type { KeyPath } from '../read/problem.ts';
 import type { EnclosureContent } from '../schema/enclosure.ts';
 import type { Remark } from './finding.ts';
@@ -22,8 +22,13 @@ function weightOf(plan: Plan): number {
 }
 
 function entryCautions(content: EnclosureContent, library: Library): Remark[] {
-  const from = (cautions: readonly string[] | undefined, path: KeyPath): Remark[] =>
-    (cautions ?? []).map((message) => note(path, message.replace(/\.$/, ''), ''));
+  const from = (cautions: readonly string[] | undefined, path: KeyPath, name?: string): Remark[] =>
+    (cautions ?? []).map((caution) => {
+      const message = caution.replace(/\.$/, '');
+      return name === undefined
+        ? note(path, message, '')
+        : { ...note(path, `${capital(name)}: ${message}`, ''), name };
+    });
   const named = [
     ...content.zones.flatMap(({ layers }, zone) =>
       layers.flatMap(({ material }, layer) =>
@@ -33,12 +38,14 @@ function entryCautions(content: EnclosureContent, library: Library): Remark[] {
     ...(content.hardscape ?? []).flatMap(({ material }, index) =>
       from(library.material(material).cautions, ['hardscape', index, 'material']),
     ),
-    ...(content.plants ?? []).flatMap(({ plant }, index) =>
-      from(library.plant(plant).cautions, ['plants', index, 'plant']),
-    ),
-    ...(content.animals ?? []).flatMap(({ species }, index) =>
-      from(library.organism(species).cautions, ['animals', index, 'species']),
-    ),
+    ...(content.plants ?? []).flatMap(({ plant }, index) => {
+      const { cautions, name } = library.plant(plant);
+      return from(cautions, ['plants', index, 'plant'], name);
+    }),
+    ...(content.animals ?? []).flatMap(({ species }, index) => {
+      const { cautions, name } = library.organism(species);
+      return from(cautions, ['animals', index, 'species'], name);
+    }),
   ];
   return named.filter(
     ({ message }, index) => named.findIndex((other) => other.message === message) === index,

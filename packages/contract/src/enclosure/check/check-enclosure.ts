@@ -11,6 +11,7 @@ import { groundRemarks } from './ground-remarks.ts';
 import { inhabitantRemarks } from './inhabitant-remarks.ts';
 import { careRemarks, referenceRemarks, repeatedRemarks } from './references.ts';
 import { type ReadBeside, seriesOf } from './series-of.ts';
+import { unusedRemarks } from './unused.ts';
 import { topOffRemarks, waterRemarks } from './water-remarks.ts';
 
 export interface CheckOptions {
@@ -50,6 +51,7 @@ export function checkEnclosure(document: EnclosureDocument, options: CheckOption
   const plan = planOf(document, library, series);
   findings.push(
     ...place([
+      ...unusedRemarks(content, library),
       ...topOffRemarks(content, library),
       ...groundRemarks(plan),
       ...inhabitantRemarks(content, plan, library),

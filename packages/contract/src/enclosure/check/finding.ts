@@ -9,6 +9,8 @@ export type Severity = 'blocking' | 'warning' | 'note';
 export interface Finding extends Problem {
   readonly severity: Severity;
   readonly source?: string;
+  /** Of whom it is told, as the message begins. */
+  readonly name?: string;
 }
 
 /** A finding before its place in the text is known. */
@@ -20,6 +22,8 @@ export interface Remark {
   readonly message: string;
   readonly mend: string;
   readonly source?: string;
+  /** Of whom it is told, as the message begins. */
+  readonly name?: string;
 }
 
 export function located(remark: Remark, document: Pick<EnclosureDocument, 'fileName' | 'placeOf'>): Finding {

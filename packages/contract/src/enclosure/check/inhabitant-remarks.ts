@@ -1,5 +1,5 @@
 import { type Band, type ConflictKind, conflictsOf, type Plan, seriesSpec } from '@shoreglass/engine';
-import type { Library } from '@shoreglass/library';
+import { capital, type Library } from '@shoreglass/library';
 import { inhabitantsOf, placeFactsOf } from '../plan/community-of.ts';
 import { expectedOf } from '../plan/expected-of.ts';
 import type { KeyPath } from '../read/problem.ts';
@@ -30,21 +30,50 @@ const shown = (band: Pick<Band, 'series'>, value: number): string => {
 /** Who can live with whom and in this place, as remarks at the species' lines. */
 function communityRemarks(content: EnclosureContent, plan: Plan, library: Library): Remark[] {
   const { animals = [] } = content;
+  const all = inhabitantsOf(content, library);
+  const nameOf = (id: string | undefined): string | undefined => all.find((one) => one.id === id)?.name;
   const placeOf = (id: string | undefined, kind: ConflictKind): KeyPath => {
     const index = animals.findIndex(({ species }) => species === id);
     if (index < 0) return ['animals'];
     if (kind !== 'few') return ['animals', index, 'species'];
     return ['animals', index, (animals[index]?.adults ?? 0) > 0 ? 'adults' : 'juveniles'];
   };
-  return conflictsOf(inhabitantsOf(content, library), placeFactsOf(plan)).map(
-    ({ who, kind, severity, sentence, mend, source }): Remark => ({
-      severity,
-      path: placeOf(who[0], kind),
-      message: sentence.replace(/\.$/, ''),
-      mend,
-      source,
-    }),
+  return conflictsOf(all, placeFactsOf(plan)).map(
+    ({ who, kind, severity, sentence, mend, source }): Remark => {
+      const name = nameOf(who[0]);
+      return {
+        severity,
+        path: placeOf(who[0], kind),
+        message: sentence.replace(/\.$/, ''),
+        mend,
+        source,
+        ...(name === undefined ? {} : { name }),
+      };
+    },
   );
+}
+
+/** Kinds of risk of a plant that are told, and what helps; that it must not get outdoors is told of the enclosure. */
+const PLANT_RISKS = {
+  law: 'Ask your authority before you buy.',
+  invasive: 'Ask your authority before you buy.',
+  toxin: 'Keep it from children and from animals that chew it; wear gloves to cut it, and wash hands.',
+  zoonosis: 'Wear gloves where the skin is broken, and wash hands.',
+} as const;
+
+/** What the law and health ask for with each plant, each plant once. */
+function plantRisks({ plants = [] }: EnclosureContent, library: Library): Remark[] {
+  const first = plants.filter(({ plant }, index) => plants.findIndex((one) => one.plant === plant) === index);
+  return first.flatMap((planting) => {
+    const { name, risks = [] } = library.plant(planting.plant);
+    return risks.flatMap(({ kind, text, source }): Remark[] => {
+      const mend = PLANT_RISKS[kind as keyof typeof PLANT_RISKS];
+      if (mend === undefined) return [];
+      const message = `${capital(name)}: ${text.replace(/\.$/, '')}`;
+      const path = ['plants', plants.indexOf(planting), 'plant'];
+      return [{ severity: 'note', path, message, mend, source, name }];
+    });
+  });
 }
 
 /** A plant that needs more than an animal bears, or the other way round. */
@@ -135,6 +164,7 @@ export function inhabitantRemarks(content: EnclosureContent, plan: Plan, library
     ...placeRemarks(content, library),
     ...communityRemarks(content, plan, library),
     ...plantConflicts(plan.bands, where, animals),
+    ...plantRisks(content, library),
     ...plantMisfits(plan, where, animals),
   ];
 }

@@ -52,7 +52,7 @@ function careReferences(content: EnclosureContent): Reference[] {
 }
 
 /** Every name the file uses for something defined elsewhere. */
-function referencesOf(content: EnclosureContent): Reference[] {
+export function referencesOf(content: EnclosureContent): Reference[] {
   const { zones, water, devices, hardscape = [], plants = [], animals = [] } = content;
   return [
     ...zones.flatMap(({ layers }, zone) =>
@@ -148,7 +148,13 @@ export function referenceRemarks(content: EnclosureContent, library: Library): R
   });
 }
 
-function repeated(names: readonly string[], path: (index: number) => KeyPath, what: string): Remark[] {
+const OWN_NAME = 'Give each its own name, or join the two.';
+
+function repeated(
+  names: readonly string[],
+  path: (index: number) => KeyPath,
+  { what, mend = OWN_NAME }: { readonly what: string; readonly mend?: string },
+): Remark[] {
   return names.flatMap((name, index): Remark[] =>
     names.indexOf(name) < index
       ? [
@@ -156,7 +162,7 @@ function repeated(names: readonly string[], path: (index: number) => KeyPath, wh
             severity: 'blocking',
             path: path(index),
             message: `${what} '${name}' is there twice`,
-            mend: 'Give each its own name, or join the two.',
+            mend,
           },
         ]
       : [],
@@ -172,13 +178,16 @@ export function repeatedRemarks({
 }: EnclosureContent): Remark[] {
   const ids = (items: readonly { readonly id: string }[]) => items.map(({ id }) => id);
   return [
-    ...repeated(ids(zones), (index) => ['zones', index, 'id'], 'the zone'),
-    ...repeated(ids(waters), (index) => ['waters', index, 'id'], 'the water'),
-    ...repeated(ids(hardscape), (index) => ['hardscape', index, 'id'], 'the piece'),
+    ...repeated(ids(zones), (index) => ['zones', index, 'id'], { what: 'the zone' }),
+    ...repeated(ids(waters), (index) => ['waters', index, 'id'], { what: 'the water' }),
+    ...repeated(ids(hardscape), (index) => ['hardscape', index, 'id'], { what: 'the piece' }),
     ...repeated(
       animals.map(({ species }) => species),
       (index) => ['animals', index, 'species'],
-      'the species',
+      {
+        what: 'the species',
+        mend: 'Join the two: all animals of a species stand in one entry, with one zone.',
+      },
     ),
   ];
 }

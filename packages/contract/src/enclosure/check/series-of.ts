@@ -64,7 +64,7 @@ export function seriesOf(document: EnclosureDocument, library: Library, readBesi
       `the library holds no room series '${room.series}'`,
       near.length > 0
         ? `Did you mean ${near.join(' or ')}?`
-        : 'Name one of the library, or the path of a file that ends in .csv.',
+        : `Name one of the library (${known.join(', ')}), or the path of a file that ends in .csv.`,
     );
   }
   const text = isPath(room.series) ? readBeside(room.series) : library.series(room.series);

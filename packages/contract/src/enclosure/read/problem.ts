@@ -26,7 +26,8 @@ export function valueText(value: unknown): string | undefined {
   if (value === undefined) return undefined;
   let text: string | undefined;
   try {
-    text = typeof value === 'string' ? value : JSON.stringify(value);
+    // JSON knows neither infinity nor what is no number.
+    text = typeof value === 'string' || typeof value === 'number' ? String(value) : JSON.stringify(value);
   } catch {
     return undefined;
   }

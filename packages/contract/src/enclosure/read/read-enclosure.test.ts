@@ -141,9 +141,11 @@ describe('readEnclosure', () => {
       `${'k: &x '.repeat(30_000)}`,
     ];
     for (const text of heavy) {
-      const before = performance.now();
+      // Processor time: other work on the machine must not decide.
+      const before = process.cpuUsage();
       expect(readEnclosure(text, 'heavy.yaml').document).toBeUndefined();
-      expect(performance.now() - before).toBeLessThan(5000);
+      const { user, system } = process.cpuUsage(before);
+      expect((user + system) / 1000).toBeLessThan(5000);
     }
   });
 });

@@ -26,16 +26,24 @@ function isDate(year: number, month: number, day: number): boolean {
   return day >= 1 && day <= length;
 }
 
+/** Years in which somebody keeps an enclosure. */
+const YEARS = { first: 1900, last: 2199 } as const;
+
 /** An ISO date, kept as text. */
 export function date(meaning: string) {
   const wrong = said('is not a date', 'Write year, month and day, such as 2026-03-01.');
+  const far = said(`is outside the years ${YEARS.first} to ${YEARS.last}`, 'Check the year.');
   return z
     .string({ error: () => wrong })
     .meta({ description: `${meaning} Year, month and day, such as 2026-03-01.`, examples: ['2026-03-01'] })
     .refine((text) => {
       const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
       return match !== null && isDate(Number(match[1]), Number(match[2]), Number(match[3]));
-    }, wrong);
+    }, wrong)
+    .refine((text) => {
+      const year = /^(\d{4})-/.exec(text)?.[1];
+      return year === undefined || (Number(year) >= YEARS.first && Number(year) <= YEARS.last);
+    }, far);
 }
 
 /** 'MM-DD' as the day of an ordinary year, 1 on the first of January. */
