@@ -1,10 +1,10 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { aheadDocumentSchema, shapeDocumentSchema, waterDocumentSchema } from '@shoreglass/contract';
 import { library } from '@shoreglass/library';
 import { afterAll, describe, expect, test } from 'vitest';
-import { shoreglass } from './cli-test-kit.ts';
+import { shoreglass, shoreglassInto, shoreglassWith } from './cli-test-kit.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'shoreglass-cli-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -182,6 +182,26 @@ describe('bad input ends with 2 and says the mend', () => {
     [['water', 'beck-bank', '--buffer', 'coral', '--sure', '150'], /--sure 150 is outside 50 % to 99 %/],
     [['water', 'beck-bank', '--grain', '1 mm'], /--grain says more about --buffer/],
     [['life', 'beck-bank', '--from', '5'], /--from goes with --pest/],
+    [
+      ['life', '--animal', 'hydra-viridissima', '--days', '9', '--members', '2'],
+      /--days and --members ask about an/,
+    ],
+    [['life', '--animal', 'hydra-viridissima', '--seed', '1'], /--seed asks about an enclosure file/],
+    [
+      ['life', 'beck-bank', '--pest', 'planorbella-duryi', '--from', '300'],
+      /after the last day of a run of 300/,
+    ],
+    [
+      ['life', 'beck-bank', '--add', 'hyalella-azteca:1', '--add', 'physella-acuta:2'],
+      /--add is given twice/,
+    ],
+    [
+      ['life', 'beck-bank', '--hold', 'hyalella-azteca:1', '--hold', 'hyalella-azteca:2'],
+      /names hyalella-azteca twice/,
+    ],
+    [['ahead', 'beck-bank', '--days', '5', '--days', '6'], /--days is given twice, as 5 and as 6/],
+    [['water', 'beck-bank', '--grain', '1 mm', '--sure', '90'], /--grain and --sure say more about --buffer/],
+    [['shape', 'beck-bank', '--fog', '-2 h'], /--fog: '-2 h' cannot be: give 0 to 24 h/],
     [['life', '--animal', '/no/such.yaml'], /There is no file \/no\/such\.yaml/],
     [['life', '--animal', 'hydra-viridissima', '--pest', 'hydra-viridissima'], /cannot go with --animal/],
   ])('%j', (args, message) => {
@@ -224,6 +244,56 @@ describe('bad input ends with 2 and says the mend', () => {
     const served = shoreglass('serve', '--data', path);
     expect(served.status).toBe(2);
     expect(served.stderr).toMatch(/is not a folder/);
+  });
+});
+
+describe('what is written', () => {
+  test('drawings alone lie below each other by their own heights', () => {
+    const path = join(folder, 'drawings.svg');
+    expect(shoreglass('shape', 'beck-bank', '--print', path).status).toBe(0);
+    const svg = readFileSync(path, 'utf8');
+    const [section = 0] = [...svg.matchAll(/<svg y="0"[^>]* height="([\d.]+)"/g)].map(([, height]) =>
+      Number(height),
+    );
+    expect(section).toBeGreaterThan(100);
+    expect(svg).toContain(`<svg y="${section + 20}"`);
+  });
+  test.runIf(existsSync('/dev/full'))(
+    'a full disk is told and no success, and leaves what stood there',
+    () => {
+      const path = join(folder, 'full.html');
+      symlinkSync('/dev/full', path);
+      const sheet = shoreglass('shape', 'beck-bank', '--print', path);
+      expect(sheet.status).toBe(2);
+      expect(sheet.stderr).toMatch(/cannot be written: no space left on device\. Name a file/);
+      const answer = shoreglassInto('/dev/full', 'check', 'beck-bank', '--json');
+      expect(answer.status).toBe(3);
+      expect(answer.stderr).toMatch(/could not be written: no space left/);
+    },
+  );
+  test('own waters that nothing names are told', () => {
+    const path = file('tank.yaml', 'calcium: 50 mg/L\nalkalinity: 2 meq/L\n');
+    const asked = ['mix', '--own', path, '--gh', '3 °dGH', '--volume', '4 L', '--from'];
+    const idle = shoreglass(...asked, 'rain');
+    expect(idle.status).toBe(2);
+    expect(idle.stderr).toMatch(/holds tank, which neither --from nor --keep names/);
+    expect(shoreglass(...asked, 'rain,tank').status).toBe(0);
+  });
+});
+
+describe('a crowded check', () => {
+  test('tells what several animals share once, fits a narrow terminal, and --json tells all', () => {
+    const shrimp = 'animals:\n  - { species: neocaridina-davidi, zone: pool, adults: 9, after: 40 d }';
+    const path = file('crowd.yaml', library.enclosure('beck-bank').replace('animals:', shrimp));
+    const narrow = shoreglassWith({ COLUMNS: '60' }, 'check', path).stdout;
+    for (const line of narrow.split('\n').filter((text) => text.includes(' ')))
+      expect(line.length).toBeLessThanOrEqual(60);
+    const { findings } = JSON.parse(shoreglass('check', path, '--json').stdout);
+    const washed = findings.filter(({ message }: { message: string }) =>
+      /Wash hands after work/.test(message),
+    );
+    expect(washed.length).toBeGreaterThan(1);
+    expect(shoreglass('check', path).stdout.match(/Wash hands after work/g)).toHaveLength(1);
   });
 });
 

@@ -8,7 +8,8 @@ import { addMix } from './commands/mix.ts';
 import { addServe } from './commands/serve.ts';
 import { addShape } from './commands/shape.ts';
 import { addWater } from './commands/water.ts';
-import { BadInput, Blocked, EXIT } from './exit-codes.ts';
+import { BadInput, Blocked, EXIT, reasonOf } from './exit-codes.ts';
+import { onceOnly } from './once-only.ts';
 
 const EXAMPLES = `
 Examples:
@@ -21,7 +22,7 @@ Examples:
   shoreglass mix --for my-bank.yaml          how to make the water for those who live there
   shoreglass serve                           the app in a browser
 
-Exit codes: 0 done, 1 the enclosure has blocking problems, 2 bad input.`;
+Exit codes: 0 done, 1 the enclosure has blocking problems, 2 bad input, 3 the program or the machine failed.`;
 
 function commandLine(): Command {
   const program = new Command('shoreglass')
@@ -32,7 +33,10 @@ function commandLine(): Command {
     .exitOverride();
   for (const add of [addCheck, addAhead, addWater, addLife, addShape, addDemo, addMix, addServe])
     add(program);
-  for (const command of program.commands) command.exitOverride();
+  for (const command of program.commands) {
+    command.exitOverride();
+    onceOnly(command);
+  }
   return program;
 }
 
@@ -41,12 +45,14 @@ function failed(error: unknown): number {
   if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.badInput;
   process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
   if (error instanceof Blocked) return EXIT.blocked;
-  return error instanceof BadInput || error instanceof RangeError ? EXIT.badInput : EXIT.blocked;
+  return error instanceof BadInput || error instanceof RangeError ? EXIT.badInput : EXIT.failed;
 }
 
 // A reader that stops early, such as head, is no error.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(EXIT.done);
+  process.stderr.write(`The answer could not be written: ${reasonOf(error)}.\n`);
+  process.exit(EXIT.failed);
 });
 
 try {

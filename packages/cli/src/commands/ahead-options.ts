@@ -1,6 +1,7 @@
 import type { Plan } from '@shoreglass/engine';
 import type { Command } from 'commander';
 import { aheadText } from '../print/ahead.ts';
+import { widthUpTo } from '../print/width.ts';
 import { computeOutlook } from '../run/outlook.ts';
 import { wholeNumber } from '../whole-number.ts';
 
@@ -25,6 +26,6 @@ const WIDEST = 100;
 /** Computes and prints an outlook. */
 export async function showAhead(plan: Plan, { json, ...options }: AheadOptions): Promise<void> {
   const document = await computeOutlook(plan, options);
-  const width = Math.min(process.stdout.columns ?? 80, WIDEST);
+  const width = widthUpTo(WIDEST);
   process.stdout.write(json ? `${JSON.stringify(document)}\n` : `${aheadText(document, width)}\n`);
 }

@@ -4,6 +4,7 @@ import type { Command } from 'commander';
 import colours from 'picocolors';
 import { BadInput, EXIT } from '../exit-codes.ts';
 import { animalText, entryText } from '../print/entry.ts';
+import { findingLines } from '../print/findings.ts';
 import { entryTextAt, readAndCheck } from '../run/read-enclosure.ts';
 
 const HEADINGS = {
@@ -15,11 +16,7 @@ const HEADINGS = {
 function section(severity: Finding['severity'], findings: readonly Finding[]): string[] {
   const of = findings.filter((finding) => finding.severity === severity);
   if (of.length === 0) return [];
-  const lines = of.map((finding) => {
-    const source = finding.source ? colours.dim(`\n    source: ${finding.source}`) : '';
-    return `  ${problemLine(finding)}${source}`;
-  });
-  return [`\n${colours.underline(HEADINGS[severity])}`, ...lines];
+  return [`\n${colours.underline(HEADINGS[severity])}`, ...findingLines(of)];
 }
 
 function summary(findings: readonly Finding[]): string {

@@ -1,5 +1,5 @@
 import { type Command, InvalidArgumentError } from 'commander';
-import { BadInput } from '../exit-codes.ts';
+import { type Belonging, both } from './options-given.ts';
 
 /** Where and when the feed that is looked for is given. */
 export interface FeedingChoice {
@@ -32,16 +32,16 @@ export function withFeedingOptions(command: Command): Command {
     .option('--at <time>', 'with --hold: time of day at which it is given, such as 21:00', hourOf);
 }
 
-/**
- * What the feeding plan is told of them.
- * @throws BadInput when they are given and no numbers are to be held
- */
-export function feedingChoice({ place, at }: FeedingChoice, holds: boolean) {
-  const given = [...(place === undefined ? [] : ['--place']), ...(at === undefined ? [] : ['--at'])];
-  if (given.length > 0 && !holds)
-    throw new BadInput(
-      `${given.join(' and ')} ${given.length > 1 ? 'go' : 'goes'} with --hold: say whom to feed for, as --hold hyalella-azteca:20.`,
-    );
+/** What goes with `--hold` alone. */
+export const WITH_HOLD: Belonging = {
+  options: ['place', 'at'],
+  to: 'hold',
+  say: ['goes with --hold:', 'go with --hold:'],
+  mend: both('say whom to feed for, as --hold hyalella-azteca:20.'),
+};
+
+/** What the feeding plan is told of them. */
+export function feedingChoice({ place, at }: FeedingChoice) {
   return {
     ...(place === undefined ? {} : { onLand: place === 'land' }),
     ...(at === undefined ? {} : { hour: at }),

@@ -16,11 +16,13 @@ import type { Command } from 'commander';
 import { BadInput } from '../exit-codes.ts';
 import { lifeText } from '../print/life.ts';
 import { progressLine } from '../print/progress.ts';
+import { widthUpTo } from '../print/width.ts';
 import { allMembers } from '../run/members.ts';
 import { readPlanAndContent } from '../run/read-enclosure.ts';
 import { wholeNumber } from '../whole-number.ts';
-import { type FeedingChoice, feedingChoice, withFeedingOptions } from './feeding-options.ts';
+import { type FeedingChoice, feedingChoice, WITH_HOLD, withFeedingOptions } from './feeding-options.ts';
 import { showLifeTable } from './life-table.ts';
+import { type Belonging, both, refuseAstray } from './options-given.ts';
 
 interface LifeOptions extends FeedingChoice {
   readonly days: number;
@@ -55,6 +57,16 @@ function wantedOf(text: string): Wanted {
     throw error;
   }
   return { species, count };
+}
+
+/** Reads one more 'species:N' beside those before it, each species once. */
+function heldOf(text: string, before: readonly Wanted[] = []): Wanted[] {
+  const wanted = wantedOf(text);
+  if (before.some(({ species }) => species === wanted.species))
+    throw new BadInput(
+      `--hold names ${wanted.species} twice. Give each species once, with the number wanted.`,
+    );
+  return [...before, wanted];
 }
 
 /** Reads the name of a species. */
@@ -112,7 +124,7 @@ function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
   const targets: TargetAdults = Object.fromEntries(
     (hold ?? []).map(({ species, count }) => [species, count]),
   );
-  const feeding = hold ? feedingPlan(plan, targets, feedingChoice(options, true)) : undefined;
+  const feeding = hold ? feedingPlan(plan, targets, feedingChoice(options)) : undefined;
   return {
     ...(addition ? { addition } : {}),
     ...(feeding ? { feeding } : {}),
@@ -120,30 +132,54 @@ function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
   };
 }
 
-/** What is asked of the one kind of question only, and given with the other. */
-const OF_A_FILE = ['add', 'hold', 'pest', 'from', 'place', 'at'] as const;
+/** What asks about an enclosure file; beside one animal by itself it would be passed over in silence. */
+const OF_A_FILE: Belonging = {
+  options: ['days', 'members', 'seed', 'add', 'hold', 'pest', 'from', 'place', 'at'],
+  say: [
+    'asks about an enclosure file and cannot go with --animal.',
+    'ask about an enclosure file and cannot go with --animal.',
+  ],
+  mend: [
+    'Leave it out, or give the file in place of --animal.',
+    'Leave them out, or give the file in place of --animal.',
+  ],
+};
 
-/** Refuses options that would be passed over in silence. @throws BadInput */
-function refuseMixed(file: string | undefined, options: LifeOptions): void {
-  const { animal, temperature, pest, from } = options;
-  if (animal === undefined) {
-    if (file === undefined) throw new BadInput('Give an enclosure file, or --animal with one animal.');
-    if (temperature !== undefined)
-      throw new BadInput('--temperature goes with --animal; an enclosure file has its own climate.');
-    if (from !== undefined && pest === undefined)
-      throw new BadInput('--from goes with --pest: name the species that grows too many.');
+/** What asks about one animal by itself. */
+const OF_AN_ANIMAL: Belonging = {
+  options: ['temperature'],
+  say: both('goes with --animal; an enclosure file has its own climate.'),
+  mend: both('Leave it out, or set the room in the file.'),
+};
+
+const WITH_PEST: Belonging = {
+  options: ['from'],
+  to: 'pest',
+  say: both('goes with --pest:'),
+  mend: both('name the species that grows too many.'),
+};
+
+/** Refuses what one kind of question is not asked. @throws BadInput */
+function refuseMixed(file: string | undefined, options: LifeOptions, command: Command): void {
+  const { animal, days, from } = options;
+  if (animal !== undefined) {
+    if (file !== undefined)
+      throw new BadInput('Give an enclosure file, or --animal with one animal, not both.');
+    refuseAstray(command, OF_A_FILE);
     return;
   }
-  if (file !== undefined)
-    throw new BadInput('Give an enclosure file, or --animal with one animal, not both.');
-  const astray = OF_A_FILE.find((option) => options[option] !== undefined);
-  if (astray) throw new BadInput(`--${astray} asks about an enclosure file and cannot go with --animal.`);
+  if (file === undefined) throw new BadInput('Give an enclosure file, or --animal with one animal.');
+  for (const each of [OF_AN_ANIMAL, WITH_PEST, WITH_HOLD]) refuseAstray(command, each);
+  if (from !== undefined && from >= days)
+    throw new BadInput(
+      `--from ${from} comes after the last day of a run of ${days} days. Give a day before it, or more --days.`,
+    );
 }
 
-async function showLife(file: string | undefined, options: LifeOptions): Promise<void> {
+async function showLife(file: string | undefined, options: LifeOptions, command: Command): Promise<void> {
   const { animal, temperature } = options;
-  const columns = Math.min(process.stdout.columns ?? 80, WIDEST);
-  refuseMixed(file, options);
+  const columns = widthUpTo(WIDEST);
+  refuseMixed(file, options, command);
   if (animal !== undefined || file === undefined) {
     showLifeTable(
       { animal: animal ?? '', json: options.json, ...(temperature === undefined ? {} : { temperature }) },
@@ -151,7 +187,6 @@ async function showLife(file: string | undefined, options: LifeOptions): Promise
     );
     return;
   }
-  feedingChoice(options, options.hold !== undefined);
   const { plan, content } = readPlanAndContent(file);
   const { days, members, seed, add, pest, json } = options;
   if (pest !== undefined) pestIn(plan, pest);
@@ -183,7 +218,7 @@ export function addLife(program: Command): void {
     .option(
       '--hold <species:N>',
       'find how to feed so that N adults are held; may be given several times',
-      (text: string, before: readonly Wanted[] = []) => [...before, wantedOf(text)],
+      heldOf,
     );
   withFeedingOptions(command)
     .option('--pest <species>', 'compare what can be done against a species that grows too many', speciesOf)

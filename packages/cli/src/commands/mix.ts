@@ -5,6 +5,7 @@ import colours from 'picocolors';
 import { BadInput } from '../exit-codes.ts';
 import { comparisonText, ownersText, recipeText } from '../print/mix.ts';
 import { pouringLines } from '../print/pouring.ts';
+import { widthUpTo } from '../print/width.ts';
 import { type MixOptions, mixRequest } from '../run/mix-request.ts';
 
 const WIDEST = 100;
@@ -68,7 +69,7 @@ function showMix(options: MixOptions): void {
     );
     return;
   }
-  const width = Math.min(process.stdout.columns ?? 80, WIDEST);
+  const width = widthUpTo(WIDEST);
   const asked =
     owners.length > 0
       ? ['', colours.underline('What those who live there ask for'), ownersText(owners, width)]

@@ -3,8 +3,12 @@ import { existsSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { startServer } from '@shoreglass/server';
 import type { Command } from 'commander';
-import { BadInput } from '../exit-codes.ts';
+import { BadInput, reasonOf } from '../exit-codes.ts';
+import { IS_BUILT } from '../run/start-worker.ts';
 import { wholeNumber } from '../whole-number.ts';
+
+/** The built app, from the built program in `dist` and from its source in `src/commands`. */
+const WEB_FOLDER = new URL(IS_BUILT ? '../../web/dist/' : '../../../web/dist/', import.meta.url);
 
 interface ServeOptions {
   readonly port: number;
@@ -44,12 +48,17 @@ export function addServe(program: Command): void {
         throw new BadInput(
           `--data: ${data} is not a folder. Name the folder of your enclosure files; one that is not there yet is made when a file is first saved.`,
         );
-      const webFolder = fileURLToPath(new URL('../../web/dist', import.meta.url));
+      if (!existsSync(new URL('index.html', WEB_FOLDER)))
+        process.stderr.write(
+          'The app is not built yet, so that pages stay empty: run npm run build first.\n',
+        );
       const server = await startServer({
         port,
         dataFolder: data,
-        webFolder,
+        webFolder: fileURLToPath(WEB_FOLDER),
         log: (line) => process.stderr.write(`${line}\n`),
+      }).catch((error: unknown) => {
+        throw new BadInput(`--port ${port}: ${reasonOf(error)}`);
       });
       process.stdout.write(`\nShoreglass is at ${server.address}  (Ctrl-C ends it)\n`);
       if (open) openBrowser(server.address);

@@ -1,4 +1,3 @@
-import { writeFileSync } from 'node:fs';
 import {
   type ClimateYear,
   type CoverAnswer,
@@ -13,11 +12,13 @@ import {
   unitsOf,
 } from '@shoreglass/engine';
 import type { Command } from 'commander';
-import { BadInput } from '../exit-codes.ts';
+import { BadInput, reasonOf } from '../exit-codes.ts';
 import { shapeText } from '../print/shape.ts';
 import { climatePart, coverPart, remarkParts, type SheetPart, sheetParts } from '../print/shape-lines.ts';
 import { shapeDrawings, shapePage } from '../print/shape-page.ts';
+import { widthUpTo } from '../print/width.ts';
 import { readPlan } from '../run/read-enclosure.ts';
+import { writeWhole } from '../run/write-whole.ts';
 
 interface ShapeOptions {
   readonly humidity?: string;
@@ -36,11 +37,20 @@ Examples:
   shoreglass shape my-bank.yaml --humidity "80 %" --fog "2 h"   how far open must the cover be
   shoreglass shape my-bank.yaml --print my-bank.html            a page to print; .svg for the drawings alone`;
 
+const REACH = {
+  share: { most: 1, range: '0 to 100 %' },
+  time: { most: 86_400, range: '0 to 24 h' },
+} as const;
+
 function amount(written: string, option: string, dimension: 'share' | 'time', example: string): number {
   const quantity = readQuantity(written);
   if ('wrong' in quantity || !unitsOf(dimension).includes(quantity.unit))
     throw new BadInput(`${option}: '${written}' cannot be read. Write it like ${example}.`);
-  return toPlanUnit(quantity.value, quantity.unit, dimension);
+  const value = toPlanUnit(quantity.value, quantity.unit, dimension);
+  const { most, range } = REACH[dimension];
+  if (!(value >= 0 && value <= most))
+    throw new BadInput(`${option}: '${written}' cannot be: give ${range}, such as ${example}.`);
+  return value;
 }
 
 function coverAsked(plan: Plan, { humidity, fog }: ShapeOptions): CoverAnswer | undefined {
@@ -70,7 +80,7 @@ function partsOf({ sheet, climate, cover }: Shown): SheetPart[] {
 /** The drawings under each other as one SVG. */
 function drawingsAlone(plan: Plan): string {
   const drawings = shapeDrawings(plan);
-  const sizes = drawings.map((svg) => Number(/height="([\\d.]+)"/.exec(svg)?.[1] ?? 400));
+  const sizes = drawings.map((svg) => Number(/height="([\d.]+)"/.exec(svg)?.[1] ?? 400));
   let y = 0;
   const placed = drawings.map((svg, i) => {
     const moved = svg.replace('<svg', `<svg y="${y}"`);
@@ -85,10 +95,10 @@ function save(path: string, plan: Plan, parts: readonly SheetPart[]): void {
   if (!isDrawing && !/\.html?$/i.test(path))
     throw new BadInput(`--print: '${path}' must end in .html for the sheet, or .svg for the drawings.`);
   try {
-    writeFileSync(path, isDrawing ? drawingsAlone(plan) : shapePage(plan, parts));
+    writeWhole(path, isDrawing ? drawingsAlone(plan) : shapePage(plan, parts));
   } catch (error) {
     throw new BadInput(
-      `--print: ${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`,
+      `--print: ${path} cannot be written: ${reasonOf(error)}. Name a file in a folder that is there, where you may write and room is left.`,
     );
   }
   process.stderr.write(`written to ${path}\n`);
@@ -111,7 +121,7 @@ function showShape(file: string, options: ShapeOptions): void {
     };
     process.stdout.write(`${JSON.stringify(document)}\n`);
   } else if (options.print === undefined) {
-    const width = Math.min(process.stdout.columns ?? 100, WIDEST);
+    const width = widthUpTo(WIDEST, 100);
     process.stdout.write(`${shapeText(plan.name, parts, width)}\n`);
   }
 }

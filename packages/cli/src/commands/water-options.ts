@@ -20,6 +20,7 @@ import {
   type WaterComposition,
 } from '@shoreglass/engine';
 import { BadInput } from '../exit-codes.ts';
+import type { Belonging } from './options-given.ts';
 
 export interface WaterOptions {
   readonly days: number;
@@ -39,24 +40,18 @@ export interface WaterOptions {
 /** What is taken where an option is left out. */
 export const WHEN_LEFT_OUT = { for: '200 d', sure: '90 %', share: '50 %' } as const;
 
-/** Options that say more about another one: alone they would be passed over in silence. */
-const GOES_WITH = {
-  grain: 'buffer',
-  for: 'buffer',
-  sure: 'buffer',
-  hold: 'buffer',
-  share: 'change-to',
-} as const;
+const saysMore = (to: string, options: readonly string[]): Belonging => ({
+  options,
+  to,
+  say: [`says more about --${to}, which is not given.`, `say more about --${to}, which is not given.`],
+  mend: [`Add --${to}, or leave it out.`, `Add --${to}, or leave them out.`],
+});
 
-/** @throws BadInput for an option without the one it goes with */
-export function refuseAstray(options: WaterOptions): void {
-  const given = { buffer: options.buffer, 'change-to': options.changeTo };
-  for (const [option, other] of Object.entries(GOES_WITH) as [keyof typeof GOES_WITH, keyof typeof given][])
-    if (options[option] !== undefined && given[other] === undefined)
-      throw new BadInput(
-        `--${option} says more about --${other}, which is not given. Add --${other}, or leave it out.`,
-      );
-}
+/** Options that say more about another one: alone they would be passed over in silence. */
+export const SAY_MORE = [
+  saysMore('buffer', ['grain', 'for', 'sure', 'hold']),
+  saysMore('change-to', ['share']),
+];
 
 /** A quantity of an option in the plan's unit; a bare number is read in `bare`. */
 function quantity(

@@ -1,12 +1,14 @@
 import type { Command } from 'commander';
 import { waterText } from '../print/water.ts';
+import { widthUpTo } from '../print/width.ts';
 import { readPlanAndContent } from '../run/read-enclosure.ts';
 import { waterYear } from '../run/water-year.ts';
 import { wholeNumber } from '../whole-number.ts';
+import { refuseAstray } from './options-given.ts';
 import {
   changeOf,
   questionOf,
-  refuseAstray,
+  SAY_MORE,
   startOf,
   type WaterOptions,
   WHEN_LEFT_OUT,
@@ -22,8 +24,8 @@ Examples:
   shoreglass water my-bank.yaml --now "KH 4 °dKH, GH 7 °dGH, EC 320 µS/cm, pH 7.2"
   shoreglass water my-bank.yaml --change-to rain --share "60 %"`;
 
-async function showWater(file: string, options: WaterOptions): Promise<void> {
-  refuseAstray(options);
+async function showWater(file: string, options: WaterOptions, command: Command): Promise<void> {
+  for (const each of SAY_MORE) refuseAstray(command, each);
   const { plan: written, content } = readPlanAndContent(file);
   const question = questionOf(options);
   const measured = startOf(written, options);
@@ -38,7 +40,7 @@ async function showWater(file: string, options: WaterOptions): Promise<void> {
     ...(change && { change }),
     ...(question && { question }),
   });
-  const width = Math.min(process.stdout.columns ?? 80, WIDEST);
+  const width = widthUpTo(WIDEST);
   process.stdout.write(options.json ? `${JSON.stringify(document)}\n` : `${waterText(document, width)}\n`);
 }
 

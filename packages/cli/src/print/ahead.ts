@@ -1,8 +1,9 @@
 import type { AheadDocument, QuantileSeries, TurningPoint } from '@shoreglass/engine';
-import { sparkline } from '@shoreglass/figures';
 import colours from 'picocolors';
+import { type Course, courseLines } from './course.ts';
 import { calendarDay } from './dates.ts';
-import { wrapped } from './wrapped.ts';
+import { figure } from './number.ts';
+import { underlined, wrapped } from './wrapped.ts';
 
 const INDENT = '  ';
 const SPARK_WIDTH = 36;
@@ -31,7 +32,7 @@ const CHARTED = [
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
-function horizonLines({ handsOffHorizon: horizon, run, series }: AheadDocument): string[] {
+function horizonLines({ handsOffHorizon: horizon, run, series }: AheadDocument, width: number): string[] {
   const [first] = horizon.limitedBy;
   const days = Math.round(horizon.q50);
   const head =
@@ -39,12 +40,16 @@ function horizonLines({ handsOffHorizon: horizon, run, series }: AheadDocument):
       ? `${run.days} days and more left to itself`
       : `${days} ${days === 1 ? 'day' : 'days'} left to itself`;
   const spread = `${Math.round(horizon.q10)} to ${Math.round(horizon.q90)} days in 4 runs of 5; ${percent(horizon.unbroken)} of runs stay within every band for all ${run.days} days.`;
-  if (!first) return [colours.bold(head), spread];
+  if (!first) return [colours.bold(head), wrapped(spread, width, '')];
   const name = series[first.subject]?.name ?? first.subject;
   return [
     colours.bold(head),
-    spread,
-    `Most often ${name} ${first.kind === 'dies out' ? 'dies out' : `${first.kind} the limit of ${first.owner}`} first (${percent(first.share)} of runs).`,
+    wrapped(spread, width, ''),
+    wrapped(
+      `Most often ${name} ${first.kind === 'dies out' ? 'dies out' : `${first.kind} the limit of ${first.owner}`} first (${percent(first.share)} of runs).`,
+      width,
+      '',
+    ),
   ];
 }
 
@@ -60,27 +65,28 @@ function turningLines(
   return `${INDENT}${colours.bold(when)}\n${wrapped(point.sentence + owner, width, INDENT + INDENT)}`;
 }
 
-function number(value: number): string {
-  if (value === 0) return '0';
-  const size = Math.abs(value);
-  if (size >= 100) return value.toFixed(0);
-  if (size >= 10) return value.toFixed(1);
-  return size >= 0.1 ? value.toFixed(2) : value.toPrecision(1);
+function courseOf({ name, unit, q05, q50, q95 }: QuantileSeries): Course {
+  const last = q50.length - 1;
+  return {
+    name,
+    values: q50,
+    range: `${figure(q50[0] ?? 0)} to ${figure(q50[last] ?? 0)} ${unit}`.trim(),
+    spread: `(${figure(q05[last] ?? 0)} to ${figure(q95[last] ?? 0)})`,
+  };
 }
 
-function seriesLine(series: QuantileSeries, nameWidth: number): string {
-  const last = series.q50.length - 1;
-  const range = `${number(series.q50[0] ?? 0)} to ${number(series.q50[last] ?? 0)} ${series.unit}`;
-  const spread = `(${number(series.q05[last] ?? 0)} to ${number(series.q95[last] ?? 0)})`;
-  return `${INDENT}${series.name.padEnd(nameWidth)} ${sparkline(series.q50, SPARK_WIDTH)} ${range} ${colours.dim(spread)}`;
-}
+/** Told only where there is some of it in some run. */
+const ONLY_WHERE_SOME: readonly string[] = ['copper', 'plantCover', 'floatingCover', 'emersedCover'];
 
-function seriesLines({ series }: AheadDocument): string[] {
+function seriesLines({ series }: AheadDocument, width: number): string[] {
   const populations = Object.keys(series).filter((id) => /^population:[^:]+$/.test(id));
   const plantings = Object.keys(series).filter((id) => id.startsWith('planting:'));
-  const shown = [...CHARTED, ...plantings, ...populations].flatMap((id) => series[id] ?? []);
-  const nameWidth = Math.max(...shown.map(({ name }) => name.length));
-  return shown.map((one) => seriesLine(one, nameWidth));
+  const shown = [...CHARTED, ...plantings, ...populations].flatMap((id) => {
+    const one = series[id];
+    const isNone = ONLY_WHERE_SOME.includes(id) && one?.q95.every((value) => value === 0);
+    return one && !isNone ? [one] : [];
+  });
+  return courseLines(shown.map(courseOf), { width, longest: SPARK_WIDTH });
 }
 
 function closureLine({ closure }: AheadDocument): string {
@@ -91,20 +97,20 @@ function closureLine({ closure }: AheadDocument): string {
 /** The outlook for people, as text for a terminal `width` characters wide. */
 export function aheadText(document: AheadDocument, width: number): string {
   const { enclosure, run, turningPoints, notModelled } = document;
-  const title = (text: string): string => `\n${colours.underline(text)}`;
+  const title = (text: string): string => `\n${underlined(text, width)}`;
   return [
     `\n${colours.bold(enclosure.name)}, ${run.days} days from ${calendarDay(enclosure.startDate, 0)}, ${run.members} runs, seed ${run.seed}`,
     '',
-    ...horizonLines(document),
+    ...horizonLines(document, width),
     title('What turns, and when'),
     ...(turningPoints.length > 0
       ? turningPoints.map((point) => turningLines(point, document, width))
       : [`${INDENT}Nothing leaves its band in 5 % of the runs or more.`]),
     title('The course, median of the runs: first to last day (5 to 95 % on the last day)'),
-    ...seriesLines(document),
+    ...seriesLines(document, width),
     title('Not yet modelled'),
     ...notModelled.map((sentence) => wrapped(sentence, width, INDENT)),
     '',
-    colours.dim(closureLine(document)),
+    colours.dim(wrapped(closureLine(document), width, '')),
   ].join('\n');
 }

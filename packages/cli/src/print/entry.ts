@@ -1,6 +1,7 @@
 import type { AnimalCheck, TakenTrait } from '@shoreglass/contract';
 import { type EntryPage, figuresOf } from '@shoreglass/library';
 import colours from 'picocolors';
+import { fitted } from './wrapped.ts';
 
 const KNOWN = { well: 'well', fairly: 'fairly well', poorly: 'poorly' } as const;
 
@@ -53,7 +54,7 @@ function trialLine({ trial }: AnimalCheck): string {
 /** What a sound file of an animal says and what becomes of it. */
 export function animalText(check: AnimalCheck): string {
   const { page, traits, remarks } = check;
-  return [
+  const lines = [
     ...pageLines(page),
     `\n${colours.underline('Trial in an invented box')}`,
     trialLine(check),
@@ -64,7 +65,8 @@ export function animalText(check: AnimalCheck): string {
     ...traitLines(traits, 'the file'),
     ...traitLines(traits, 'a rule'),
     ...traitLines(traits, 'the usual'),
-  ].join('\n');
+  ];
+  return fitted(lines.join('\n'));
 }
 
 /** What a sound file of any other entry says. */
@@ -76,5 +78,5 @@ export function entryText(page: EntryPage): string {
         `  ${label} = ${text}${range ? ` (${range})` : ''}  ${colours.dim(basis)}`,
     ),
   ]);
-  return [...pageLines(page), ...values].join('\n');
+  return fitted([...pageLines(page), ...values].join('\n'));
 }

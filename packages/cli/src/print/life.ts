@@ -8,30 +8,83 @@ import type {
   PopulationOutlook,
 } from '@shoreglass/engine';
 import { seriesSpec } from '@shoreglass/engine';
-import { hunterWords, sparkline } from '@shoreglass/figures';
+import { hunterWords } from '@shoreglass/figures';
+import { library } from '@shoreglass/library';
 import colours from 'picocolors';
+import { type Course, courseLines } from './course.ts';
 import { calendarDay } from './dates.ts';
-import { wrapped } from './wrapped.ts';
+import { type ToldTogether, toldOnce } from './told-once.ts';
+import { underlined, wrapped } from './wrapped.ts';
 
 const SPARK_WIDTH = 30;
+
+const LEAST = 0.01;
 
 function number(value: number): string {
   const size = Math.abs(value);
   if (size >= 100) return value.toFixed(0);
   if (size >= 10) return value.toFixed(1);
-  return size >= 0.995 || value === 0 ? String(Number(value.toFixed(1))) : value.toPrecision(1);
+  if (size >= 0.995 || value === 0) return String(Number(value.toFixed(1)));
+  return size >= LEAST ? value.toPrecision(1) : `${value < 0 ? '-' : ''}<${LEAST}`;
 }
 
-function conflictLines({ severity, sentence, mend, source }: Conflict, width: number): string {
-  const mark = severity === 'warning' ? '!' : '·';
+const MARKS = { blocking: '!', warning: '!', note: '·' } as const;
+
+/** What does not go together: sentences with the same reason, help and source under one mark. */
+function conflictLines(conflicts: readonly Conflict[], width: number): string[] {
+  const told = conflicts.map(({ severity, sentence, mend, source, who: [first = ''] }) => ({
+    severity,
+    message: sentence,
+    mend,
+    source,
+    name: library.data.organisms[first]?.name ?? '',
+  }));
+  return toldOnce(told).map((each) => togetherLines(each, width));
+}
+
+function togetherLines(
+  {
+    first: { severity, mend, source },
+    sentences,
+  }: ToldTogether<ReturnType<typeof toldOnce>[number]['first']>,
+  width: number,
+): string {
   return [
-    `  ${mark} ${wrapped(sentence, width - 2, '    ').trimStart()}`,
+    ...sentences.map(({ text }, at) =>
+      wrapped(text, width, '    ', at === 0 ? `  ${MARKS[severity]} ` : '    '),
+    ),
     wrapped(`What helps: ${mend}`, width, '    '),
     colours.dim(wrapped(`source: ${source}`, width, '    ')),
   ].join('\n');
 }
 
-function populationLines({ name, total, stages, born, deaths }: PopulationOutlook): string[] {
+interface QuantilesByDay {
+  readonly q05: readonly number[];
+  readonly q50: readonly number[];
+  readonly q95: readonly number[];
+}
+
+/** A course of the runs from its first to its last day. */
+function courseOf(name: string, { q05, q50, q95 }: QuantilesByDay, unit = ''): Course {
+  const last = q50.length - 1;
+  return {
+    name,
+    values: q50,
+    range: `${number(q50[0] ?? 0)} to ${number(q50[last] ?? 0)}${unit}`,
+    spread: `(${number(q05[last] ?? 0)} to ${number(q95[last] ?? 0)})`,
+  };
+}
+
+/** Courses drawn alike, each with what is told below it. */
+function drawn(courses: readonly Course[], below: readonly (readonly string[])[], width: number): string[] {
+  const lines = courseLines(courses, { width, longest: SPARK_WIDTH, bold: true });
+  return lines.flatMap((line, at) => [
+    line,
+    ...(below[at] ?? []).map((text) => wrapped(text, width, '      ', '    ')),
+  ]);
+}
+
+function populationLines({ total, stages, born, deaths, slowed }: PopulationOutlook): string[] {
   const last = total.q50.length - 1;
   const end = (series: { q50: readonly number[] } | undefined): string => number(series?.q50[last] ?? 0);
   const causes = Object.entries(deaths)
@@ -40,26 +93,22 @@ function populationLines({ name, total, stages, born, deaths }: PopulationOutloo
     .slice(0, 4)
     .map(([cause, count]) => `${cause} ${number(count)}`);
   return [
-    `  ${colours.bold(name)}  ${sparkline(total.q50, SPARK_WIDTH)}  ${number(total.q50[0] ?? 0)} to ${end(total)} ${colours.dim(`(${number(total.q05[last] ?? 0)} to ${number(total.q95[last] ?? 0)})`)}`,
-    `    on the last day ${end(stages.adult)} adults, ${end(stages.juvenile)} young, ${end(stages.brooded)} eggs; ${number(born)} young released over the run`,
-    `    deaths: ${causes.length > 0 ? causes.join(', ') : 'none'}`,
+    `on the last day ${end(stages.adult)} adults, ${end(stages.juvenile)} young, ${end(stages.brooded)} eggs; ${number(born)} young released over the run`,
+    `deaths: ${causes.length > 0 ? causes.join(', ') : 'none'}`,
+    ...slowed.map(({ sentence }) => sentence),
   ];
 }
 
-function plantLines({ name, zone, cover, heldBack }: PlantOutlook): string[] {
-  const last = cover.q50.length - 1;
+function plantLines({ heldBack }: PlantOutlook): string[] {
   const causes = Object.entries(heldBack)
     .filter(([, share]) => share >= 0.1)
     .sort((a, b) => b[1] - a[1])
     .slice(0, 3)
     .map(([cause, share]) => `${cause} ${Math.round(share * 100)} %`);
-  return [
-    `  ${colours.bold(`${name} (${zone})`)}  ${sparkline(cover.q50, SPARK_WIDTH)}  ${number(cover.q50[0] ?? 0)} to ${number(cover.q50[last] ?? 0)} % ${colours.dim(`(${number(cover.q05[last] ?? 0)} to ${number(cover.q95[last] ?? 0)})`)}`,
-    ...(causes.length > 0 ? [`    lost of its growth in good light: ${causes.join(', ')}`] : []),
-  ];
+  return causes.length > 0 ? [`lost of its growth in good light: ${causes.join(', ')}`] : [];
 }
 
-function capacityLines({ foodName, production, eaters }: FoodCapacity): string[] {
+function capacityLines({ foodName, production, eaters }: FoodCapacity, width: number): string[] {
   const carried = eaters
     .filter(({ adults }) => adults >= 0.05)
     .map(
@@ -67,32 +116,38 @@ function capacityLines({ foodName, production, eaters }: FoodCapacity): string[]
         `${number(adults)} ${name} (${withYoung + young > 0 ? `or ${number(withYoung)} small adults with ${number(young)} young` : 'never any young'}${breeds ? '' : '; too little to breed on alone'})`,
     );
   if (carried.length === 0) return [];
-  return [`  ${foodName}, ${number(production)} mg C a day: ${carried.join('; ')}`];
+  return [
+    wrapped(`${foodName}, ${number(production)} mg C a day: ${carried.join('; ')}`, width, '    ', '  '),
+  ];
 }
 
-function flowLines(flows: readonly FoodFlow[], document: LifeDocument): string[] {
-  return document.populations.flatMap(({ id, name }) => {
+function flowLines(flows: readonly FoodFlow[], { populations }: LifeDocument, width: number): string[] {
+  return populations.flatMap(({ id, name }) => {
     const own = flows.filter(({ eater }) => eater === id).sort((a, b) => b.mean - a.mean);
     if (own.length === 0) return [`  ${name} eat nothing`];
+    const courses = own.map(({ foodName, mean, weekly }) => ({
+      name: foodName,
+      values: weekly,
+      range: `${number(mean)} mg C a week`,
+    }));
     return [
       `  ${colours.bold(name)}`,
-      ...own.map(
-        ({ foodName, mean, weekly }) =>
-          `    ${foodName.padEnd(34)} ${sparkline(weekly, SPARK_WIDTH)}  ${number(mean)} mg C a week`,
-      ),
+      ...courseLines(courses, { width, indent: '    ', longest: SPARK_WIDTH }),
     ];
   });
 }
 
-function effectLines(effects: readonly AdditionEffect[]): string[] {
+function effectLines(effects: readonly AdditionEffect[], width: number): string[] {
   return effects.map(({ series, without, with: included, difference }) => {
     const { name, unit } = seriesSpec(series as never);
     const change = `${difference.q50 >= 0 ? '+' : ''}${number(difference.q50)}`;
-    return `  ${name.padEnd(40)} ${number(without.q50)} without, ${number(included.q50)} with: ${change} ${unit} ${colours.dim(`(${number(difference.q10)} to ${number(difference.q90)} in 4 runs of 5)`)}`;
+    const spread = colours.dim(`(${number(difference.q10)} to ${number(difference.q90)} in 4 runs of 5)`);
+    const text = `${name}: ${number(without.q50)} without, ${number(included.q50)} with: ${`${change} ${unit}`.trim()} ${spread}`;
+    return wrapped(text, width, '    ', '  ');
   });
 }
 
-function pestLines({ answers }: NonNullable<LifeDocument['pest']>): string[] {
+function pestLines({ answers }: NonNullable<LifeDocument['pest']>, width: number): string[] {
   const [nothing] = answers;
   return answers.flatMap((answer) => {
     const { kind, name, pest, gone, others, hunter } = answer;
@@ -108,9 +163,9 @@ function pestLines({ answers }: NonNullable<LifeDocument['pest']>): string[] {
     });
     const after = hunterWords(answer);
     return [
-      `  ${colours.bold(name)}: ${end}${none}`,
-      ...(told.length > 0 ? [`    others: ${told.join('; ')}`] : []),
-      ...(after === undefined ? [] : [`    ${after}`]),
+      wrapped(`${colours.bold(name)}: ${end}${none}`, width, '      ', '  '),
+      ...(told.length > 0 ? [wrapped(`others: ${told.join('; ')}`, width, '      ', '    ')] : []),
+      ...(after === undefined ? [] : [wrapped(after, width, '      ', '    ')]),
     ];
   });
 }
@@ -119,36 +174,46 @@ function pestLines({ answers }: NonNullable<LifeDocument['pest']>): string[] {
 export function lifeText(document: LifeDocument, width: number): string {
   const { enclosure, run, conflicts, capacity, populations, plants, flows, rivals, addition, feeding, pest } =
     document;
-  const title = (text: string): string => `\n${colours.underline(text)}`;
+  const title = (text: string): string => `\n${underlined(text, width)}`;
   return [
     `\n${colours.bold(enclosure.name)}, ${run.days} days from ${calendarDay(enclosure.startDate, 0)}, ${run.members} runs, seed ${run.seed}`,
     title('What does not go together'),
-    ...(conflicts.length > 0 ? conflicts.map((each) => conflictLines(each, width)) : ['  Nothing found.']),
+    ...(conflicts.length > 0 ? conflictLines(conflicts, width) : ['  Nothing found.']),
     title('Numbers, median of the runs: first to last day (5 to 95 %)'),
-    ...(populations.length > 0 ? populations.flatMap(populationLines) : ['  No animals in the file.']),
+    ...(populations.length > 0
+      ? drawn(
+          populations.map(({ name, total }) => courseOf(name, total)),
+          populations.map(populationLines),
+          width,
+        )
+      : ['  No animals in the file.']),
     ...(plants.length > 0
       ? [
           title('Cover of plants, median of the runs: first to last day (5 to 95 %)'),
-          ...plants.flatMap(plantLines),
+          ...drawn(
+            plants.map(({ name, zone, cover }) => courseOf(`${name} (${zone})`, cover, ' %')),
+            plants.map(plantLines),
+            width,
+          ),
         ]
       : []),
     title('What each food carries: full-grown adults kept alive, or a population that holds its number'),
-    ...capacity.flatMap(capacityLines),
+    ...capacity.flatMap((food) => capacityLines(food, width)),
     title('Who eats what, expected run'),
-    ...flowLines(flows, document),
+    ...flowLines(flows, document, width),
     ...(rivals.length > 0
       ? [title('Who takes whose food'), ...rivals.map(({ sentence }) => wrapped(sentence, width, '  '))]
       : []),
     ...(addition
       ? [
           title(`With ${addition.adults} ${addition.species} added, on the last day`),
-          ...effectLines(addition.effects),
+          ...effectLines(addition.effects, width),
         ]
       : []),
     ...(feeding
       ? [title('How to feed'), ...feeding.sentences.map((sentence) => wrapped(sentence, width, '  '))]
       : []),
-    ...(pest ? [title(`What can be done against ${pest.name}`), ...pestLines(pest)] : []),
+    ...(pest ? [title(`What can be done against ${pest.name}`), ...pestLines(pest, width)] : []),
     '',
   ].join('\n');
 }

@@ -98,7 +98,7 @@ function targetLines({ targets }: Recipe, width: number): string[] {
   const why = targets.flatMap((target) =>
     target.why.map((sentence) => wrapped(`${target.quantity}: ${sentence}`, width, INDENT)),
   );
-  return [table([['', 'wanted', 'weighed', 'by spoon', 'reached'], ...rows]), ...why];
+  return [table([['', 'wanted', 'weighed', 'by spoon', 'reached'], ...rows], { hasHead: true }), ...why];
 }
 
 const MARKS = { warning: 'Beware: ', caution: '', note: '' } as const;
@@ -166,7 +166,7 @@ export function comparisonText(choices: readonly RecipeChoice[]): string {
         ? water[quantity]
         : water.composition[quantity],
     );
-  return table([
+  const rows = [
     ['', ...choices.map(({ name }) => name)],
     ...waters.map(([id, name]) => [
       shortName(name),
@@ -189,7 +189,8 @@ export function comparisonText(choices: readonly RecipeChoice[]): string {
       ...each(({ targets }) => `${targets.filter(({ met }) => met).length} of ${targets.length}`),
     ],
     ['off by (test steps)', ...each(({ misfit }) => number(misfit, 2))],
-  ]);
+  ];
+  return table(rows, { hasHead: true });
 }
 
 /** Who asks for which targets. */

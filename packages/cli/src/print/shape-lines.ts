@@ -4,6 +4,8 @@ import type { ClimateYear, CoverAnswer, CoverOption, FlowFigures, ShapeSheet } f
 export interface SheetPart {
   readonly heading: string;
   readonly rows: readonly (readonly string[])[];
+  /** Whether the first row names the columns. */
+  readonly hasHead?: boolean;
   readonly sentences: readonly string[];
 }
 
@@ -64,6 +66,7 @@ function zonePart({ zones, light }: ShapeSheet): SheetPart {
   const head = ['zone', 'area', 'water', 'depth', 'soil', 'drains', 'ground', 'light', 'day'];
   return {
     heading: 'Zones',
+    hasHead: true,
     rows: [
       head,
       ...zones.map((zone, i) => [
@@ -110,6 +113,7 @@ function glassPart({ structure }: ShapeSheet): SheetPart {
   const head = ['pane', 'as planned', 'bend', 'full', 'bend', 'may be filled to'];
   return {
     heading: `Glass, ${millimetres(structure.thickness)}, ${structure.topEdge === 'free' ? 'rimless' : 'rimmed'}`,
+    hasHead: true,
     rows: [
       head,
       ...structure.panes.map(({ pane, planned, full, fillTo, outside }) =>
@@ -149,6 +153,7 @@ function flowPart({ flow }: ShapeSheet): SheetPart[] {
   return [
     {
       heading: 'Flow',
+      hasHead: true,
       rows: [
         ['', 'flow', 'head', 'hose', 'filter', 'turnovers/h'],
         row('clean', flow.clean),
@@ -210,6 +215,7 @@ export function climatePart({ months, year, closure }: ClimateYear): SheetPart {
   ];
   return {
     heading: 'Climate through the year',
+    hasHead: true,
     rows: [
       ['', 'air °C', 'water', 'front', 'dew pt', 'RH', 'dry day', 'fog h', 'worst', 'mL/day', 'land wet'],
       ...months.map((month) => row(MONTHS[month.month - 1] ?? '', month)),
@@ -242,6 +248,7 @@ function optionRow(option: CoverOption): string[] {
 export function coverPart({ asDrawn, alternatives, sentence }: CoverAnswer): SheetPart {
   return {
     heading: 'How far to open the cover',
+    hasHead: true,
     rows: [['', 'open', 'tried at', 'humidity', 'fog'], optionRow(asDrawn), ...alternatives.map(optionRow)],
     sentences: [sentence],
   };

@@ -145,6 +145,17 @@ function usualWaters(own: readonly ShelfWater[], enclosure: Enclosure | undefine
   return [...new Set([...ids, ...(enclosure?.filledFrom ?? ['rain']), 'distilled'])];
 }
 
+/** Own waters that are neither mixed from nor kept would be passed over in silence. @throws BadInput */
+function refuseIdleWaters({ own: file, from, keep = '' }: MixOptions, own: readonly ShelfWater[]): void {
+  if (from === undefined || own.length === 0) return;
+  const named = [...commaList(from).map((part) => part.split(/\s/)[0]), keep.split(/\s+of\s+/)[1]?.trim()];
+  if (own.some(({ id }) => named.includes(id))) return;
+  const ids = own.map(({ id }) => id).join(', ');
+  throw new BadInput(
+    `--own ${file} holds ${ids}, which neither --from nor --keep names. Write --from ${ids},rain, or leave --own out.`,
+  );
+}
+
 /**
  * What the options ask for.
  * @throws BadInput naming the option and the mend; Blocked when the enclosure of `--for` cannot be planned
@@ -156,6 +167,7 @@ export function mixRequest(options: MixOptions): MixRequest {
     throw new BadInput(
       '--volume is missing. Write --volume "40 L", or take it from an enclosure with --for FILE.',
     );
+  refuseIdleWaters(options, own);
   const targets = writtenTargets(options);
   if (Object.keys(targets).length === 0 && (enclosure?.owners ?? []).length === 0)
     throw new BadInput(

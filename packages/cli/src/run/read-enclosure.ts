@@ -12,7 +12,7 @@ import {
   readEnclosure,
 } from '@shoreglass/contract';
 import type { Plan } from '@shoreglass/engine';
-import { BadInput, Blocked } from '../exit-codes.ts';
+import { BadInput, Blocked, reasonOf } from '../exit-codes.ts';
 
 /** Text of a file of the user's. @throws BadInput when it is not there, no file, or too long */
 export function textOf(path: string): string {
@@ -29,7 +29,11 @@ export function textOf(path: string): string {
       `${path} holds ${about.size} bytes; an enclosure file has at most ${MAX_ENCLOSURE_BYTES}. Is it the right file?`,
     );
   }
-  return readFileSync(path, 'utf8');
+  try {
+    return readFileSync(path, 'utf8');
+  } catch (error) {
+    throw new BadInput(`${path} cannot be read: ${reasonOf(error)}. Check that you may read it.`);
+  }
 }
 
 /** Text of a file that is an entry of the library; undefined for all else. */
@@ -42,11 +46,23 @@ export function entryTextAt(
   return isEntry(text, basename(path)) ? text : undefined;
 }
 
+/** Bytes of a record of a room above which it is not even opened; its text may have 12 MB. */
+const MOST_SERIES_BYTES = 50_000_000;
+
 /** A series named in the file lies beside it; only a plain file within reach of the path is read. */
 function besides(path: string): (name: string) => string | undefined {
   return (name) => {
     const beside = resolve(dirname(path), name);
-    return existsSync(beside) && statSync(beside).isFile() ? readFileSync(beside, 'utf8') : undefined;
+    if (!existsSync(beside) || !statSync(beside).isFile()) return undefined;
+    if (statSync(beside).size > MOST_SERIES_BYTES)
+      throw new BadInput(
+        `${beside} holds ${statSync(beside).size} bytes; a room's record has at most ${MOST_SERIES_BYTES}. Is it the right file?`,
+      );
+    try {
+      return readFileSync(beside, 'utf8');
+    } catch (error) {
+      throw new BadInput(`${beside} cannot be read: ${reasonOf(error)}. Check that you may read it.`);
+    }
   };
 }
 
