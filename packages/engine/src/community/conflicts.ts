@@ -23,7 +23,13 @@ export function conflictsOf(inhabitants: readonly Inhabitant[], place?: PlaceFac
     ...harmConflicts(inhabitants, place),
     ...guestConflicts(place),
   ];
-  const weight = ({ severity, kind }: Conflict): number =>
-    (severity === 'warning' ? 0 : 100) + CONFLICT_KINDS.indexOf(kind);
-  return all.sort((a, b) => weight(a) - weight(b));
+  return byWeight(all);
+}
+
+const weight = ({ severity, kind }: Conflict): number =>
+  (severity === 'warning' ? 0 : 100) + CONFLICT_KINDS.indexOf(kind);
+
+/** The same conflicts, warnings first, then by kind. `derived`. */
+export function byWeight(conflicts: readonly Conflict[]): Conflict[] {
+  return [...conflicts].sort((a, b) => weight(a) - weight(b));
 }

@@ -104,6 +104,7 @@ export const CONFLICT_KINDS = [
   'space',
   'way out',
   'drowning',
+  'calcium',
   'salt',
   'copper',
   'too soon',

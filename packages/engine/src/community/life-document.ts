@@ -8,10 +8,12 @@ import { expectedDocument, summarise } from '../outlook/summarise.ts';
 import { type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
 import type { RunRecord } from '../run/run.ts';
 import type { PestAnswer } from './answers-to-pest.ts';
+import { calciumConflicts } from './calcium-conflicts.ts';
 import { carryingCapacity, type FoodCapacity } from './carrying-capacity.ts';
 import type { FeedingPlan } from './feeding-found.ts';
 import { type FoodFlow, foodFlows } from './food-flows.ts';
 import { type FoodRival, foodRivals } from './food-rivals.ts';
+import { byWeight } from './conflicts.ts';
 import type { Conflict } from './inhabitant.ts';
 import { type PlantOutlook, plantOutlooks } from './plant-outlook.ts';
 import type { AdditionEffect } from './what-if-added.ts';
@@ -106,7 +108,7 @@ export function lifeDocument(
   answers: LifeAnswers = {},
 ): LifeDocument {
   const ahead = summarise(prepared, runs.expected, runs.batches);
-  return { ...communityOf(prepared, runs.expected, ahead), conflicts, ...answers };
+  return { ...communityOf(prepared, runs.expected, ahead, conflicts), ...answers };
 }
 
 /**
@@ -118,20 +120,29 @@ export function expectedLifeDocument(
   expected: RunRecord,
   conflicts: readonly Conflict[],
 ): LifeDocument {
-  return { ...communityOf(prepared, expected, expectedDocument(prepared, expected)), conflicts };
+  return communityOf(prepared, expected, expectedDocument(prepared, expected), conflicts);
 }
 
 function communityOf(
   prepared: PreparedOutlook,
   expected: RunRecord,
   ahead: AheadDocument,
-): Omit<LifeDocument, 'conflicts'> {
+  conflicts: readonly Conflict[],
+): LifeDocument {
   const { plan, options } = prepared;
   const { shape } = bookReader(prepared);
   const flows = foodFlows({ plan, shape, rows: expected.bookRows, days: options.days });
   return {
     enclosure: ahead.enclosure,
     run: ahead.run,
+    conflicts: byWeight([
+      ...conflicts,
+      ...calciumConflicts({
+        plan,
+        flows,
+        counts: (id, stage) => ahead.series[`population:${id}:${stage}`]?.expected ?? [],
+      }),
+    ]),
     capacity: carryingCapacity(plan, Math.min(options.days, USUAL_DAYS)),
     populations: populationOutlooks(prepared, expected, ahead, shape),
     plants: plantOutlooks(prepared, expected, ahead.series, shape),

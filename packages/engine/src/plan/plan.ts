@@ -286,7 +286,9 @@ export interface Population {
   readonly chance?: number;
   /** Calcium carbonate in shell and cuticle per body carbon [mol/mol]; none when left out. */
   readonly shell?: number;
-  /** What that is made of; calcite when left out. */
+  /** The same in animals that take it from what they eat on land: the book of the water leaves it out [mol/mol]; none when left out. */
+  readonly shellOnLand?: number;
+  /** What `shell` is made of; calcite when left out. */
   readonly shellMineral?: 'calcite' | 'aragonite';
   /** Where on the section its label points: the zone it mostly uses. */
   readonly zone: string;

@@ -9501,6 +9501,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 0.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass; crabs have the thickest. Land crabs eat their moults and keep nearly all of it (Greenaway 1993, abstract)."
+   },
    "known": {
     "level": "poorly",
     "note": "Larvae and egg numbers of several species are well studied; what is sold is seldom named to species, and no captive population was followed."
@@ -9871,6 +9878,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source",
     "note": "More females than males; males fight."
+   },
+   "shell": {
+    "value": 0.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass; crabs have the thickest. Land crabs eat their moults and keep nearly all of it (Greenaway 1993, abstract)."
    },
    "known": {
     "level": "poorly",
@@ -16476,6 +16490,13 @@ export const LIBRARY_DATA: LibraryData = {
     "source": "rule of thumb among keepers and shops, no primary source",
     "note": "One male with females."
    },
+   "shell": {
+    "value": 0.5,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "Mineral of cuticles is 10 to 40 % of dry mass; crabs have the thickest. Land crabs eat their moults and keep nearly all of it (Greenaway 1993, abstract)."
+   },
    "known": {
     "level": "poorly",
     "note": "Larvae of a relative are studied; size, numbers of eggs and growth are recalled or judged."
@@ -19704,6 +19725,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
    },
+   "shell": {
+    "value": 0.37,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "A quarter to three tenths of the dry mass of woodlice is calcium carbonate; cuticles are of magnesium calcite, amorphous carbonate and phosphate (Becker et al. 2005, abstract)."
+   },
    "known": {
     "level": "fairly",
     "note": "Size, growth of females and brood range are published; age at maturity is an estimate of a compiler and food intake is recalled."
@@ -20018,6 +20046,13 @@ export const LIBRARY_DATA: LibraryData = {
     "unit": "1",
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source"
+   },
+   "shell": {
+    "value": 0.37,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "A quarter to three tenths of the dry mass of woodlice is calcium carbonate; cuticles are of magnesium calcite, amorphous carbonate and phosphate (Becker et al. 2005, abstract)."
    },
    "known": {
     "level": "fairly",
@@ -21579,6 +21614,13 @@ export const LIBRARY_DATA: LibraryData = {
     "basis": "common practice",
     "source": "rule of thumb among keepers and shops, no primary source",
     "note": "One is enough; five make it quick."
+   },
+   "shell": {
+    "value": 0.37,
+    "unit": "1",
+    "basis": "memory",
+    "source": "general knowledge of the literature, no particular work checked",
+    "note": "A quarter to three tenths of the dry mass of woodlice is calcium carbonate; cuticles are of magnesium calcite, amorphous carbonate and phosphate (Becker et al. 2005, abstract)."
    },
    "known": {
     "level": "poorly",
@@ -33184,15 +33226,15 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "memory",
      "source": "Wiesmann 1994; recalled"
     },
-    "nitrogenHalf": {
-     "value": 0.08,
-     "unit": "mg N/L",
+    "ammoniaHalf": {
+     "value": 0.2,
+     "unit": "µmol/L",
      "distribution": "lognormal",
      "spread": 1.8,
-     "min": 0.02,
-     "max": 0.5,
+     "min": 0.03,
+     "max": 2,
      "basis": "assumed",
-     "source": "at the cells, of a guild as quick as bacteria in plenty and as thrifty as archaea in want: 0.75 a day over this makes the 9 L/mg N/d that archaea reach. Of 27 freshwater aquaria 23 held more archaea than bacteria (Sauder et al. 2011, abstract), an old fish farm archaea and complete oxidisers (Bartelme et al. 2017, abstract). One from an aquarium filter divides in 34.9 h (Sauder et al. 2018, abstract; taken as of 28 °C, recalled): 0.23 a day at 20 °C. Half saturation 0.13 µmol/L (Nitrosopumilus, Martens-Habbena et al. 2009, abstract), 0.7 to 1.1 (Nitrospira inopinata) and about 5 (archaea of soil; both Kits et al. 2017, recalled), of bacteria 30 and more: 1.8 µmol/L = 0.025 mg N/L taken for the thrifty. Sewage works reckon with 0.6"
+     "source": "un-ionised, at the cells, of a guild as quick as bacteria in plenty and as thrifty as archaea in want. Ammonia, not ammonium, is what archaea, complete oxidisers and bacteria take (Jung et al. 2022, abstract). Of 27 freshwater aquaria 23 held more archaea than bacteria (Sauder et al. 2011, abstract), an old fish farm archaea and complete oxidisers (Bartelme et al. 2017, abstract). One from an aquarium filter divides in 34.9 h (Sauder et al. 2018, abstract; taken as of 28 °C, recalled): 0.23 a day at 20 °C. Half saturation, all ammonia: 0.13 µmol/L (Nitrosopumilus, Martens-Habbena et al. 2009, abstract), 0.7 to 1.1 (Nitrospira inopinata) and about 5 (archaea of soil; both Kits et al. 2017, recalled), of bacteria 30 and more: 1.8 taken for the thrifty, 0.062 un-ionised at the pH 7.5 and 35 °C of such assays. Over 0.23 a day that is the affinity of 0.75 a day over 0.2. Sewage works reckon with 0.6 mg N/L of all"
     },
     "oxygenHalf": {
      "value": 0.4,

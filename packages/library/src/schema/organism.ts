@@ -173,7 +173,7 @@ const organism = z
     group: z.string().min(3),
     /** Fewest founders from which a population has a fair chance. */
     leastFounders: quantity('share', { min: 1, max: 1000 }),
-    /** Calcium carbonate of shell or cuticle over dry mass without it, built from the water it lives in. */
+    /** Calcium carbonate of shell or cuticle over dry mass without it, built from the water it lives in, on land from what it eats. */
     shell: quantity('share', { min: 0, max: 10 }).optional(),
     /** What it is made of; calcite when left out. */
     shellMineral: z.enum(['calcite', 'aragonite']).optional(),

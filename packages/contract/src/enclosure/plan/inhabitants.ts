@@ -3,7 +3,7 @@ import type { Library, Organism, Plant } from '@shoreglass/library';
 import type { AnimalsContent, PlantingContent } from '../schema/life.ts';
 import { animalTraitsOf } from './animal-traits.ts';
 import { plain } from './plain.ts';
-import { shellOf } from './shell-of.ts';
+import { shellOf, shellOnLandOf } from './shell-of.ts';
 
 export function plantingOf(content: PlantingContent, index: number, library: Library): Planting {
   const plant = library.plant(content.plant);
@@ -72,7 +72,9 @@ export function lifePopulationOf(animal: Organism, zone: string): Population {
 /** The population of a species; founders who move in later come by an action instead. */
 export function populationOf(content: AnimalsContent, animal: Organism): Population {
   const { traits } = animalTraitsOf(animal);
-  const shell = shellOf(animal, traits.priors.carbonContent.median);
+  const carbonContent = traits.priors.carbonContent.median;
+  const shell = shellOf(animal, carbonContent);
+  const shellOnLand = shellOnLandOf(animal, carbonContent);
   return {
     id: animal.id,
     species: animal.scientificName,
@@ -80,6 +82,7 @@ export function populationOf(content: AnimalsContent, animal: Organism): Populat
     traits,
     founders: (content.after ?? 0) > 0 ? [] : foundersOf(content),
     zone: content.zone,
+    ...(shellOnLand > 0 ? { shellOnLand } : {}),
     ...(shell > 0 ? { shell, ...(animal.shellMineral ? { shellMineral: animal.shellMineral } : {}) } : {}),
     ...(content.chance === undefined ? {} : { chance: content.chance }),
   };

@@ -10,6 +10,19 @@ export function shellOf(
   { shell, habitat }: Pick<Organism, 'shell' | 'habitat'>,
   carbonContent: number,
 ): number {
-  if (habitat !== 'water' || !shell) return 0;
-  return (shell.value * MOLAR_MASS.carbon) / (MOLAR_MASS.calciumCarbonate * carbonContent);
+  return habitat === 'water' && shell ? perCarbon(shell.value, carbonContent) : 0;
 }
+
+/**
+ * The same of a species that takes it from what it eats on land [mol/mol]; 0 for all others.
+ * @param carbonContent of dry mass [g/g]
+ */
+export function shellOnLandOf(
+  { shell, habitat }: Pick<Organism, 'shell' | 'habitat'>,
+  carbonContent: number,
+): number {
+  return habitat !== 'water' && shell ? perCarbon(shell.value, carbonContent) : 0;
+}
+
+const perCarbon = (perDryMass: number, carbonContent: number): number =>
+  (perDryMass * MOLAR_MASS.carbon) / (MOLAR_MASS.calciumCarbonate * carbonContent);

@@ -30,6 +30,7 @@ const HEADINGS: Readonly<Record<ConflictKind, string>> = {
   range: 'Water and climate that do not suit',
   space: 'Too little room',
   'way out': 'Ways out of the enclosure',
+  calcium: 'Too little calcium',
   mouth: 'No prey that fits',
   leftovers: 'Feed that is left over',
   few: 'Too few to begin with',
