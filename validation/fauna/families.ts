@@ -118,8 +118,8 @@ function onGoodAndPoor(family: Family, question: Question, foods: readonly numbe
   });
 }
 
-/** Carbon of a small green alga [mg per thousand cells]: 65 um3 of 5 um across, a quarter of a picogram per um3. @source assumed */
-const THOUSAND_CELLS = 15e-6;
+/** Carbon of Chlorella sorokiniana [mg per thousand cells]: 14 um3 (Benider et al. 2002, via the Add-my-Pet species file), a quarter of a picogram per um3 (assumed). */
+const THOUSAND_CELLS = 3.5e-6;
 
 /** Food as carbon [mg C/L]; algae counted by cells are taken for small green ones. */
 function concentrationOf(food: number, unit: string | undefined): number {

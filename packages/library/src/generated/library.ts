@@ -14487,6 +14487,13 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "traits": {
+    "halfSaturation": {
+     "value": 0.05,
+     "unit": "mol/m²",
+     "basis": "derived",
+     "source": "reckoned from the other values named in the note",
+     "note": "Belongs to the weight of floating algae above."
+    },
     "saltHigh": {
      "value": 7,
      "unit": "mS/cm",
@@ -14515,6 +14522,17 @@ export const LIBRARY_DATA: LibraryData = {
      "basis": "published",
      "source": "Jeschke, Kopp and Tollrian 2004, Biological Reviews 79: 337-349, recalled",
      "note": "Filters without choosing."
+    },
+    "preferenceForSuspended": {
+     "value": 30,
+     "unit": "1",
+     "distribution": "lognormal",
+     "spread": 1.6,
+     "min": 8,
+     "max": 110,
+     "basis": "derived",
+     "source": "Gergs, Preuss and Palmqvist 2014, PLoS ONE 9: e91503; via the Add-my-Pet species file",
+     "note": "Of Daphnia magna, the nearest relative whose intake by concentration was found: half at 0.2 mg C/L with the half saturation below. By rule it would be half at 1 mg C/L."
     }
    },
    "tolerances": {
