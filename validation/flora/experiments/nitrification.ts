@@ -10,7 +10,7 @@ const NOTHING_ELSE = ['attached-algae', 'suspended-algae', 'bacterial-film', 'de
 const AERATION = { surfaceRenewal: 1, fallAeration: 2e-4 } as const;
 
 /** The trace of oxidisers with which a new filter begins [mol C/m3], as a new enclosure is taken to. */
-const TRACE = { ammoniaOxidisers: 2e-7 / 0.04, nitriteOxidisers: 5e-8 / 0.04 } as const;
+const TRACE = { ammoniaOxidisers: 1e-7 / 0.04, nitriteOxidisers: 2.5e-8 / 0.04 } as const;
 
 /**
  * Days until ammonium or nitrite falls below a threshold in a new filter to which animals give ammonium: 1 mg N/L a day

@@ -91,7 +91,7 @@ const SOFT: Entries = {
   sulfate: 0.1,
 };
 /** Traces that come with hands, plants and air: a new filter. */
-const NEW_FILTER: Entries = { ammoniaOxidisers: 2e-7, nitriteOxidisers: 5e-8, attachedAlgae: 1e-3 };
+const NEW_FILTER: Entries = { ammoniaOxidisers: 1e-7, nitriteOxidisers: 2.5e-8, attachedAlgae: 1e-3 };
 
 /** One gram of flake as given: 10 % water, 45 % C, 7.36 % N, 1.2 % P of the rest (general composition of feeds). */
 function feed(values: Float64Array, grams: number): void {

@@ -12,7 +12,6 @@ export interface FilmOxidationParameters {
   readonly maximumGrowth: number;
   readonly activationEnergy: number;
   readonly yield: number;
-  readonly nitrogenHalf: number;
   readonly oxygenHalf: number;
   readonly inorganicCarbonHalf: number;
   readonly phosphateHalf: number;
@@ -32,12 +31,6 @@ export const FILM_OXIDATION_SPECS: ParameterSpecs<FilmOxidationParameters> = {
     meaning: 'activation energy of growth and capacity',
   },
   yield: { unit: 'g COD/g N', min: 0.01, max: 0.4, meaning: 'biomass grown per nitrogen oxidised' },
-  nitrogenHalf: {
-    unit: 'mg N/L',
-    min: 0.002,
-    max: 5,
-    meaning: 'ammonia or nitrite at half the highest rate, at the cells themselves',
-  },
   oxygenHalf: { unit: 'mg/L', min: 0.05, max: 3, meaning: 'oxygen at half the highest rate' },
   inorganicCarbonHalf: {
     unit: 'mmol/L',
@@ -80,7 +73,7 @@ const SHARED_READS = [
   'darkFilmSurface',
 ] as const satisfies readonly VariableId[];
 
-/** What `filmOxidation` and `filmDecay` read for a guild. */
+/** What `filmCapacity` and `filmDecay` read for a guild. */
 export function filmReads(guild: Guild): readonly VariableId[] {
   return [guild.biomass, guild.substrate, ...SHARED_READS];
 }
@@ -98,22 +91,14 @@ export function molarYield(gramsDemandPerGramNitrogen: number): number {
 export type RateOf = (values: Float64Array) => number;
 
 /**
- * Nitrogen oxidised by a guild of film bacteria [mol N/s, >= 0]:
- * r = q S/(S + K + q/(k A)), q = limits v c/(v + c), v = mu20 e(T) X / Y, c = c20 e(T) A, with e(T) the Arrhenius factor,
- * X the biomass, A all wetted surface for films, S the nitrogen, K what half saturates the cells, k the transfer from the
- * water to them, and limits the product of s/(K_s + s) for oxygen, inorganic carbon and phosphate, times the response to
- * acidity. A thin film works in proportion to its biomass; a thick one is held by its surface; what comes from the water
- * must diffuse to the cells, so K + c/k half saturates a thick film, far more than K, which half saturates its cells.
- * @param transfer k [m/s], > 0; infinite for what arises in the film itself
- * @source monod-1949, henze-2000 (product of limits); `derived`: the harmonic joining of volume and surface limits, and of
- *   cells and diffusion (1/r = 1/(q S/(K + S)) + 1/(k A S))
+ * Nitrogen that a guild of film bacteria would oxidise if there were plenty of it [mol N/s, >= 0]:
+ * q = limits v c/(v + c), v = mu20 e(T) X / Y, c = c20 e(T) A, with e(T) the Arrhenius factor, X the biomass, A all wetted
+ * surface for films, and limits the product of S/(K + S) for oxygen, inorganic carbon and phosphate, times the response to
+ * acidity. A thin film works in proportion to its biomass; a thick one is held by what diffuses into it, in proportion to
+ * its surface.
+ * @source monod-1949, henze-2000 (product of limits); `derived`: the harmonic joining of volume and surface limits
  */
-export function filmOxidation(
-  parameters: FilmOxidationParameters,
-  guild: Guild,
-  setting: Setting,
-  transfer = Number.POSITIVE_INFINITY,
-): RateOf {
+export function filmCapacity(parameters: FilmOxidationParameters, guild: Guild, setting: Setting): RateOf {
   const [oxygen, inorganicCarbon, phosphate, hydrogen, volume, temperature, area, darkArea] =
     SHARED_READS.map((id) => setting.index(id)) as [
       number,
@@ -126,11 +111,9 @@ export function filmOxidation(
       number,
     ];
   const biomass = setting.index(guild.biomass);
-  const substrate = setting.index(guild.substrate);
 
   const perBiomass = parameters.maximumGrowth / SECONDS_PER_DAY / molarYield(parameters.yield);
   const perArea = parameters.arealCapacity / MOLAR_MASS.nitrogen / SECONDS_PER_DAY;
-  const nitrogenHalf = parameters.nitrogenHalf / MOLAR_MASS.nitrogen;
   const oxygenHalf = parameters.oxygenHalf / MOLAR_MASS.oxygen;
   const carbonHalf = parameters.inorganicCarbonHalf;
   const phosphateHalf = parameters.phosphateHalf / MOLAR_MASS.phosphorus;
@@ -138,20 +121,16 @@ export function filmOxidation(
   const acidity = acidityResponse(parameters.acidSide, parameters.alkalineSide);
 
   return (values) => {
-    const surface = values[area]! + values[darkArea]!;
     const byBiomass = perBiomass * values[biomass]!;
-    const byArea = perArea * surface;
+    const byArea = perArea * (values[area]! + values[darkArea]!);
     const water = values[volume]!;
     if (!(byBiomass > 0 && byArea > 0 && water > 0)) return 0;
-    const plenty =
+    const limits =
       monod(concentration(values[oxygen]!, water), oxygenHalf) *
       monod(concentration(values[inorganicCarbon]!, water), carbonHalf) *
       monod(concentration(values[phosphate]!, water), phosphateHalf) *
-      acidity(values[hydrogen]!) *
-      warmth(values[temperature]!) *
-      byBiomass *
-      (byArea / (byBiomass + byArea));
-    return plenty * monod(values[substrate]! / water, nitrogenHalf + plenty / (transfer * surface));
+      acidity(values[hydrogen]!);
+    return limits * warmth(values[temperature]!) * byBiomass * (byArea / (byBiomass + byArea));
   };
 }
 

@@ -13,7 +13,6 @@ const FILM = {
   maximumGrowth: 0.75,
   activationEnergy: 68,
   yield: 0.18,
-  nitrogenHalf: 0.6,
   oxygenHalf: 0.4,
   inorganicCarbonHalf: 0.1,
   phosphateHalf: 0.01,
@@ -23,11 +22,12 @@ const FILM = {
   decayRate: 0.08,
   decayTheta: 1.05,
 };
-const AMMONIA_FILM = { ...FILM, filmTransfer: 1.4 };
-const NITRITE_FILM = { ...FILM, ammoniaInhibition: 46, nitrousAcidInhibition: 3.4 };
+const AMMONIA_FILM = { ...FILM, ammoniaHalf: 0.2, filmTransfer: 1.4 };
+const NITRITE_FILM = { ...FILM, nitrogenHalf: 0.15, ammoniaInhibition: 46, nitrousAcidInhibition: 3.4 };
 /** Everything plentiful, at the best acidity, 20 °C. */
 const PLENTY = {
   ammonium: 1e6,
+  unionisedAmmonia: 5e4,
   nitrite: 1e6,
   oxygen: 1e6,
   dissolvedInorganicCarbon: 1e6,
@@ -66,16 +66,29 @@ describe('ammonia oxidation', () => {
     // Zhu & Chen 1999, films of aquaculture at 27.2 °C: 1859 mg/m2/d at most, half of it at 1.93 mg/L
     const warm = 27.2;
     const factor = arrheniusResponse(68000, 20)(warm);
-    const film = { ...AMMONIA_FILM, nitrogenHalf: 0.6, arealCapacity: 1.859 / factor };
-    const rate = (ammoniaOxidisers: number, ammonia: number): number =>
+    // 0.6 mg N/L half saturates the cells where a twentieth is un-ionised
+    const film = { ...AMMONIA_FILM, ammoniaHalf: (1000 * 0.6) / 14.007 / 20, arealCapacity: 1.859 / factor };
+    const rate = (ammoniaOxidisers: number, milligrams: number): number =>
       ratesByName(process, film, {
         ...PLENTY,
         waterTemperature: warm,
         ammoniaOxidisers,
-        ammonium: ammonia / 14.007,
+        ammonium: milligrams / 14.007,
+        unionisedAmmonia: milligrams / 14.007 / 20,
       })['oxidation of ammonia']!;
     expect(rate(1e6, 1.93) / rate(1e6, 1e6)).toBeCloseTo(0.5, 2);
     expect(rate(1e-6, 0.6) / rate(1e-6, 1e6)).toBeCloseTo(0.5, 3);
+  });
+
+  it('takes un-ionised ammonia: a tenth of it counts for as little as a tenth of all ammonia', () => {
+    const rate = (ammonium: number, unionisedAmmonia: number): number =>
+      ratesByName(process, AMMONIA_FILM, { ...PLENTY, ammoniaOxidisers: 1e-6, ammonium, unionisedAmmonia })[
+        'oxidation of ammonia'
+      ]!;
+    // Jung et al. 2022: ammonia, not ammonium, is the substrate of archaea, complete oxidisers and bacteria
+    expect(rate(0.01, 2e-5) / rate(0.001, 2e-5)).toBeCloseTo(1, 2);
+    expect(rate(0.01, 2e-4) / rate(0.01, 2e-5)).toBeCloseTo(0.5 * 11, 2);
+    expect(rate(0.01, 0)).toBe(0);
   });
 
   it('keeps 0.18 (0.13 to 0.23) of its speed at 1 °C', () => {

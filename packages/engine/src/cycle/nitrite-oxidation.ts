@@ -2,13 +2,14 @@ import { exp } from '../numerics/elementary.ts';
 import type { Process } from '../process/contract.ts';
 import { balanced, type Stoichiometry } from '../process/stoichiometry.ts';
 import { ICE_POINT } from '../units/constants.ts';
-import { concentration } from './concentration.ts';
+import { MOLAR_MASS } from '../water/molar-masses.ts';
+import { concentration, monod } from './concentration.ts';
 import {
   BACTERIA_TO_DETRITUS,
   FILM_OXIDATION_SPECS,
   type FilmOxidationParameters,
+  filmCapacity,
   filmDecay,
-  filmOxidation,
   filmReads,
   type Guild,
   molarYield,
@@ -16,6 +17,7 @@ import {
 import { rememberingLast } from './temperature-response.ts';
 
 export interface NitriteOxidationParameters extends FilmOxidationParameters {
+  readonly nitrogenHalf: number;
   readonly ammoniaInhibition: number;
   readonly nitrousAcidInhibition: number;
 }
@@ -50,8 +52,8 @@ export function nitriteOxidationStoichiometry(gramsDemandPerGramNitrogen: number
 }
 
 /**
- * Second step of nitrification by growing nitrite oxidisers; see `filmOxidation` for the rate, here times
- * 1/(1 + NH3/K_A) 1/(1 + HNO2/K_N): both free ammonia and free nitrous acid slow it, HNO2 = NO2 aH / K_a.
+ * Second step of nitrification by growing nitrite oxidisers; see `filmCapacity` for the rate in plenty, here times
+ * NO2/(K + NO2) 1/(1 + NH3/K_A) 1/(1 + HNO2/K_N): nitrite arises in the film and need not diffuse to it; both free ammonia and free nitrous acid slow it, HNO2 = NO2 aH / K_a.
  * @validity 1 to 32 degC
  * @source henze-2000 (structure), vannecke-2015 (activation energy), park-2009 (inhibition constants)
  */
@@ -59,6 +61,7 @@ export const nitriteOxidation: Process<NitriteOxidationParameters> = {
   id: 'nitrite-oxidation',
   parameters: {
     ...FILM_OXIDATION_SPECS,
+    nitrogenHalf: { unit: 'mg N/L', min: 0.01, max: 5, meaning: 'nitrite at half the highest rate' },
     ammoniaInhibition: { unit: 'µmol/L', min: 5, max: 500, meaning: 'free ammonia that halves the rate' },
     nitrousAcidInhibition: {
       unit: 'µmol/L',
@@ -80,7 +83,7 @@ export const nitriteOxidation: Process<NitriteOxidationParameters> = {
     'detritusPhosphorus',
   ],
   prepare(parameters, setting) {
-    const oxidation = filmOxidation(parameters, GUILD, setting);
+    const capacity = filmCapacity(parameters, GUILD, setting);
     const decay = filmDecay(parameters, GUILD, setting);
     const ammonia = setting.index('unionisedAmmonia');
     const nitrite = setting.index('nitrite');
@@ -88,6 +91,7 @@ export const nitriteOxidation: Process<NitriteOxidationParameters> = {
     const volume = setting.index('waterVolume');
     const temperature = setting.index('waterTemperature');
     const ammoniaHalf = parameters.ammoniaInhibition * MICROMOLAR;
+    const nitriteHalf = parameters.nitrogenHalf / MOLAR_MASS.nitrogen;
     const nitrousHalf = parameters.nitrousAcidInhibition * MICROMOLAR;
     const nitrousHalfTimesConstant = rememberingLast((degrees) => nitrousHalf * nitrousAcidConstant(degrees));
     return {
@@ -99,11 +103,10 @@ export const nitriteOxidation: Process<NitriteOxidationParameters> = {
         },
       ],
       evaluate(values, rates, offset) {
-        const nitrousAcid =
-          (concentration(values[nitrite]!, values[volume]!) * values[hydrogen]!) /
-          nitrousHalfTimesConstant(values[temperature]!);
+        const content = concentration(values[nitrite]!, values[volume]!);
+        const nitrousAcid = (content * values[hydrogen]!) / nitrousHalfTimesConstant(values[temperature]!);
         const spared = ammoniaHalf / (ammoniaHalf + values[ammonia]!) / (1 + nitrousAcid);
-        rates[offset] = spared * oxidation(values);
+        rates[offset] = spared * monod(content, nitriteHalf) * capacity(values);
         rates[offset + 1] = decay(values);
       },
     };

@@ -705,6 +705,12 @@ export const LIBRARY_DATA: LibraryData = {
    },
    "risks": [
     {
+     "kind": "welfare",
+     "text": "Dust prey with calcium and vitamin D; without it bones soften.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
+    {
      "kind": "law",
      "text": "Has driven insects and lizards to the brink on Japanese islands; never release it.",
      "basis": "memory",
@@ -3008,6 +3014,12 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "risks": [
+    {
+     "kind": "welfare",
+     "text": "Dust prey with calcium and vitamin D; without it bones soften.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
     {
      "kind": "toxin",
      "text": "The skin gives off poison when the toad is frightened; in little water it harms other animals. Wash hands, keep it away from eyes, and keep no other species with it.",
@@ -7703,6 +7715,12 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "risks": [
+    {
+     "kind": "welfare",
+     "text": "Dust prey with calcium and vitamin D; without it bones soften.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
     {
      "kind": "law",
      "text": "Introduced in Puerto Rico; never release it.",
@@ -21182,6 +21200,12 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "risks": [
+    {
+     "kind": "welfare",
+     "text": "Dust prey with calcium and vitamin D; without it bones soften.",
+     "basis": "common practice",
+     "source": "rule of thumb among keepers and shops, no primary source"
+    },
     {
      "kind": "law",
      "text": "Listed in CITES Appendix II: keep the papers that come with the frog.",

@@ -13,8 +13,8 @@ import type { EnclosureContent } from '../schema/enclosure.ts';
  * the oxidisers is the one from which they take the four to six weeks known from practice
  */
 const TRACE = {
-  'ammonia-oxidation': 2e-7,
-  'nitrite-oxidation': 5e-8,
+  'ammonia-oxidation': 1e-7,
+  'nitrite-oxidation': 2.5e-8,
   algae: 0.02e-3,
   detritus: 0.2e-3,
 } as const;
