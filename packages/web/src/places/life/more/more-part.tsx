@@ -90,7 +90,7 @@ function More({ file, document, plan, library, ready }: MoreProps) {
     });
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (problem === undefined && reading?.sound) ask();
+    if (problem === undefined && ready && reading?.sound) ask();
   };
   return (
     <section aria-labelledby="more" className={styles.part}>
@@ -115,7 +115,7 @@ function More({ file, document, plan, library, ready }: MoreProps) {
         <button
           type="submit"
           className={desk.primary}
-          disabled={problem !== undefined || !ready || state?.running === true}
+          disabled={problem !== undefined || !ready || !reading?.sound || state?.running === true}
         >
           Work it out
         </button>
