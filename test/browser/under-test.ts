@@ -49,8 +49,9 @@ export async function byNight(page: Page): Promise<void> {
 /** Presses a button in the moment it appears, however short it stays; begin before doing what brings it. */
 export function pressOnceThere(page: Page, name: string): Promise<void> {
   return page.evaluate(
-    (words) =>
-      new Promise<void>((done) => {
+    ({ words, timeout }) =>
+      new Promise<void>((done, fail) => {
+        setTimeout(() => fail(new Error(`no button '${words}' appeared`)), timeout);
         const press = () => {
           const button = [...document.querySelectorAll('button')].find(
             ({ textContent }) => textContent === words,
@@ -64,7 +65,7 @@ export function pressOnceThere(page: Page, name: string): Promise<void> {
         appearing.observe(document.body, { childList: true, subtree: true, characterData: true });
         press();
       }),
-    name,
+    { words: name, ...PATIENCE },
   );
 }
 
