@@ -136,13 +136,13 @@ describe('scenes stay finite', () => {
 });
 
 describe('a fan chart', () => {
-  const chart = (series: QuantileSeries) =>
+  const chart = (series: QuantileSeries, width = 600) =>
     fanChartScene({
       id: 'pH',
       series,
       name: 'pH',
       startDate: '2026-02-27',
-      width: 600,
+      width,
       height: 260,
       palette: palette('day'),
     });
@@ -164,9 +164,11 @@ describe('a fan chart', () => {
     expect(alone).toContain('expected run');
     for (const word of ['median', 'half of the runs', 'nine in ten', 'nine runs in ten'])
       expect(alone).not.toContain(word);
-    const spread = sceneToSvg(chart({ ...expectedOnly, q95: [7.1, 7.4, 7.6] }));
-    for (const word of ['median', 'half of the runs', 'nine in ten', 'expected run'])
-      expect(spread).toContain(word);
+    for (const width of [600, 340, 240]) {
+      const spread = sceneToSvg(chart({ ...expectedOnly, q95: [7.1, 7.4, 7.6] }, width));
+      for (const word of ['median', 'half of the runs', 'nine in ten', 'expected run'])
+        expect(spread, `${width} px wide`).toContain(word);
+    }
   });
 });
 

@@ -11,7 +11,7 @@ import { numberText } from '../type/number-text.ts';
 import { seriesDigits } from '../type/series-text.ts';
 import { textAt } from '../type/text.ts';
 import { fitText, textWidth } from '../type/text-width.ts';
-import { fanLegend } from './fan-legend.ts';
+import { fanLegend, LEGEND_ROW, legendRows } from './fan-legend.ts';
 
 export interface FanChartOptions {
   readonly id: SeriesId;
@@ -58,13 +58,7 @@ export function fanChartScene(options: FanChartOptions): Scene {
     valueFigures(palette, plot, axis),
     timeAxis(time, plot.bottom),
     markedDays(options, plot, toX),
-    fanLegend({
-      x: plot.left,
-      y: height - 12,
-      width: plot.right - plot.left,
-      palette,
-      spread: isSpread(series),
-    }),
+    fanLegend({ ...legendPlace(options), y: height - 12, palette }),
     name === '' ? undefined : element('title', {}, name),
   ]);
 }
@@ -95,13 +89,21 @@ function plotAndAxis(options: FanChartOptions): { readonly plot: Plot; readonly 
   return { plot: { ...plot, left: Math.max(plot.left, Math.ceil(widest) + FIGURE_GAP + 2) }, axis };
 }
 
-function plotOf({ width, height }: FanChartOptions): Plot {
+/** Where the legend begins, how wide it may be, and whether it explains a spread. */
+function legendPlace({ series, width }: FanChartOptions) {
+  const x = width < NARROW ? 0 : 56;
+  return { x, width: Math.max(80, width - 12 - x), spread: isSpread(series) };
+}
+
+function plotOf(options: FanChartOptions): Plot {
+  const { width, height } = options;
   const narrow = width < NARROW;
+  const under = BOTTOM + (legendRows(legendPlace(options)).length - 1) * LEGEND_ROW;
   return {
     left: narrow ? 40 : 56,
     right: Math.max(narrow ? 80 : 96, width - 12),
     top: TOP,
-    bottom: Math.max(TOP + 40, height - BOTTOM),
+    bottom: Math.max(TOP + 40, height - under),
     narrow,
   };
 }

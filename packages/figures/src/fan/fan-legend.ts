@@ -7,8 +7,13 @@ import { textWidth } from '../type/text-width.ts';
 const SIZE = 11.5;
 const SWATCH = 20;
 
+const GAP = 16;
+/** From one row to the next [px]. */
+export const LEGEND_ROW = 16;
+
 interface Place {
   readonly x: number;
+  /** Of the last row. */
   readonly y: number;
   readonly width: number;
   readonly palette: Palette;
@@ -16,35 +21,68 @@ interface Place {
   readonly spread: boolean;
 }
 
-/** What the tones and lines that are drawn mean, in one row; entries that find no room are left out from the end. */
-export function fanLegend(place: Place): SceneNode {
-  const { palette, y } = place;
-  const middle = y - 4;
-  const box = (fill: string) => (x: number) =>
-    element('rect', { x, y: middle - 5, width: SWATCH, height: 10, fill });
-  const stroke = (dash: string | undefined, width: number) => (x: number) =>
-    element('path', {
-      d: `M${x} ${middle}h${SWATCH}`,
-      stroke: palette.ink,
-      'stroke-width': width,
-      'stroke-dasharray': dash,
-    });
-  const runs = [
-    { text: 'median', swatch: stroke(undefined, 1.4) },
-    { text: 'half of the runs', swatch: box(palette.fanInner) },
-    { text: 'nine in ten', swatch: box(palette.fanOuter) },
-  ];
-  const entries = [
-    ...(place.spread ? runs : []),
-    { text: 'expected run', swatch: stroke(EXPECTED_DASH, place.spread ? 1 : 1.4) },
-  ];
-  const nodes: SceneNode[] = [];
-  let x = place.x;
-  for (const { text, swatch } of entries) {
-    const end = x + SWATCH + 6 + textWidth(text, SIZE);
-    if (end > place.x + place.width) break;
-    nodes.push(swatch(x), textAt(x + SWATCH + 6, y, text, { size: SIZE, fill: palette.softInk }));
-    x = end + 16;
+type Mark = 'median' | 'half' | 'nine' | 'expected';
+interface Entry {
+  readonly mark: Mark;
+  readonly text: string;
+}
+
+const RUNS: readonly Entry[] = [
+  { mark: 'median', text: 'median' },
+  { mark: 'half', text: 'half of the runs' },
+  { mark: 'nine', text: 'nine in ten' },
+];
+const EXPECTED: Entry = { mark: 'expected', text: 'expected run' };
+
+const widthOf = ({ text }: Entry): number => SWATCH + 6 + textWidth(text, SIZE);
+
+/** What is drawn, in as many rows as it takes. */
+export function legendRows({ width, spread }: Pick<Place, 'width' | 'spread'>): Entry[][] {
+  const rows: Entry[][] = [[]];
+  let used = 0;
+  for (const entry of [...(spread ? RUNS : []), EXPECTED]) {
+    if (used > 0 && used + widthOf(entry) > width) {
+      rows.push([]);
+      used = 0;
+    }
+    rows[rows.length - 1]?.push(entry);
+    used += widthOf(entry) + GAP;
   }
-  return group({ 'data-part': 'legend' }, nodes);
+  return rows;
+}
+
+/** What the tones and lines that are drawn mean. */
+export function fanLegend(place: Place): SceneNode {
+  const rows = legendRows(place);
+  return group(
+    { 'data-part': 'legend' },
+    rows.flatMap((row, at) => {
+      let x = place.x;
+      const y = place.y - (rows.length - 1 - at) * LEGEND_ROW;
+      return row.flatMap((entry) => {
+        const left = x;
+        x += widthOf(entry) + GAP;
+        const words = textAt(left + SWATCH + 6, y, entry.text, { size: SIZE, fill: place.palette.softInk });
+        return [swatch(entry.mark, { left, middle: y - 4 }, place), words];
+      });
+    }),
+  );
+}
+
+function swatch(
+  mark: Mark,
+  { left, middle }: { readonly left: number; readonly middle: number },
+  { palette, spread }: Place,
+): SceneNode {
+  if (mark === 'half' || mark === 'nine') {
+    const fill = mark === 'half' ? palette.fanInner : palette.fanOuter;
+    return element('rect', { x: left, y: middle - 5, width: SWATCH, height: 10, fill });
+  }
+  const isThin = mark === 'expected' && spread;
+  return element('path', {
+    d: `M${left} ${middle}h${SWATCH}`,
+    stroke: palette.ink,
+    'stroke-width': isThin ? 1 : 1.4,
+    ...(mark === 'expected' ? { 'stroke-dasharray': EXPECTED_DASH } : {}),
+  });
 }

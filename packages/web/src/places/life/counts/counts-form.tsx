@@ -81,7 +81,7 @@ export function CountsForm(props: CountsFormProps) {
           onWrite={(below) => onWrite({ ...written, below })}
         />
         <WrittenNumber
-          label="Days ahead; empty: as long as counted"
+          label="Days ahead, or as long as counted"
           value={written.within}
           onWrite={(within) => onWrite({ ...written, within })}
         />

@@ -11,6 +11,7 @@ import { OutlookGate } from '../../sheets/outlook-gate.tsx';
 import type { SheetProps } from '../../sheets/sheet-props.ts';
 import { CountsAnswerView } from './counts-answer-view.tsx';
 import { CountsForm } from './counts-form.tsx';
+import styles from './counts-part.module.css';
 import { type KeptCounts, recallCounts, rememberCounts } from './counts-store.ts';
 
 /** Counts typed or pasted, and what they tell: growth, limit, risk; beside the species and the outlook. */
@@ -68,7 +69,11 @@ function Counts({ file, document, plan, complete }: CountsProps) {
         onWrite={setWritten}
         onAsk={ask}
       />
-      <section aria-labelledby="told" className={desk.block} aria-busy={reading.isFetching}>
+      <section
+        aria-labelledby="told"
+        className={`${desk.block} ${styles.part}`}
+        aria-busy={reading.isFetching}
+      >
         <h2 id="told">What they tell</h2>
         {reading.error && <Trouble error={reading.error} again={() => void reading.refetch()} />}
         {answer ? (
