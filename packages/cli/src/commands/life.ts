@@ -96,7 +96,7 @@ function pestAnswers(
       days,
       members: Math.min(members, MEMBERS_TO_COMPARE),
       seed,
-      hunters: huntersOf(pestIn(plan, species), library),
+      hunters: huntersOf(pestIn(plan, species), library, placeFactsOf(plan).expected),
       from: Math.min(from, days - 1),
     }),
   };

@@ -137,14 +137,33 @@ function flowLines(flows: readonly FoodFlow[], { populations }: LifeDocument, wi
   });
 }
 
+/** What a series is called, populations by the names people use. */
+function seriesName(series: string): string {
+  const [, id, stage] = /^population:([^:]+)(?::(.+))?$/.exec(series) ?? [];
+  const animal = id === undefined ? undefined : library.data.organisms[id];
+  if (!animal) return seriesSpec(series as never).name;
+  return stage === undefined ? animal.name : `${animal.name}, ${stage}`;
+}
+
+/** Part of what was there that a difference must come to for its own line [1]. */
+const NOTABLE = 0.01;
+
+const isNotable = ({ without, with: included, difference: { q10, q50, q90 } }: AdditionEffect): boolean =>
+  Math.max(...[q10, q50, q90].map(Math.abs)) >
+  Math.max(LEAST, NOTABLE * Math.max(Math.abs(without.q50), Math.abs(included.q50)));
+
 function effectLines(effects: readonly AdditionEffect[], width: number): string[] {
-  return effects.map(({ series, without, with: included, difference }) => {
-    const { name, unit } = seriesSpec(series as never);
-    const change = `${difference.q50 >= 0 ? '+' : ''}${number(difference.q50)}`;
-    const spread = colours.dim(`(${number(difference.q10)} to ${number(difference.q90)} in 4 runs of 5)`);
-    const text = `${name}: ${number(without.q50)} without, ${number(included.q50)} with: ${`${change} ${unit}`.trim()} ${spread}`;
-    return wrapped(text, width, '    ', '  ');
-  });
+  const same = effects.filter((each) => !isNotable(each)).map(({ series }) => seriesName(series));
+  return [
+    ...effects.filter(isNotable).map(({ series, without, with: included, difference }) => {
+      const { unit } = seriesSpec(series as never);
+      const change = `${difference.q50 >= 0 ? '+' : ''}${number(difference.q50)}`;
+      const spread = colours.dim(`(${number(difference.q10)} to ${number(difference.q90)} in 4 runs of 5)`);
+      const text = `${seriesName(series)}: ${number(without.q50)} without, ${number(included.q50)} with: ${`${change} ${unit}`.trim()} ${spread}`;
+      return wrapped(text, width, '    ', '  ');
+    }),
+    ...(same.length > 0 ? [wrapped(`Hardly changed: ${same.join('; ')}.`, width, '    ', '  ')] : []),
+  ];
 }
 
 function pestLines({ answers }: NonNullable<LifeDocument['pest']>, width: number): string[] {
@@ -206,7 +225,9 @@ export function lifeText(document: LifeDocument, width: number): string {
       : []),
     ...(addition
       ? [
-          title(`With ${addition.adults} ${addition.species} added, on the last day`),
+          title(
+            `With ${addition.adults} ${seriesName(`population:${addition.species}`)} added, on the last day`,
+          ),
           ...effectLines(addition.effects, width),
         ]
       : []),

@@ -116,7 +116,7 @@ export function recipeText(
     kept > 1e-9 ? `, of which ${litres(kept)} stay and ${litres(recipe.mixed)} are mixed new` : '';
   const rows = [...waterRows(recipe), ...saltRows(recipe)];
   return [
-    `\n${colours.bold(`${litres(recipe.volume)}: ${name}`)}${stays}`,
+    wrapped(`\n${colours.bold(`${litres(recipe.volume)}: ${name}`)}${stays}`, width, ''),
     wrapped(about, width, ''),
     title('Take'),
     rows.length > 0 ? table(rows) : `${INDENT}nothing: the water is as wanted`,

@@ -35,9 +35,10 @@ export function pouringLines(
     '',
     colours.underline('Poured in over days'),
     wrapped(sentence, width, INDENT),
-    ...steps.map(
-      ({ day, amount, after: { pH, KH, GH, conductivity } }) =>
-        `${INDENT}day ${String(day + 1).padStart(2)}  replace ${String(Math.round(100 * amount)).padStart(2)} %  then pH ${pH.toFixed(1)}, KH ${KH.toFixed(1)} °dKH, GH ${GH.toFixed(1)} °dGH, ${conductivity.toFixed(0)} µS/cm`,
-    ),
+    ...steps.map(({ day, amount, after: { pH, KH, GH, conductivity } }) => {
+      const when = `day ${String(day + 1).padStart(2)}  replace ${String(Math.round(100 * amount)).padStart(2)} %`;
+      const then = `then pH ${pH.toFixed(1)}, KH ${KH.toFixed(1)} °dKH, GH ${GH.toFixed(1)} °dGH, ${conductivity.toFixed(0)} µS/cm`;
+      return wrapped(`${when}  ${then}`, width, `${INDENT}  `, INDENT);
+    }),
   ];
 }

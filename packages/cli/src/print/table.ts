@@ -37,7 +37,9 @@ function listed(rows: Rows, width: number, hasHead: boolean): string {
   const names = hasHead ? head : [];
   return (hasHead ? below : rows)
     .map(([title = '', ...cells]) => {
-      const told = cells.flatMap((cell, k) => (cell === '' ? [] : [`${names[k + 1] ?? ''} ${cell}`.trim()]));
+      const told = cells.flatMap((cell, k) =>
+        cell === '' || cell === '-' ? [] : [`${names[k + 1] ?? ''} ${cell}`.trim()],
+      );
       return wrapped(told.length > 0 ? `${title}: ${told.join(', ')}` : title, width, `${INDENT}  `, INDENT);
     })
     .join('\n');

@@ -3,7 +3,7 @@ import { massText, type SeriesId } from '@shoreglass/engine';
 import { quantityText, textBudget, textFan } from '@shoreglass/figures';
 import colours from 'picocolors';
 import { calendarDay } from './dates.ts';
-import { wrapped } from './wrapped.ts';
+import { underlined, wrapped } from './wrapped.ts';
 
 const INDENT = '  ';
 const FAN_HEIGHT = 7;
@@ -46,7 +46,7 @@ function waterLines({ name, use, ions, dissolvedSolids, felt, assumed }: Water, 
   );
   const solids = `dissolved solids ${quantityText(dissolvedSolids, 'mg/L')}`;
   return [
-    `${INDENT}${colours.bold(name)} (${use.join('; ')})`,
+    wrapped(`${colours.bold(name)} (${use.join('; ')})`, width, INDENT),
     wrapped(`${feltText(felt)}, ${solids}.`, width, INDENT + INDENT),
     wrapped(
       `${present.length > 0 ? `${present.join(', ')} mg/L` : 'nothing dissolved'}.`,
@@ -58,7 +58,7 @@ function waterLines({ name, use, ions, dissolvedSolids, felt, assumed }: Water, 
 }
 
 function startLines({ start, measured }: WaterDocument, width: number): string[] {
-  if (!measured) return [`${INDENT}On the first day: ${feltText(start)}.`];
+  if (!measured) return [wrapped(`On the first day: ${feltText(start)}.`, width, INDENT)];
   return [
     wrapped(
       `Started from readings: ${measured.readings.join(', ')}. As computed: ${feltText(start)}.`,
@@ -117,7 +117,7 @@ function dayLines({ series, enclosure }: WaterDocument, width: number): string[]
 
 function turningLines({ turningPoints, enclosure }: WaterDocument, width: number): string[] {
   if (turningPoints.length === 0)
-    return [`${INDENT}Nothing in the water leaves its band in 5 % of the runs or more.`];
+    return [wrapped('Nothing in the water leaves its band in 5 % of the runs or more.', width, INDENT)];
   return turningPoints.map(({ window, sentence, band }) => {
     const when = calendarDay(enclosure.startDate, window.median);
     return wrapped(`${colours.bold(when)} ${sentence} Band of ${band.owner}.`, width, INDENT);
@@ -137,16 +137,18 @@ function budgetLines({ budgets }: WaterDocument, width: number): string[] {
 }
 
 function pieceLines({ pieces }: WaterDocument, width: number): string[] {
-  if (pieces.length === 0) return [`${INDENT}There is no wood, litter, peat or carbonate in the water.`];
+  if (pieces.length === 0)
+    return [wrapped('There is no wood, litter, peat or carbonate in the water.', width, INDENT)];
   return pieces.map(({ sentence }) => wrapped(sentence, width, INDENT));
 }
 
 function changeLines({ change, enclosure }: WaterDocument, width: number): string[] {
   if (!change) return [];
-  const steps = change.steps.map(
-    ({ day, amount, after }) =>
-      `${INDENT}${INDENT}${calendarDay(enclosure.startDate, day).padStart(7)}  replace ${String(Math.round(amount * 100)).padStart(2)} %  then ${feltText(after)}`,
-  );
+  const steps = change.steps.map(({ day, amount, after }) => {
+    const when = calendarDay(enclosure.startDate, day).padStart(7);
+    const text = `${when}  replace ${String(Math.round(amount * 100)).padStart(2)} %  then ${feltText(after)}`;
+    return wrapped(text, width, INDENT + INDENT + INDENT, INDENT + INDENT);
+  });
   return [
     `\n${colours.underline('The water change, step by step')}`,
     wrapped(change.sentence, width, INDENT),
@@ -178,7 +180,7 @@ function bufferLines({ buffer }: WaterDocument, width: number): string[] {
 /** The water over the days for people, as text for a terminal `width` characters wide. */
 export function waterText(document: WaterDocument, width: number): string {
   const { enclosure, run, waters } = document;
-  const title = (text: string): string => `\n${colours.underline(text)}`;
+  const title = (text: string): string => `\n${underlined(text, width)}`;
   return [
     `\n${colours.bold(`The water of ${enclosure.name}`)}, ${run.days} days from ${calendarDay(enclosure.startDate, 0)}, ${run.members} runs, seed ${run.seed}`,
     title('Waters as read, in balance with the air'),

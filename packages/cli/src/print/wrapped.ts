@@ -12,7 +12,8 @@ export const across = (text: string): number => [...text.replace(COLOUR, '')].le
 export function wrapped(text: string, width: number, indent: string, first = indent): string {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
+  // A share stays beside its sign.
+  for (const word of text.split(/ (?!%)/)) {
     if (line && across(line) + 1 + across(word) > width - indent.length) {
       lines.push(line);
       line = word;

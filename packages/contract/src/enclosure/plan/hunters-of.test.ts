@@ -17,6 +17,15 @@ describe('hunters against a pest', () => {
     }
   });
 
+  it('are not offered where it is too cold or too warm for them', () => {
+    const at = (low: number, high: number) =>
+      huntersOf({ id: 'folsomia-candida', zone: 'bank' }, library, [
+        { series: 'airTemperature', low, high, from: 'the room' },
+      ]).map(({ population }) => population.id);
+    expect(at(24, 26)).toContain('lepidodactylus-lugubris');
+    expect(at(15, 21)).not.toContain('lepidodactylus-lugubris');
+  });
+
   it('are none where nothing of the library lives on that kind', () => {
     const kinds = new Set(
       Object.values(library.data.organisms).map(({ id }) => huntersOf({ id, zone: '' }, library).length),
