@@ -13,6 +13,9 @@ interface Given {
   readonly routines?: string;
   /** Ground of the pool at its right end and of the bank at its left one. */
   readonly shore?: readonly [string, string];
+  /** How much of the cover is open, and care that keeps the water up. */
+  readonly open?: string;
+  readonly topOff?: string;
 }
 
 const MATURED = '{ filter: matured, handles: 60 mg }';
@@ -25,12 +28,14 @@ function planOf({
   waters = '',
   routines = '',
   shore = ['6 cm', '16 cm'],
+  open = '2 %',
+  topOff = '  - { do: top-off, every: 2 d }',
 }: Given): Plan {
   const text = `shoreglass: 1
 name: Bare box
 start: 2026-03-01
 glass: { length: 60 cm, width: 40 cm, height: 45 cm, thickness: 6 mm }
-cover: { open: 2 %, transmission: 90 %, mesh: { open: 40 %, hole: 0.5 mm } }
+cover: { open: ${open}, transmission: 90 %, mesh: { open: 40 %, hole: 0.5 mm } }
 zones:
   - { id: pool, name: Pool, kind: pool, from: 0 cm, to: 36 cm, ground: { left: 4 cm, right: ${shore[0]} }, layers: [{ kind: substrate, material: fine-gravel }] }
   - { id: bank, name: Bank, kind: bank, from: 36 cm, to: 60 cm, ground: { left: ${shore[1]}, right: 24 cm }, layers: [{ kind: substrate, material: fine-gravel }] }
@@ -44,7 +49,7 @@ devices:
 animals:
 ${animals}
 routines:
-  - { do: top-off, every: 2 d }
+${topOff}
 ${routines}`;
   return planOfFile(text);
 }
@@ -120,6 +125,27 @@ describe('drowning', () => {
     const gentle = live({ animals: woodlice, shore: ['12 cm', '13 cm'] }, 30);
     expect(steep.deaths.drowned).toBeGreaterThan(3);
     expect(gentle.deaths.drowned).toBe(0);
+  });
+});
+
+describe('a pool that nobody tops up', () => {
+  const dried = live(
+    {
+      animals: '  - { species: physella-acuta, zone: pool, adults: 6 }',
+      waters:
+        'waters: [{ id: house, calcium: 20 mg/L, magnesium: 3 mg/L, sodium: 10 mg/L, potassium: 2 mg/L, chloride: 12 mg/L, sulfate: 20 mg/L, alkalinity: 3 °dKH }]',
+      fill: 'house',
+      open: '60 %',
+      topOff: '  - { do: feed, feed: flake, amount: 0.02 g, every: 3 d }',
+    },
+    150,
+  );
+  test('dries out; who lives in it is dead by the end, some of lying dry, and every element closes', () => {
+    expect(dried.course('waterLevel')?.at(-1)).toBeLessThan(4);
+    expect(dried.course('population:physella-acuta')?.at(-1)).toBeLessThan(0.5);
+    expect(dried.deaths['left dry']).toBeGreaterThan(0);
+    for (const [element, error] of Object.entries(dried.record.closure))
+      expect(Math.abs(error), element).toBeLessThan(1e-9);
   });
 });
 

@@ -20,6 +20,7 @@ const AGE = cause('age');
 const NITRITE = cause('nitrite');
 const AIR = cause('air');
 const DROWNED = cause('drowned');
+const LEFT_DRY = cause('left dry');
 const MOULTING = cause('moulting');
 const CROWDING = cause('crowding');
 const EATEN = cause('eaten');
@@ -102,6 +103,8 @@ export interface DayOutside {
   /** Hazards of the water's quality for the grown and for the young. */
   readonly grown: WaterHazard;
   readonly young: WaterHazard;
+  /** Hazard of lying where the water is gone, for those of the water [1/d]. */
+  readonly dry: number;
   /** Hazard of the air's quality [1/d]. */
   readonly air: number;
 }
@@ -172,6 +175,11 @@ function breathingWater({ traits, train }: LivingPopulation, i: number): number 
   return traits.shareInWater;
 }
 
+/** Hazard of lying where the water is gone [1/d]: half die in `timeDry`; 0 while water stands. @source derived */
+export function hazardOfDrying({ traits }: LivingPopulation, { isGone = false }: WaterConditions): number {
+  return isGone ? Math.LN2 / traits.timeDry : 0;
+}
+
 /** Hazard of the air today [1/d]; 0 for those that never leave the water. `derived` from `airHazard`. */
 export function hazardOfAir(population: LivingPopulation, { air = MILD_AIR }: Surroundings): number {
   return population.traits.shareInWater < 1 ? airHazard(population.traits, air) : 0;
@@ -192,7 +200,7 @@ function backgroundLoss({ traits, train }: LivingPopulation, i: number): number 
  */
 export function ageAndDie(
   population: LivingPopulation,
-  { around, rate, grown, young, air }: DayOutside,
+  { around, rate, grown, young, dry, air }: DayOutside,
   demography: Demography,
 ): number {
   const { train, traits, energetics } = population;
@@ -222,6 +230,7 @@ export function ageAndDie(
     const { water, nitrite } = isAdult ? grown : young;
     hazard[WATER] = inWater * water;
     hazard[NITRITE] = nitrite > 0 ? nitrite * breathingWater(population, i) : 0;
+    hazard[LEFT_DRY] = inWater * dry;
     hazard[AIR] = (1 - inWater) * (isAdult ? air : air + dryGround);
     hazard[DROWNED] = (1 - inWater) * drowning;
     if (perMoult > 0)

@@ -105,6 +105,29 @@ const CLIMBERS = 0.2;
 const AFLOAT = { land: 0.5, amphibious: 3, water: 100 } as const;
 const FLOATERS = 10;
 
+/**
+ * Time in which half die where the water is gone, by kind [d]; those of both places live on, by the air. Physella acuta on
+ * drying sand: half in 8 days (gulanicz-2018); all others judged by whether they close up, burrow or lie bare.
+ * @source gulanicz-2018 for snails; the rest assumed
+ */
+const TIME_DRY: Readonly<Record<PreyKind | 'unknown', number>> = {
+  plankton: 0.1,
+  'small arthropods': 1,
+  crustaceans: 0.3,
+  snails: 8,
+  worms: 3,
+  fish: 0.05,
+  amphibians: 2,
+  reptiles: 1000,
+  unknown: 0.3,
+};
+
+function dryingTraits({ habitat, preyKind }: HarmedKind): Traits {
+  return habitat === 'water'
+    ? { timeDry: around('timeDry', TIME_DRY[preyKind ?? 'unknown'], 1.8) }
+    : { timeDry: fixed(1000) };
+}
+
 function drowningTraits(kind: HarmedKind): Traits {
   const { habitat, needsWayOut = false, climbsGlass = false } = kind;
   if (habitat === 'water') return {};
@@ -139,6 +162,7 @@ export function harmTraits(
           ...saltTraits(rules, kind.conductivity),
         }),
     ...drowningTraits(kind),
+    ...dryingTraits(kind),
     ...stated,
   };
 }

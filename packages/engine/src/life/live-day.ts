@@ -6,6 +6,7 @@ import {
   type DayOutside,
   harmlessWater,
   hazardOfAir,
+  hazardOfDrying,
   setWaterHazards,
 } from './dying.ts';
 import { bodyRate, broodRate } from './energetics.ts';
@@ -54,6 +55,7 @@ export function liveDay(
     rate: bodyRate(traits, temperature),
     grown: meetsWater ? grown : ON_LAND,
     young: meetsWater ? young : ON_LAND,
+    dry: meetsWater ? hazardOfDrying(population, around.water) : 0,
     air: hazardOfAir(population, around),
   };
   population.crowded = crowdingTimes(population, around);
@@ -66,7 +68,8 @@ export function liveDay(
     temperature,
     rate: broodRate(traits, temperature),
     outside:
-      eggsInWater * outside.grown.water + (1 - eggsInWater) * (outside.air + dryGroundOf(population, around)),
+      eggsInWater * (outside.grown.water + outside.dry) +
+      (1 - eggsInWater) * (outside.air + dryGroundOf(population, around)),
     adultsLost: ageAndDie(population, outside, demography),
   };
   developBroods(population, broodDay, demography);

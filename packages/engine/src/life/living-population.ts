@@ -30,6 +30,7 @@ export const DEATH_CAUSES = [
   'nitrite',
   'air',
   'drowned',
+  'left dry',
   'moulting',
   'crowding',
   'eaten',

@@ -123,6 +123,21 @@ describe('poisons by stage', () => {
   });
 });
 
+describe('a pool that dries out', () => {
+  it.each([
+    ['half of those that live in it in the time named', 1, 0.5],
+    ['nobody while water stands', 0, 1],
+  ] as const)('kills %s', (_, isGone, left) => {
+    const tank = tankOf({ founders: 1000, traits: { ...DEATHLESS, timeDry: 3 } });
+    for (let day = 0; day < 3; day += 1) {
+      tank.serve('attachedAlgae', AMPLE);
+      tank.pass({ ...GOOD_WATER, isGone: isGone === 1 });
+    }
+    expect(tank.life.count(0, ADULT) / 1000).toBeCloseTo(left, 2);
+    if (isGone) expect(tank.life.day(0).deaths[DEATH_CAUSES.indexOf('left dry')]).toBeGreaterThan(100);
+  });
+});
+
 describe('slowingTraits', () => {
   const lethal = { oxygen: undefined, nitrite: 7, copper: 25 };
   it('puts nitrite and copper a ratio below what kills', () => {

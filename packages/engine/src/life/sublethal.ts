@@ -161,8 +161,7 @@ function share(lost: Float64Array, inWater: number): number {
   if (!(whole > 0)) return 0;
   let all = 0;
   for (let k = 0; k < left.length; k += 1) all -= log(Math.max(NOTHING_LEFT, left[k]!));
-  for (let k = 0; k < left.length; k += 1)
-    lost[k] = (-whole * log(Math.max(NOTHING_LEFT, left[k]!))) / all;
+  for (let k = 0; k < left.length; k += 1) lost[k] = (-whole * log(Math.max(NOTHING_LEFT, left[k]!))) / all;
   return whole;
 }
 

@@ -266,6 +266,9 @@ export const TRAIT_SPECS = {
   ),
   timeAfloat: trait('d', 0.01, 100, 'time in which half drown where they cannot leave the water'),
 
+  // Drying out
+  timeDry: trait('d', 0.005, 1000, 'time in which half die where the water they live in is gone'),
+
   // Air
   airTemperatureLow: trait('°C', -20, 40, 'coldest air tolerated'),
   airTemperatureHigh: trait('°C', 5, 50, 'warmest air tolerated'),

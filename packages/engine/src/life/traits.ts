@@ -81,6 +81,7 @@ export const TRAIT_DEFAULTS = {
   wetGround: 0,
   groundPerAdult: 0,
   leaving: 0,
+  timeDry: 0.3,
   strayIntoWater: 0,
   timeAfloat: 100,
   airTemperatureLow: -20,

@@ -23,6 +23,8 @@ export interface WaterConditions {
   readonly chloride?: number;
   /** Dissolved copper [µg/L]; none when left out. */
   readonly copper?: number;
+  /** Whether no water stands in the open any more; left out: it does. */
+  readonly isGone?: boolean;
   /** Conductivity at 25 degC [mS/cm]; salt harms nobody when left out. */
   readonly conductivity?: number;
 }

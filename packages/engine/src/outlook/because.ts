@@ -82,6 +82,13 @@ export function addContributions(
   });
 }
 
+/** Adds the water that came and went over the 30 days up to `day`, by how [m3, positive into the pool]. `derived`. */
+export function addWaterMoved(totals: Map<string, number>, run: BookedRun, day: number): void {
+  forWindow(run, day, (row) => {
+    for (const [w, term] of WATER_TERMS.entries()) add(totals, term, row[run.shape.waterOffset + w]!);
+  });
+}
+
 /** One member's book with what is needed to read it. */
 export interface BookedRun {
   readonly rows: Float64Array;

@@ -9,6 +9,7 @@ import {
   addFood,
   addHeldBack,
   addSlowing,
+  addWaterMoved,
   type BookedRun,
   largestShares,
 } from './because.ts';
@@ -243,6 +244,44 @@ function mouldEvents({ setting }: PreparedOutlook, ensemble: Ensemble): Event[] 
   ];
 }
 
+/** Halvings that find the lowest level with open water to less than a tenth of a millimetre. */
+const HALVINGS = 14;
+
+/** Lowest level with open water over the ground [m], below one that has it. */
+function bottomOf({ geometry }: PreparedOutlook['setting'], level: number): number {
+  let [dry, wet] = [0, level];
+  for (let halving = 0; halving < HALVINGS; halving += 1) {
+    const middle = (dry + wet) / 2;
+    if (geometry.openAreaAt(middle) > 0) wet = middle;
+    else dry = middle;
+  }
+  return wet;
+}
+
+/** A pool that dries out, where one was planned. */
+function dryingEvents({ plan, setting }: PreparedOutlook, ensemble: Ensemble): Event[] {
+  const position = setting.seriesIds.indexOf('waterLevel');
+  if (position < 0 || !(setting.geometry.openAreaAt(plan.water.level) > 0)) return [];
+  const low = bottomOf(setting, plan.water.level) * 100;
+  const daily = new Float64Array(setting.days).fill(low);
+  return [
+    eventOf(
+      ensemble,
+      {
+        id: 'dries-out',
+        subject: 'waterLevel',
+        kind: 'falls below',
+        owner: 'all who live in the water',
+        source: 'the lowest ground of the pool: no water stands over it',
+        band: { low },
+        limit: low,
+        ends: true,
+      },
+      (member) => firstLeaving(ensemble.series(member, position), daily, 'low'),
+    ),
+  ];
+}
+
 /** Returns every event of every member, rare ones included. `derived`. */
 export function eventsOf(prepared: PreparedOutlook, ensemble: Ensemble): Event[] {
   return [
@@ -251,6 +290,7 @@ export function eventsOf(prepared: PreparedOutlook, ensemble: Ensemble): Event[]
     ...plantingEvents(prepared, ensemble),
     ...waterPlantEvents(prepared, ensemble),
     ...mouldEvents(prepared, ensemble),
+    ...dryingEvents(prepared, ensemble),
   ];
 }
 
@@ -276,6 +316,7 @@ function plantingName({ plan }: PreparedOutlook, id: string): string {
 function addReasons(totals: Map<string, number>, event: Event, book: BookedRun, day: number): void {
   const subject = subjectOf(event.subject);
   if (subject) addContributions(totals, book, subject, day);
+  else if (event.subject === 'waterLevel') addWaterMoved(totals, book, day);
   else if (event.planting !== undefined) {
     if (isDecline(event)) addHeldBack(totals, book, event.planting, day);
   } else if (event.population === undefined) return;

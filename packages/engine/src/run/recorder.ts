@@ -155,6 +155,7 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
         chloride: (values[V.chloride]! * MOLAR_MASS.chloride) / volume,
         copper: copperOf(values),
         conductivity: conductivity / MICRO_PER_MILLI,
+        isGone: !(values[V.waterArea]! > 0),
         air: {
           temperature: sums.airTemperature,
           humidity: sums.relativeHumidity * 100,

@@ -86,7 +86,8 @@ function careDay(world: World, due: readonly SingleCare[], { book, recorder, led
 /**
  * Runs one enclosure for the days of its setting: care, climate, cycle and life, day by day.
  * The same setting and draw give the same bits everywhere.
- * @throws RangeError when a parameter is out of range or the pool runs dry.
+ * A pool that dries out is lived through: those who live in it die of it (`left dry`).
+ * @throws RangeError when a parameter is out of range.
  * @source derived
  */
 export function run(setting: RunSetting, draw: Draw): RunRecord {
