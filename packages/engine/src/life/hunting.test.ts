@@ -160,4 +160,37 @@ describe('hunting', () => {
     expect(eaten(tank, 60)).toBeLessThanOrEqual(300 + 1e-9);
     expect(tank.life.count(1, ADULT)).toBeGreaterThanOrEqual(0);
   });
+
+  it('on land catches in a day no more than lies open: a tenth where leaves are nine times the ground', () => {
+    const land = 0.2;
+    const part = (leaves: number, inGround: number): number => {
+      const tank = createTank({
+        populations: [
+          populationOf(
+            'frog',
+            [{ stage: 'adult', count: 4 }],
+            { ...HUNTER, shareInWater: 0, search: 100 },
+            { mating: 'two sexes', brood: 'laid', preyKind: 'amphibians', hunts: { 'small arthropods': 1 } },
+          ),
+          populationOf(
+            'springtail',
+            [{ stage: 'adult', count: 10 }],
+            { ...PREY, shareInWater: 0, hiding: 0 },
+            { mating: 'two sexes', brood: 'laid', preyKind: 'small arthropods', inGround },
+          ),
+        ],
+        demography: 'expected',
+        area: 0.5,
+        volume: 0.03,
+        land,
+      });
+      tank.serve('landLitterCarbon', (leaves * land) / 0.7);
+      tank.pass(GOOD_WATER);
+      return tank.life.day(1).deaths[EATEN]! / 10;
+    };
+    expect(part(0, 0)).toBeGreaterThan(0.9);
+    expect(part(9, 0)).toBeCloseTo(0.1, 3);
+    expect(part(9, 0.5)).toBeCloseTo(0.05, 3);
+    expect(part(0, 1)).toBe(0);
+  });
 });
