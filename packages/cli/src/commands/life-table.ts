@@ -25,7 +25,7 @@ export interface LifeTableOptions {
 const isPath = (name: string): boolean => existsSync(name) || /[\\/]|\.ya?ml$/i.test(name);
 
 /** The animal of the library of that name, or that a file of the user's holds. @throws BadInput */
-function animalOf(name: string): Organism {
+export function animalOf(name: string): Organism {
   const text = entryTextAt(name, isLibraryEntry);
   if (text !== undefined) {
     const checked = checkEntry(text, basename(name));
@@ -47,12 +47,12 @@ function animalOf(name: string): Organism {
   }
 }
 
-/** Reads '24', '24 °C' or '75 °F' [°C]. @throws BadInput */
-function temperatureOf(written: string): number {
+/** Reads '24', '24 °C' or '75 °F' of an option [°C]. @throws BadInput */
+export function temperatureOf(written: string, option = '--temperature'): number {
   if (/^\s*-?\d+(\.\d+)?\s*$/.test(written)) return Number(written);
   const quantity = readQuantity(written);
   if ('wrong' in quantity || !unitsOf('temperature').includes(quantity.unit))
-    throw new BadInput(`--temperature: '${written}' cannot be read. Write it like 24 or "75 °F".`);
+    throw new BadInput(`${option}: '${written}' cannot be read. Write it like 24 or "75 °F".`);
   return toPlanUnit(quantity.value, quantity.unit, 'temperature');
 }
 

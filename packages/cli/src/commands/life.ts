@@ -20,11 +20,13 @@ import { widthUpTo } from '../print/width.ts';
 import { allMembers } from '../run/members.ts';
 import { readPlanAndContent } from '../run/read-enclosure.ts';
 import { wholeNumber } from '../whole-number.ts';
+import { showCounts } from './counts.ts';
+import { type CountsChoice, WITH_COUNTS, withCountsOptions } from './counts-options.ts';
 import { type FeedingChoice, feedingChoice, WITH_HOLD, withFeedingOptions } from './feeding-options.ts';
 import { showLifeTable } from './life-table.ts';
 import { type Belonging, both, refuseAstray } from './options-given.ts';
 
-interface LifeOptions extends FeedingChoice {
+interface LifeOptions extends FeedingChoice, CountsChoice {
   readonly days: number;
   readonly members: number;
   readonly seed: number;
@@ -178,6 +180,8 @@ function refuseMixed(file: string | undefined, options: LifeOptions, command: Co
 
 async function showLife(file: string | undefined, options: LifeOptions, command: Command): Promise<void> {
   const { animal, temperature } = options;
+  if (options.counts !== undefined) return showCounts(file, options, command);
+  refuseAstray(command, WITH_COUNTS);
   const columns = widthUpTo(WIDEST);
   refuseMixed(file, options, command);
   if (animal !== undefined || file === undefined) {
@@ -220,7 +224,7 @@ export function addLife(program: Command): void {
       'find how to feed so that N adults are held; may be given several times',
       heldOf,
     );
-  withFeedingOptions(command)
+  withCountsOptions(withFeedingOptions(command))
     .option('--pest <species>', 'compare what can be done against a species that grows too many', speciesOf)
     .option(
       '--from <day>',

@@ -85,11 +85,26 @@ function onStages({ stages }: CountFindings, series: CountSeries): string[] {
     ];
   }
   const figures = stages.names.length * 2;
-  return stages.matrix.length * (series.counts.length - 1) < 3 * figures
-    ? [
-        `Moves between stages are ${figures} figures out of ${series.counts.length} counts: take them as a hint.`,
-      ]
-    : [];
+  const few = stages.matrix.length * (series.counts.length - 1) < 3 * figures;
+  return [
+    ...(few
+      ? [
+          `Moves between stages are ${figures} figures out of ${series.counts.length} counts: take them as a hint.`,
+        ]
+      : []),
+    ...(atTheEnd(stages)
+      ? [
+          'A move of 0 % or 100 % is the end of what can be: the stages went up and down too much in step to tell the moves apart.',
+        ]
+      : []),
+  ];
+}
+
+/** Whether a part of a stage that stays, grows up or lives on is none or all. */
+function atTheEnd({ matrix }: NonNullable<CountFindings['stages']>): boolean {
+  return matrix.some((_, from) =>
+    [matrix[from]![from]!, matrix[from + 1]?.[from] ?? 0.5].some((part) => part < 0.005 || part > 0.995),
+  );
 }
 
 function onWarmth({ warmth }: CountFindings, series: CountSeries, { threshold }: CountQuestion): string[] {

@@ -101,6 +101,8 @@ const clamped = (value: number, { domain }: Scale): number => Math.min(domain[1]
 
 const spanOf = ({ counts }: CountsChartOptions): number => Math.max(1, Math.ceil(counts.at(-1)?.day ?? 1));
 
+/** Room for the rings of the first and the last count [px]. */
+const RING = 6;
 /** Nothing taller than this many times the most counted is given room. */
 const TALLEST = 3;
 
@@ -119,7 +121,7 @@ function plotOf(options: CountsChartOptions, bottom: number): Plot {
     right,
     top: TOP,
     bottom: low,
-    x: linearScale([0, spanOf(options)], [left, right]),
+    x: linearScale([0, spanOf(options)], [left + RING, right - RING]),
     y: (isLog ? countScale : linearScale)([0, top], [low, TOP]),
     ticks,
   };
