@@ -3,6 +3,7 @@ import colours from 'picocolors';
 import { type Course, courseLines } from './course.ts';
 import { calendarDay } from './dates.ts';
 import { figure } from './number.ts';
+import { roomWithin } from './width.ts';
 import { underlined, wrapped } from './wrapped.ts';
 
 const INDENT = '  ';
@@ -86,7 +87,7 @@ function seriesLines({ series }: AheadDocument, width: number): string[] {
     const isNone = ONLY_WHERE_SOME.includes(id) && one?.q95.every((value) => value === 0);
     return one && !isNone ? [one] : [];
   });
-  return courseLines(shown.map(courseOf), { width, longest: SPARK_WIDTH });
+  return courseLines(shown.map(courseOf), { width: roomWithin(width), longest: SPARK_WIDTH });
 }
 
 function closureLine({ closure }: AheadDocument): string {

@@ -14,6 +14,7 @@ import colours from 'picocolors';
 import { type Course, courseLines } from './course.ts';
 import { calendarDay } from './dates.ts';
 import { type ToldTogether, toldOnce } from './told-once.ts';
+import { roomWithin } from './width.ts';
 import { underlined, wrapped } from './wrapped.ts';
 
 const SPARK_WIDTH = 30;
@@ -77,7 +78,7 @@ function courseOf(name: string, { q05, q50, q95 }: QuantilesByDay, unit = ''): C
 
 /** Courses drawn alike, each with what is told below it. */
 function drawn(courses: readonly Course[], below: readonly (readonly string[])[], width: number): string[] {
-  const lines = courseLines(courses, { width, longest: SPARK_WIDTH, bold: true });
+  const lines = courseLines(courses, { width: roomWithin(width), longest: SPARK_WIDTH, bold: true });
   return lines.flatMap((line, at) => [
     line,
     ...(below[at] ?? []).map((text) => wrapped(text, width, '      ', '    ')),
@@ -132,7 +133,7 @@ function flowLines(flows: readonly FoodFlow[], { populations }: LifeDocument, wi
     }));
     return [
       `  ${colours.bold(name)}`,
-      ...courseLines(courses, { width, indent: '    ', longest: SPARK_WIDTH }),
+      ...courseLines(courses, { width: roomWithin(width), indent: '    ', longest: SPARK_WIDTH }),
     ];
   });
 }

@@ -7,6 +7,10 @@ export function terminalWidth(): number | undefined {
   return across === undefined ? undefined : Math.max(NARROWEST, across);
 }
 
+/** Room for a drawing beside its figures: as much as it takes where nothing tells a width. */
+export const roomWithin = (width: number): number =>
+  terminalWidth() === undefined ? Number.POSITIVE_INFINITY : width;
+
 /** Characters across that text may take: the terminal's, at most `widest`; `otherwise` where nothing tells. */
 export function widthUpTo(widest: number, otherwise = 80): number {
   return Math.min(terminalWidth() ?? otherwise, widest);
