@@ -37,7 +37,7 @@ export const TERMS = 20;
 
 /** Answers: what is known, and what 1 kg/s condensing, 1 kg/s of fog and 1 W of heater add; five unknowns each. */
 export const KNOWN = 0;
-export const BY_CONDENSING = UNKNOWNS;
+export const BY_CONDENSING = 1 * UNKNOWNS;
 export const BY_FOG = 2 * UNKNOWNS;
 export const BY_HEATER = 3 * UNKNOWNS;
 export const ANSWERS = 4 * UNKNOWNS;
