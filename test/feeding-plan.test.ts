@@ -12,7 +12,7 @@ import { library } from '@shoreglass/library';
 import { describe, expect, it } from 'vitest';
 import { planOfFile, shrimpPool } from './kept-files.ts';
 
-const SLOW = 240_000;
+const SLOW = 600_000;
 const DAYS = 400;
 const LATE = 240;
 const MEMBERS = 20;
