@@ -138,11 +138,11 @@ export function addWellFed(
   insert(train, energetics, cohort, energetics.store * structureOf(energetics, cohort.length));
 }
 
-/** The youngest cohort older than one that eats the same share; -1 when there is none or it is of another stage. */
-function olderKin({ share, adult }: CohortTrain, younger: number): number {
+/** The youngest cohort older than one that eats the same share; -1 when there is none. */
+function olderKin({ share }: CohortTrain, younger: number): number {
   let older = younger - 1;
   while (older >= 0 && share[older] !== share[younger]) older -= 1;
-  return older >= 0 && adult[older] === adult[younger] ? older : -1;
+  return older;
 }
 
 /**
@@ -151,26 +151,24 @@ function olderKin({ share, adult }: CohortTrain, younger: number): number {
  * @source derived: the increase of the sum of squares when two groups are joined
  */
 function mergeNearest(train: CohortTrain, energetics: Energetics): void {
+  const { size, share, adult, count, length, age } = train;
+  const { end, growthRate } = energetics;
   let best = -1;
+  let kin = -1;
   let least = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < train.size; i += 1) {
-    const older = olderKin(train, i);
-    if (older < 0) continue;
-    const loss = mergingLoss(train, energetics, older, i);
+  for (let i = 1; i < size; i += 1) {
+    const older = share[i - 1] === share[i] ? i - 1 : olderKin(train, i);
+    if (older < 0 || adult[older] !== adult[i]) continue;
+    const apart = (length[older]! - length[i]!) / end;
+    const time = (age[older]! - age[i]!) * growthRate;
+    const loss = ((count[older]! * count[i]!) / (count[older]! + count[i]!)) * (apart * apart + time * time);
     if (loss < least) {
       least = loss;
       best = i;
+      kin = older;
     }
   }
-  if (best > 0) mergeIntoOlder(train, energetics, olderKin(train, best), best);
-}
-
-function mergingLoss(train: CohortTrain, energetics: Energetics, older: number, younger: number): number {
-  const a = train.count[older]!;
-  const b = train.count[younger]!;
-  const apart = (train.length[older]! - train.length[younger]!) / energetics.end;
-  const time = (train.age[older]! - train.age[younger]!) * energetics.growthRate;
-  return ((a * b) / (a + b)) * (apart * apart + time * time);
+  if (best > 0) mergeIntoOlder(train, energetics, kin, best);
 }
 
 function mergeIntoOlder(train: CohortTrain, energetics: Energetics, older: number, younger: number): void {
