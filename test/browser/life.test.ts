@@ -107,6 +107,28 @@ describe.skipIf(leaveOut)('the Life place in a browser', JOURNEY, () => {
     await close();
   });
 
+  test('on a phone: counts are told line by line what is wrong, then what they tell, and stay in the browser', async () => {
+    const { page, complaints, close } = await openPage(underTest, `/#/life/${EXAMPLE}/counts`, PHONE, QUICK);
+    const field = page.getByRole('textbox', { name: /^A count a line/ });
+    const tell = page.getByRole('button', { name: 'Tell what they say' });
+    await field.fill('2026-04-05 30\n2026-04-19 many');
+    await tell.click();
+    await page.getByText(/no number under 'count'/).waitFor();
+    await field.fill('2026-04-05 30\n2026-04-19 38\n2026-05-04 52');
+    await tell.click();
+    await page.getByRole('img', { name: /, 3 counts until 4 May: 30 first, 52 last/ }).waitFor();
+    await page.getByText('3 counts tell little').waitFor();
+    await page.getByText(/^Of 3 counts \d lies? where nine runs in ten do/).waitFor();
+    await soon(overflow(page)).toBeLessThanOrEqual(0);
+    expect(await accessibilityProblems(page)).toEqual([]);
+    await byNight(page);
+    expect(await accessibilityProblems(page)).toEqual([]);
+    await page.reload();
+    await soon(() => field.inputValue()).toContain('2026-05-04 52');
+    expect(await complaints()).toEqual([]);
+    await close();
+  });
+
   test('on a phone: numbers by stage, what the food carries, and what more animals would change, stopped and asked again', async () => {
     const { page, complaints, close } = await openPage(underTest, `/#/life/${EXAMPLE}/numbers`, PHONE, QUICK);
     await page
