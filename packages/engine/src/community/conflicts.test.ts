@@ -53,6 +53,32 @@ describe('conflicts', () => {
     expect(range.source).toBe('a; c');
   });
 
+  it('tell of air that is too cold where only the water is heated, and not twice where neither is', () => {
+    const limits = { low: { value: 24, source: 'a' } };
+    const both: Inhabitant = {
+      ...CRAB,
+      ranges: [
+        { series: 'waterTemperature', ...limits },
+        { series: 'airTemperature', ...limits },
+      ],
+    };
+    const told = (water: number, air: number): string[] =>
+      conflictsOf([both], {
+        ...PLACE,
+        expected: [
+          { series: 'waterTemperature', low: water, high: water, from: 'the room' },
+          { series: 'airTemperature', low: air, high: air, from: 'the room' },
+        ],
+      }).flatMap(({ kind, sentence }) => (kind === 'range' ? [sentence] : []));
+    expect(told(26, 20)).toEqual([
+      'Land crabs need air temperature of at least 24 °C; the room gives 20 °C, 4 °C too little.',
+    ]);
+    expect(told(20, 20)).toEqual([
+      'Land crabs need water temperature of at least 24 °C; the room gives 20 °C, 4 °C too little.',
+    ]);
+    expect(told(26, 25)).toEqual([]);
+  });
+
   it('name what room and fill give and a species does not bear, and by how much; guests are not asked', () => {
     const cold: PlaceFacts = {
       ...PLACE,

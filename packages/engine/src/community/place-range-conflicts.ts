@@ -54,8 +54,11 @@ export function placeRangeConflicts(all: readonly Inhabitant[], place: PlaceFact
   return all
     .filter(({ isGuest }) => isGuest !== true)
     .flatMap((one) => {
-      const hasWater = one.ranges.some(({ series }) => series === 'waterTemperature');
-      const asked = expected.filter(({ series }) => series !== 'airTemperature' || !hasWater);
-      return asked.flatMap((each) => outside(one, each));
+      const told = (series: Expected['series']): Conflict[] =>
+        expected.filter((each) => each.series === series).flatMap((each) => outside(one, each));
+      const others = expected.filter(({ series }) => series !== 'airTemperature');
+      // Where the room is what makes the water too cold or warm, the air would say the same again.
+      const air = told('waterTemperature').length > 0 ? [] : told('airTemperature');
+      return [...others.flatMap((each) => outside(one, each)), ...air];
     });
 }

@@ -37,7 +37,8 @@ export function missOf(target: RecipeTarget, value: number): number {
 }
 
 /**
- * Whether a value is as wanted: within half a scale of the aim and a tenth of one of the limits.
+ * Whether a value is as wanted: within a tenth of a scale of the limits, as of those who live there, who bear all between
+ * them; where there are none, within half a scale of the aim.
  * @source assumed: less than a test can tell
  */
 export function isMet(target: RecipeTarget, value: number): boolean {
@@ -45,7 +46,8 @@ export function isMet(target: RecipeTarget, value: number): boolean {
   const scale = scaleOf(target);
   if (low !== undefined && value < low - 0.1 * scale) return false;
   if (high !== undefined && value > high + 0.1 * scale) return false;
-  return aim === undefined || Math.abs(value - aim) <= 0.5 * scale;
+  if (aim === undefined || low !== undefined || high !== undefined) return true;
+  return Math.abs(value - aim) <= 0.5 * scale;
 }
 
 /** Root of the mean square of all misses [1], >= 0; 0 without targets. `derived`. */
