@@ -19,11 +19,9 @@ const warning = (place: string, message: string, mend: string, source?: string):
   mend,
   ...(source ? { source } : {}),
 });
-const note = (place: string, message: string, mend: string): ShapeRemark => ({
+const note = (place: string, message: string, mend: string, source?: string): ShapeRemark => ({
+  ...warning(place, message, mend, source),
   severity: 'note',
-  place,
-  message,
-  mend,
 });
 
 /**
@@ -163,11 +161,18 @@ function loadRemarks({ masses, structure }: Figures): ShapeRemark[] {
   return found;
 }
 
+function isOfWaterAlone({ populations }: Plan): boolean {
+  return (
+    populations.length > 0 && populations.every(({ traits: { habitat = 'water' } }) => habitat === 'water')
+  );
+}
+
 function groundRemarks(plan: Plan, { geometry, zones, light }: Figures): ShapeRemark[] {
   const found: ShapeRemark[] = [];
   if (!geometry.escapes.hasWayOut)
     found.push(
-      warning(
+      // Where all who are planned live in the water, nobody needs it.
+      (isOfWaterAlone(plan) ? note : warning)(
         'zones',
         'nothing leads out of the water: no shore of 45 degrees or less, no ledge, no piece through the surface',
         'Draw a margin that slopes, or let a branch or stone pass through the surface.',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { pumpHead } from '../hydraulics/pump.ts';
 import { CLEAN, circuitPoint, FOULED, wayHead } from '../hydraulics/pump-circuit.ts';
+import type { Habitat } from '../life/traits.ts';
 import { surfaceLight } from '../light/surface-light.ts';
 import type { Pump } from '../plan/devices.ts';
 import { lampField } from './light-field.ts';
@@ -92,6 +93,18 @@ describe('drainage', () => {
 });
 
 describe('ways out of the water', () => {
+  it('weigh less where only animals of the water are planned', () => {
+    const living = (habitat: Habitat) => {
+      const traits = { priors: {} as never, mating: 'two sexes', brood: 'carried', habitat } as const;
+      const one = { id: 'a', species: 'Inventa', name: 'invented', traits, founders: [], zone: 'pool' };
+      const { remarks } = shapeSheet(planWith({ populations: [one] }));
+      return remarks.find(({ message }) => message.startsWith('nothing leads out of the water'))?.severity;
+    };
+    expect(living('water')).toBe('note');
+    expect(living('amphibious')).toBe('warning');
+    expect(living('land')).toBe('warning');
+  });
+
   it('are missing between upright walls, and there with a slope', () => {
     const walls = shapeSheet(planWith());
     expect(walls.geometry.escapes).toMatchObject({ climbable: 0, hasWayOut: false });
