@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { APART, type Spot, steppedAside } from './apart.ts';
+import { APART, type Spot, steppedAside, withinReach } from './apart.ts';
 
 const distance = (a: Spot, b: Spot) => Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y));
 
@@ -27,4 +27,11 @@ test('the one that is held does not step aside', () => {
   ];
   expect(steppedAside(spots, 'held')[0]).toEqual(spots[0]);
   expect(steppedAside(spots, 'held')[1]?.x).toBeCloseTo(125, 6);
+});
+
+test('marks of what lies outside the glass stand at its edge, a lamp above it stays', () => {
+  const edges = { left: 30, right: 480, bottom: 300 };
+  expect(withinReach({ id: 'branch', x: 560, y: 40 }, edges)).toEqual({ id: 'branch', x: 480, y: 40 });
+  expect(withinReach({ id: 'branch', x: 10, y: 400 }, edges)).toEqual({ id: 'branch', x: 30, y: 300 });
+  expect(withinReach({ id: 'lamp', x: 200, y: 12 }, edges)).toEqual({ id: 'lamp', x: 200, y: 12 });
 });

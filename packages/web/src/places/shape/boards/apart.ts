@@ -9,6 +9,21 @@ export interface Spot {
 export const APART = 25;
 const ROUNDS = 60;
 
+/** Edges of the glass in a drawing [px]. */
+interface Edges {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/**
+ * A mark of what lies outside the glass, as after the glass was made smaller, stands at its edge: it stays in its drawing
+ * and can be taken hold of. What hangs above the glass stays where it is.
+ */
+export function withinReach({ id, x, y }: Spot, { left, right, bottom }: Edges): Spot {
+  return { id, x: Math.min(right, Math.max(left, x)), y: Math.min(bottom, Math.max(0, y)) };
+}
+
 /**
  * Marks that lie on one another step aside until none is nearer to another than `APART`; one that is held stays where
  * it is. Marks that lie apart already do not move.

@@ -5,7 +5,7 @@ import { STEPS, valueText } from '../desk/lengths.ts';
 import type { Place } from '../desk/moves.ts';
 import type { Axis, Handle } from '../handles/handle.ts';
 import { type Neighbour, neighboursOf, type Snapped, snapped } from '../handles/snapping.ts';
-import { steppedAside } from './apart.ts';
+import { steppedAside, withinReach } from './apart.ts';
 import styles from './board.module.css';
 import type { BoardActions } from './board-actions.ts';
 
@@ -56,7 +56,10 @@ export function Board(props: BoardProps) {
   const y = (metres: number) => map.bottom - metres * map.pixelsPerMetre;
 
   const spots = steppedAside(
-    marks.map(({ handle, across, up }) => ({ id: handle.id, x: x(across), y: y(up) })),
+    marks.map(({ handle, across, up }) => {
+      const spot = { id: handle.id, x: x(across), y: y(up) };
+      return handle.id === held?.handle.id ? spot : withinReach(spot, map);
+    }),
     held?.handle.id,
   );
   const spotOf = (id: string) => spots.find((spot) => spot.id === id) ?? { x: 0, y: 0 };
@@ -256,7 +259,10 @@ interface LeadersProps {
 /** From each mark that stepped aside a line to the place it stands for. */
 function Leaders({ marks, spotOf, x, y, size }: LeadersProps) {
   const d = marks
-    .map((mark) => ({ spot: spotOf(mark.handle.id), px: x(mark.across), py: y(mark.up) }))
+    .map(({ handle: { id }, across, up }) => {
+      const place = withinReach({ id, x: x(across), y: y(up) }, size);
+      return { spot: spotOf(id), px: place.x, py: place.y };
+    })
     .filter(({ spot, px, py }) => Math.hypot(spot.x - px, spot.y - py) > 3)
     .map(({ spot, px, py }) => `M${spot.x.toFixed(1)} ${spot.y.toFixed(1)}L${px.toFixed(1)} ${py.toFixed(1)}`)
     .join('');
