@@ -26,21 +26,26 @@ function passDay(population: LivingPopulation): number {
   return population.day.born;
 }
 
-/** Cases no part of the program computes, each explained in SOURCE.md. */
-const NOT_BUILT = [
-  'blowfly-dde',
-  'degree-day-sine',
-  'gause-logistic-aurelia',
-  'grizzly-diffusion',
-  'nematode-qp',
-  'pearl-yeast',
-];
+/** Misses by nothing but what the reference's solver left of a 0, as SOURCE.md says. */
+const LEFT_OVER = 'nematode-qp';
 
 describe('cases of population ecology', () => {
   const path = fileURLToPath(new URL('demography.json', import.meta.url));
   const verdicts = judgeFile(readDocument(path, [demographyCases]));
   it.each(verdicts.map(({ id, status }) => [id, status] as const))('%s', (id, status) => {
-    expect(status).toBe(NOT_BUILT.includes(id) ? 'not built' : 'pass');
+    expect(status).toBe(id === LEFT_OVER ? 'miss' : 'pass');
+  });
+  it(`${LEFT_OVER} misses by one element, whose least is 0`, () => {
+    const { figures } = verdicts.find(({ id }) => id === LEFT_OVER)!;
+    const [matrix, ...others] = figures.filter(({ ok }) => !ok);
+    expect([matrix?.name, others]).toEqual(['A', []]);
+    const found = matrix!.value as readonly number[];
+    const expected = matrix!.expected as readonly number[];
+    const allowed = matrix!.tolerance as readonly number[];
+    const off = found.flatMap((element, i) =>
+      Math.abs(element - expected[i]!) <= allowed[i]! ? [] : [[i, element, expected[i]! < 1e-10]],
+    );
+    expect(off).toEqual([[0, 0, true]]);
   });
 });
 
