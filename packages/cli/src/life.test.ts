@@ -56,7 +56,7 @@ describe('life', () => {
     () => {
       const nobody = life('--add', 'unicorn:3');
       expect(nobody.status).toBe(2);
-      expect(nobody.stderr).toMatch(/holds no animal 'unicorn'/);
+      expect(nobody.stderr).toMatch(/holds no animal 'unicorn'\. Names are those of docs\/library/);
       expect(life('--hold', 'hyalella-azteca').status).toBe(2);
       const late = life('--hold', 'hyalella-azteca:20', '--at', '25:00');
       expect(late.status).toBe(2);

@@ -15,7 +15,10 @@ export class UnknownEntry extends Error {
   readonly id: string;
   readonly near: readonly string[];
   constructor(kind: string, id: string, near: readonly string[]) {
-    const hint = near.length > 0 ? ` Did you mean ${near.map((name) => `'${name}'`).join(' or ')}?` : '';
+    const hint =
+      near.length > 0
+        ? ` Did you mean ${near.map((name) => `'${name}'`).join(' or ')}?`
+        : ' Names are those of docs/library/README.md.';
     super(`The library holds no ${kind} '${id}'.${hint}`);
     this.name = 'UnknownEntry';
     this.kind = kind;
