@@ -146,17 +146,17 @@ describe('slow forces in a plain box of rain water', () => {
     const CAPPED =
       '[{ kind: substrate, material: pond-mud, thickness: 1 cm }, { kind: substrate, material: coarse-sand }]';
     const SAND = '[{ kind: substrate, material: coarse-sand }]';
-    const after = (run: ReturnType<typeof of>, day: number) => run.series('phosphate')[day]!;
+    const leftOn = (run: ReturnType<typeof of>, day: number) => run.series('phosphate')[day]!;
     const [mud, sand, capped] = [of(MUD, 3), of(SAND, 3), of(CAPPED, 3)];
     // published: water of ponds over mud is rid of what dead fish bring within two to three weeks (Boros et al. 2015, abstract)
-    expect(after(mud, 21)).toBeLessThan(0.5 * after(sand, 21));
-    expect(after(mud, DAYS - 1)).toBeLessThan(0.25 * after(sand, DAYS - 1));
-    expect(after(capped, DAYS - 1)).toBeGreaterThan(0.9 * after(sand, DAYS - 1));
+    expect(leftOn(mud, 21)).toBeLessThan(0.5 * leftOn(sand, 21));
+    expect(leftOn(mud, DAYS - 1)).toBeLessThan(0.25 * leftOn(sand, DAYS - 1));
+    expect(leftOn(capped, DAYS - 1)).toBeGreaterThan(0.9 * leftOn(sand, DAYS - 1));
     // wetlands come to rest at 0.01 to 0.05 mg/L (Kadlec 2016, abstract); here from below, above sand it goes on rising
     const [poor, last] = [of(MUD, 0), DAYS - 1];
-    expect(after(poor, last)).toBeGreaterThan(0.01);
-    expect(after(poor, last)).toBeLessThan(0.05);
-    expect(after(of(SAND, 0), last)).toBeGreaterThan(after(poor, last));
+    expect(leftOn(poor, last)).toBeGreaterThan(0.01);
+    expect(leftOn(poor, last)).toBeLessThan(0.05);
+    expect(leftOn(of(SAND, 0), last)).toBeGreaterThan(leftOn(poor, last));
     for (const [element, error] of Object.entries(mud.closure))
       expect(Math.abs(error), element).toBeLessThan(1e-10);
   });
