@@ -1,6 +1,6 @@
 import { quantileOfSorted } from '../numerics/quantiles.ts';
 import type { HandsOffHorizon } from './document.ts';
-import type { Event } from './turning-points.ts';
+import type { Event } from './event.ts';
 
 /**
  * Returns how long the enclosure can be left to its routine [days]: per member the first day on which any band is

@@ -7,9 +7,10 @@ import { bookReader } from './book-reader.ts';
 import { budgetsOf } from './budgets.ts';
 import type { AheadDocument, QuantileSeries } from './document.ts';
 import { dailyQuantiles, type Ensemble, ensembleOf, type MemberBatch } from './ensemble.ts';
+import { eventsOf } from './events.ts';
 import { handsOffHorizon } from './horizon.ts';
 import type { PreparedOutlook } from './prepare.ts';
-import { eventsOf, subjectName, turningPoints } from './turning-points.ts';
+import { subjectName, turningPoints } from './turning-points.ts';
 
 const PROBABILITIES = [0.05, 0.25, 0.5, 0.75, 0.95] as const;
 
