@@ -53,7 +53,8 @@ export function nitriteOxidationStoichiometry(gramsDemandPerGramNitrogen: number
 
 /**
  * Second step of nitrification by growing nitrite oxidisers; see `filmCapacity` for the rate in plenty, here times
- * NO2/(K + NO2) 1/(1 + NH3/K_A) 1/(1 + HNO2/K_N): nitrite arises in the film and need not diffuse to it; both free ammonia and free nitrous acid slow it, HNO2 = NO2 aH / K_a.
+ * NO2/(K + NO2) 1/(1 + NH3/K_A) 1/(1 + HNO2/K_N): nitrite arises in the film and need not diffuse to it; both free
+ * ammonia and free nitrous acid slow it, HNO2 = NO2 aH / K_a.
  * @validity 1 to 32 degC
  * @source henze-2000 (structure), vannecke-2015 (activation energy), park-2009 (inhibition constants)
  */

@@ -139,8 +139,8 @@ function drowningTraits(kind: HarmedKind): Traits {
 }
 
 /**
- * How nitrite, copper, salt and open water harm a species whose file does not say, and how the water slows it down, by its kind; spreads are wide, as tests
- * within one kind scatter over a factor of ten and more. Land animals meet neither poison nor salt of the water.
+ * How nitrite, copper, salt and open water harm a species whose file does not say, and how the water slows it down, by
+ * its kind; spreads are wide, as tests within one kind scatter over a factor of ten and more. Land animals meet neither poison nor salt of the water.
  * @param stated priors the file states itself, which win; thresholds go with the lethal concentrations stated
  * @source derived from the tests named in `harm-by-kind.ts`; constants assumed where their own line says so
  */

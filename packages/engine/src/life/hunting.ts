@@ -131,51 +131,46 @@ interface Hunt {
   readonly demography: Demography;
 }
 
-/** Hazards of one cohort by hunter [1/d], and where it is hunted. */
-interface Hunted {
-  readonly hazards: Float64Array;
-  readonly ground: HuntingGround;
-}
+/** Hazards of one cohort by hunter [1/d], in all and on land; refilled by `setHazards`. */
+const hazards: number[] = [];
+const hazardsOnLand: number[] = [];
 
-/** Sets the hazards of prey cohort j by hunter and returns their sum [1/d]: on land what does not lie open today is safe. */
+/** Fills `hazards` of prey cohort j; returns their sum [1/d]: on land what does not lie open today is safe. */
 function setHazards(
   living: readonly LivingPopulation[],
   prey: LivingPopulation,
   j: number,
-  { hazards, ground }: Hunted,
+  ground: HuntingGround,
 ): number {
   let total = 0;
   let onLand = 0;
   let open = 0;
-  hazards.fill(0);
-  landHazards.length = living.length;
   for (let p = 0; p < living.length; p += 1) {
     const hunter = living[p]!;
-    landHazards[p] = 0;
+    hazards[p] = 0;
+    hazardsOnLand[p] = 0;
     const pace = hunter.preyDensity > 0 ? hunter.wanted[PREY]! / hunter.preyDensity : 0;
     if (!(pace > 0) || access(hunter, prey, j, ground) <= 0) continue;
     hazards[p] = pace * reach.inWater;
-    landHazards[p] = pace * reach.onLand;
+    hazardsOnLand[p] = pace * reach.onLand;
     total += hazards[p]!;
-    onLand += landHazards[p]!;
-    if (landHazards[p]! > 0) open = Math.max(open, reach.open);
+    onLand += hazardsOnLand[p]!;
+    if (hazardsOnLand[p]! > 0) open = Math.max(open, reach.open);
   }
   if (onLand <= 0) return total;
   const spared = sparedHazard(onLand, open);
-  for (let p = 0; p < living.length; p += 1) hazards[p] = hazards[p]! + (landHazards[p]! * spared) / onLand;
+  for (let p = 0; p < living.length; p += 1) hazards[p] = hazards[p]! + (hazardsOnLand[p]! * spared) / onLand;
   return total + spared;
 }
-const landHazards: number[] = [];
 
 function huntOne(living: readonly LivingPopulation[], q: number, prey: LivingPopulation, hunt: Hunt): void {
   const { train, energetics, day } = prey;
   let adults = 0;
   let adultsKilled = 0;
-  const hazards = new Float64Array(living.length);
   for (let j = 0; j < train.size; j += 1) {
     const count = train.count[j]!;
     if (train.adult[j] === GROWN) adults += count;
-    const total = setHazards(living, prey, j, { hazards, ground: hunt.ground });
+    const total = setHazards(living, prey, j, hunt.ground);
     if (total <= 0) continue;
     let dead = hunt.demography.among(count, -expm1(-total));
     if (count - dead < hunt.demography.least) dead = count;

@@ -109,9 +109,8 @@ function take(values: Float64Array, pool: number, part: number): number {
  *   docs/science/life.md
  */
 export function createLandBreakdown(parameters: Readonly<LandBreakdownParameters>): LandBreakdown {
-  const { woodRate, litterRate, remainsRate, fungiRate, soilRate, halfWetness, fungalYield, humified } =
-    parameters;
-  const { fungiInLeaves } = parameters;
+  const { woodRate, litterRate, remainsRate, fungiRate, soilRate } = parameters;
+  const { halfWetness, fungalYield, humified, fungiInLeaves } = parameters;
   const warmth = thetaResponse(parameters.theta, 20);
 
   /** Lets a part of a pool rot; returns the fungi made of it [mol C]. */

@@ -2,7 +2,10 @@ import { exp, log } from '../numerics/elementary.ts';
 import { SECONDS_PER_DAY } from '../units/constants.ts';
 import type { DietFacts } from './diet-rules.ts';
 
-/** Ground searched by hunters that walk or hover over it, in water and on land, s M^0.68 [m2/s], M their mass [kg]: log10 s. @source pawar-2012 */
+/**
+ * Ground searched by hunters that walk or hover over it, in water and on land, s M^0.68 [m2/s], M their mass [kg]: log10 s.
+ * @source pawar-2012
+ */
 const SEARCH_LOG = -3.08;
 const SEARCH_POWER = 0.68;
 const KILOGRAMS_PER_MILLIGRAM = 1e-6;

@@ -110,7 +110,10 @@ const SLOWING_BY_KIND: Readonly<Record<PreyKind | 'unknown', SlowingRules>> = {
  */
 const ACUTE_TO_CHRONIC = { nitrite: [3.5, 2], copper: [2.5, 1.6] } as const satisfies Record<string, Dose>;
 
-/** Oxygen at which a fifth less is eaten, over the least survived, for those that survive on less than their kind [1]. @source assumed */
+/**
+ * Oxygen at which a fifth less is eaten, over the least survived, for those that survive on less than their kind [1].
+ * @source assumed
+ */
 const ABOVE_LEAST = 1.5;
 
 /** What kills a species: least oxygen survived, where that is told [mg/L], and medians lethal in four days, by poison. */

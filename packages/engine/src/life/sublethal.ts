@@ -15,6 +15,8 @@ const AT_A_FIFTH = 0.31622776601683794;
 const WIDTH = 2.56;
 /** Dose below which nothing is lost, over that at which a fifth is [1]. */
 const STARTS = exp(-AT_A_FIFTH * WIDTH);
+/** The same for eggs where `eggSensitivity` is the most it may be, 20 [1]. */
+const EARLIEST = STARTS / 20;
 
 /**
  * Part lost at a dose [1], 0 to 1: a sigmoid of two parabolas over its logarithm that begins at nothing.
@@ -33,8 +35,6 @@ export function partLost(times: number): number {
 const PH_RANGE = [6.5, 9] as const;
 /** Warmth below which the tolerance of invertebrates rises no further [degC]. */
 const COLD = 7;
-/** The same for young, where they are lost at a twentieth of the dose [1]. */
-const EARLIEST = STARTS / 20;
 /** Most that pH 9 and 35 °C make of total ammonia [1]; spares the equation where there is next to none. */
 const MOST_ACTING = 35;
 
