@@ -1,3 +1,4 @@
+import { capital } from './capital.ts';
 import type { EffectCourse, EffectSeries } from './piece-effects.ts';
 
 interface Wording {
@@ -23,8 +24,6 @@ const WORDING: Readonly<Record<EffectSeries, Wording>> = {
 };
 
 const ORDER: readonly EffectSeries[] = ['KH', 'pH', 'dissolvedOrganicCarbon'];
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The interval in the direction of the effect, smaller size first; a member that goes the other way keeps its sign. */
 function interval({ largest }: EffectCourse, digits: number): string {

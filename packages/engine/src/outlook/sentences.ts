@@ -1,4 +1,5 @@
 import { type SeriesId, seriesSpec } from '../run/series.ts';
+import { capital } from './capital.ts';
 import type { TurningPointKind } from './document.ts';
 
 /** A number as a keeper reads it: the series' digits, no trailing noise, and its unit. `derived`. */
@@ -9,8 +10,6 @@ export function shown(id: SeriesId, value: number): string {
   return unit && unit !== 'animals' ? `${trimmed} ${unit}` : trimmed;
 }
 
-const capital = (text: string): string =>
-  text.startsWith('pH') ? text : text.charAt(0).toUpperCase() + text.slice(1);
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 function reasons(because: readonly { readonly term: string; readonly share: number }[]): string {

@@ -1,5 +1,6 @@
 import { SLOWING_CAUSES, type SlowingCause } from '../life/sublethal.ts';
 import { AMPLE_ENTRY, BLOCK_DAYS, type BookShape, POPULATION_ENTRIES } from '../run/block-book.ts';
+import { capital } from './capital.ts';
 
 /** What slowed a population over some blocks of a book: its ample food, and what each cause took of that and of eggs [mol C]. */
 export interface Slowed {
@@ -109,8 +110,6 @@ function slowedWords({ cause, share }: SlowingShare, tense: 'now' | 'before' = '
 export function slowedSentence(slowed: SlowingShare, diesOut: boolean): string {
   return diesOut ? `Before, they ${slowedWords(slowed, 'before')}.` : `They ${slowedWords(slowed)}.`;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A sentence for people about a cause that slowed a population. `derived`. */
 export function slowingSentence(name: string, spell: SlowingSpell): string {
