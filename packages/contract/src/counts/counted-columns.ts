@@ -31,9 +31,36 @@ export function plainColumns(inDays: boolean): CountedColumns {
   return { when: 0, inDays, numbers: [{ at: 1, name: 'count' }], count: 2 };
 }
 
+interface Heading {
+  readonly name: string;
+  readonly key: string;
+  readonly unit: string | undefined;
+}
+
+/** Where a column stands; undefined where there is none of that name. */
+function placeOf(heads: readonly Heading[], key: string): number | undefined {
+  const at = heads.findIndex((head) => head.key === key);
+  return at < 0 ? undefined : at;
+}
+
+/** The columns of warmth, both or none. */
+function warmthColumns(heads: readonly Heading[]): Pick<CountedColumns, 'coldest' | 'warmest'> | Fault {
+  const [coldest, warmest] = [placeOf(heads, 'coldest'), placeOf(heads, 'warmest')];
+  if (coldest === undefined && warmest === undefined) return {};
+  if (coldest === undefined || warmest === undefined)
+    return { message: "has only one of 'coldest' and 'warmest'", mend: 'Give both, or neither.' };
+  const [cold, warm] = [coldest, warmest].map((at) => temperatureUnitOf(heads[at]?.unit));
+  if (cold === undefined || warm === undefined)
+    return {
+      message: 'has temperatures in no unit known',
+      mend: 'Put [°C] or [°F] after the name, or nothing for °C.',
+    };
+  return { coldest: { at: coldest, unit: cold }, warmest: { at: warmest, unit: warm } };
+}
+
 /** Columns by their names: date or day, count or one for each stage, and error, effort, coldest and warmest. */
 export function columnsOf(names: readonly string[]): CountedColumns | Fault {
-  const heads = names.map((name) => {
+  const heads = names.map((name): Heading => {
     const [, plain = '', unit] = HEADING.exec(name) ?? [];
     return { name: plain.trim(), key: plain.trim().toLowerCase(), unit };
   });
@@ -44,10 +71,6 @@ export function columnsOf(names: readonly string[]): CountedColumns | Fault {
       mend: 'Give each column a name of its own.',
       value: twice.name,
     };
-  const place = (key: string): number | undefined => {
-    const at = heads.findIndex((head) => head.key === key);
-    return at < 0 ? undefined : at;
-  };
   const when = heads.findIndex(({ key }) => WHEN.includes(key));
   if (when < 0)
     return { message: "has no column 'date' or 'day'", mend: 'Name the columns, such as: date, count.' };
@@ -61,28 +84,16 @@ export function columnsOf(names: readonly string[]): CountedColumns | Fault {
     };
   if (numbers.length > 5)
     return { message: `names ${numbers.length} stages`, mend: 'Put them together into five at most.' };
-  const [coldest, warmest] = ['coldest', 'warmest'].map((key) => {
-    const at = place(key);
-    return at === undefined ? undefined : { at, unit: temperatureUnitOf(heads[at]?.unit) };
-  });
-  if ((coldest === undefined) !== (warmest === undefined))
-    return { message: "has only one of 'coldest' and 'warmest'", mend: 'Give both, or neither.' };
-  const astray = [coldest, warmest].find((each) => each !== undefined && each.unit === undefined);
-  if (astray)
-    return {
-      message: 'has temperatures in no unit known',
-      mend: 'Put [°C] or [°F] after the name, or nothing for °C.',
-    };
-  const [error, effort] = [place('error'), place('effort')];
+  const warmth = warmthColumns(heads);
+  if ('message' in warmth) return warmth;
+  const [error, effort] = [placeOf(heads, 'error'), placeOf(heads, 'effort')];
   return {
     when,
     inDays: heads[when]?.key === 'day',
     numbers,
     ...(error === undefined ? {} : { error }),
     ...(effort === undefined ? {} : { effort }),
-    ...(coldest?.unit && warmest?.unit
-      ? { coldest: { at: coldest.at, unit: coldest.unit }, warmest: { at: warmest.at, unit: warmest.unit } }
-      : {}),
+    ...warmth,
     count: names.length,
   };
 }

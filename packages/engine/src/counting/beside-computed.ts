@@ -58,8 +58,11 @@ function sentenceOf(beside: readonly CountBeside[], within: number, above: numbe
   const off = beside.length - within;
   const way = off === 0 ? '' : above > off / 2 ? ', the others mostly above' : ', the others mostly below';
   const all = beside.length === 1 ? '1 count' : `${beside.length} counts`;
-  return `Of ${all} ${within} ${within === 1 ? 'lies' : 'lie'} where nine runs in ten do${way}. Last: ${animalsText(counted)} counted, ${animalsText(middle)} computed (${animalsText(low)} to ${animalsText(high)}).`;
+  const computed = `${animalsText(middle)} computed (${animalsText(low)} to ${animalsText(high)})`;
+  return `Of ${all} ${within} ${lie(within)} where nine runs in ten do${way}. Last: ${animalsText(counted)} counted, ${computed}.`;
 }
+
+const lie = (count: number): string => (count === 1 ? 'lies' : 'lie');
 
 /**
  * Counts beside the computed population on the same days.
@@ -73,12 +76,16 @@ export function besideComputed(counts: readonly Count[], computed: ComputedNumbe
   const above = beside.filter(({ counted, high }) => counted > high).length;
   const within = beside.length - below - above;
   const outside = counts.length - beside.length;
+  const more =
+    beside.length > 0 && outside > 0
+      ? ` ${outside} more ${lie(outside)} on days that the run does not hold.`
+      : '';
   return {
     counts: beside,
     below,
     within,
     above,
     outside,
-    sentence: `${sentenceOf(beside, within, above)}${beside.length > 0 && outside > 0 ? ` ${outside} more ${outside === 1 ? 'lies' : 'lie'} on days that the run does not hold.` : ''}`,
+    sentence: `${sentenceOf(beside, within, above)}${more}`,
   };
 }

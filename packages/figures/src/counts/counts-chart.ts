@@ -9,7 +9,7 @@ import { dateLabel } from '../time/calendar.ts';
 import { numberText } from '../type/number-text.ts';
 import { textAt } from '../type/text.ts';
 import { textWidth } from '../type/text-width.ts';
-import { countsLegend } from './counts-legend.ts';
+import { countRing, countsLegend } from './counts-legend.ts';
 
 /** A curve with how far it may lie to either side. */
 export interface CurvePoint {
@@ -142,14 +142,7 @@ function counted(
           stroke: palette.ink,
           'stroke-width': 1.2,
         }),
-    element('circle', {
-      cx,
-      cy,
-      r: 3.6,
-      fill: palette.paper,
-      stroke: palette.ink,
-      'stroke-width': 1.4,
-    }),
+    countRing(cx, cy, palette),
   ]);
 }
 

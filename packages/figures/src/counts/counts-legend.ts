@@ -14,41 +14,48 @@ interface LegendOptions {
   readonly palette: Palette;
 }
 
-/** What marks and lines mean, broken into lines where the width asks for it. */
-export function countsLegend({ course, computed = [], width, palette }: LegendOptions) {
-  const stroke = (dash: string | undefined, ink: string) => (x: number, y: number) =>
-    element('path', {
-      d: `M${x} ${y}h${SWATCH}`,
-      stroke: ink,
-      'stroke-width': 1.5,
-      'stroke-dasharray': dash,
-    });
-  const ring = (x: number, y: number) =>
-    element('circle', {
-      cx: x + 6,
-      cy: y,
-      r: 3.6,
-      fill: palette.paper,
-      stroke: palette.ink,
-      'stroke-width': 1.4,
-    });
-  const wash = (x: number, y: number) =>
-    element('rect', { x, y: y - 5, width: SWATCH, height: 10, fill: palette.fanOuter });
-  const entries = [
-    { text: 'counted', swatch: ring, room: 12 },
-    ...(course.length > 0
-      ? [
-          { text: 'curve through the counts', swatch: stroke(undefined, palette.ink), room: SWATCH },
-          { text: '95 % of the curve', swatch: wash, room: SWATCH },
-        ]
-      : []),
+/** The open circle of a count. */
+export function countRing(cx: number, cy: number, palette: Palette): SceneNode {
+  return element('circle', { cx, cy, r: 3.6, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1.4 });
+}
+
+interface Entry {
+  readonly text: string;
+  readonly swatch: (x: number, y: number) => SceneNode;
+  /** Width of the swatch [px]. */
+  readonly room: number;
+}
+
+function entriesOf({ course, computed = [], palette }: LegendOptions): Entry[] {
+  const line = (text: string, dash: string | undefined, ink: string): Entry => ({
+    text,
+    swatch: (x, y) =>
+      element('path', {
+        d: `M${x} ${y}h${SWATCH}`,
+        stroke: ink,
+        'stroke-width': 1.5,
+        'stroke-dasharray': dash,
+      }),
+    room: SWATCH,
+  });
+  const wash: Entry = {
+    text: '95 % of the curve',
+    swatch: (x, y) => element('rect', { x, y: y - 5, width: SWATCH, height: 10, fill: palette.fanOuter }),
+    room: SWATCH,
+  };
+  return [
+    { text: 'counted', swatch: (x, y) => countRing(x + 6, y, palette), room: 12 },
+    ...(course.length > 0 ? [line('curve through the counts', undefined, palette.ink), wash] : []),
     ...(computed.length > 1
-      ? [
-          { text: 'computed, median', swatch: stroke('6 4', palette.softInk), room: SWATCH },
-          { text: 'nine runs in ten', swatch: stroke('1 4', palette.softInk), room: SWATCH },
-        ]
+      ? [line('computed, median', '6 4', palette.softInk), line('nine runs in ten', '1 4', palette.softInk)]
       : []),
   ];
+}
+
+/** What marks and lines mean, broken into lines where the width asks for it. */
+export function countsLegend(options: LegendOptions) {
+  const { width, palette } = options;
+  const entries = entriesOf(options);
   let [x, line] = [0, 0];
   const places = entries.map(({ text, room }) => {
     const wide = room + 6 + textWidth(text, SIZE) + 16;
