@@ -82,7 +82,7 @@ describe('attached algae', () => {
   });
 
   it('grow on what they kept before they take more, without nitrogen in the water too', () => {
-    const rich = { ...PLENTY, attachedAlgae: 1, keptByAttachedAlgae: 0.01, nitrate: 1e6 };
+    const rich = { ...PLENTY, attachedAlgae: 1, keptByAttachedAlgae: 0.06, nitrate: 1e6 };
     const rates = ratesByName(algae, ALGAE, rich);
     expect(rates['growth of attached algae on what it kept']! * DAY).toBeCloseTo(0.35, 4);
     expect(rates['growth of attached algae on nitrate']! * DAY).toBeCloseTo(0.35, 4);

@@ -13,9 +13,11 @@ import { heatLimited, thetaResponse } from './temperature-response.ts';
 /**
  * Kept nitrogen and phosphorus over living matter [mol/mol] at which half of the growth draws on them, and the time [d]
  * after which what is not used is given back.
- * @source assumed: a night's respiration is a percent or two; starving plants give nutrients up over a week or two
+ * @source assumed: what a day respires is a few per cent, and stores of that size are used up within a day of growth, not
+ * within the hour (0.01 to 0.1 give the same courses, but less leaves more to the steps); starving plants give nutrients up
+ * over a week or two
  */
-const KEPT_HALF = 0.01;
+const KEPT_HALF = 0.06;
 const KEEP_TIME = 10;
 
 /**
@@ -231,7 +233,7 @@ function running<P extends ProducerParameters>(
  * nitrate by `ammoniumShare`; C is the carbon that the group can use, and for the share of it that uses bicarbonate
  * C + a I/(K_b + I) HCO3, at most all inorganic carbon, since the uptake is driven by light; respiration = r20 theta_r^(T - 20) O2/(K + O2) B; loss = l20 theta_r^(T - 20) B.
  * Growth releases the oxygen that building from carbon dioxide and the nitrogen at hand gives; respiration returns the
- * carbon and keeps nitrogen and phosphorus for the growth of the next light, k = K/(K + 0.01 B) of which draws on them;
+ * carbon and keeps nitrogen and phosphorus for the growth of the next light, k = K/(K + 0.06 B) of which draws on them;
  * what is not used within some ten days goes back to the water. What is lost becomes detritus, or remains of plants. Those with leaves in the air exchange carbon dioxide
  * and oxygen with it and only nitrogen and phosphorus with the water.
  * Taking bicarbonate is taking inorganic carbon: alkalinity follows from the ions and stays, and the pH rises.
