@@ -253,9 +253,9 @@ export function newcomerOf(species: string, zone: string): Promise<Population> {
   return readingThread().ask({ do: 'newcomer', species, zone });
 }
 
-/** Animals of the library that could be put in against one of those who live here. */
-export function huntersOf(pest: Pick<Population, 'id' | 'zone'>): Promise<readonly Hunter[]> {
-  return readingThread().ask({ do: 'hunters', pest });
+/** Animals of the library that could be put in against one of those who live here, and would be fine in its room. */
+export function huntersOf(pest: Pick<Population, 'id' | 'zone'>, plan: Plan): Promise<readonly Hunter[]> {
+  return readingThread().ask({ do: 'hunters', pest, plan });
 }
 
 /** What typed counts tell, or what is wrong with them. */

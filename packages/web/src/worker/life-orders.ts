@@ -36,7 +36,7 @@ export type LifeOrder =
     }
   | { readonly do: 'community'; readonly plan: Plan; readonly days: number; readonly seed: number }
   | { readonly do: 'newcomer'; readonly species: string; readonly zone: string }
-  | { readonly do: 'hunters'; readonly pest: Pick<Population, 'id' | 'zone'> }
+  | { readonly do: 'hunters'; readonly pest: Pick<Population, 'id' | 'zone'>; readonly plan: Plan }
   | { readonly do: 'feeding'; readonly plan: Plan; readonly wish: FeedingWish };
 
 /** How many adults are to be held, on which feed and given how often. */
@@ -91,7 +91,7 @@ export function carryOutLife(order: LifeOrder): LifeResults[keyof LifeResults] {
     case 'newcomer':
       return lifePopulationOf(library.organism(order.species), order.zone);
     case 'hunters':
-      return huntersOf(order.pest, library);
+      return huntersOf(order.pest, library, placeFactsOf(order.plan).expected);
     case 'feeding': {
       const { targets, feed, ...how } = order.wish;
       return feedingPlan(order.plan, targets, { feed: feedOf(feed, library), ...how });

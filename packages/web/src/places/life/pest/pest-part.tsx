@@ -1,5 +1,5 @@
 import type { EnclosureFile } from '@shoreglass/contract';
-import type { AheadDocument, Hunter, PestAnswer, Plan } from '@shoreglass/engine';
+import type { AheadDocument, Hunter, PestAnswer, Plan, Population } from '@shoreglass/engine';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'wouter';
@@ -60,7 +60,7 @@ function Pest({ file, document, plan, ready }: PestProps) {
   );
   const { pest } = written;
   const population = plan.populations.find(({ id }) => id === pest) ?? plan.populations[0];
-  const hunters = useHunters(population?.id ?? '', population?.zone ?? '');
+  const hunters = useHunters(file, plan, population);
   const key = `pest ${file.id} ${file.version}`;
   const state = useInquiry<Answered>(key);
   const wish = wishOf(written, hunters.data ?? []);
@@ -123,10 +123,11 @@ function Pest({ file, document, plan, ready }: PestProps) {
   );
 }
 
-function useHunters(id: string, zone: string) {
+function useHunters(file: PestProps['file'], plan: Plan, pest: Population | undefined) {
+  const { id, zone } = pest ?? { id: '', zone: '' };
   return useQuery<readonly Hunter[]>({
-    queryKey: ['hunters', id, zone],
-    queryFn: () => huntersOf({ id, zone }),
+    queryKey: ['hunters', file.id, file.version, id, zone],
+    queryFn: () => huntersOf({ id, zone }, plan),
     staleTime: Number.POSITIVE_INFINITY,
     retry: false,
   });
