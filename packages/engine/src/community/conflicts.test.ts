@@ -132,6 +132,10 @@ describe('conflicts', () => {
     expect(told(thin('worms', 24))).toMatch(
       /of any size: .* 20 mm long at birth and 24 mm full grown; thin as they are, they count as 5 to 6 mm in a mouth/,
     );
+    const parting: Inhabitant = { ...thin('worms', 24), id: 'parting' };
+    expect(told({ ...parting, traits: { ...parting.traits, mating: 'division' } })).toMatch(
+      /20 mm long when they part and 24 mm full grown/,
+    );
     expect(told(thin('worms', 40))).toMatch(/up to 32 mm, the young above all/);
     expect(told(thin('small arthropods', 24))).toBeUndefined();
   });
@@ -246,5 +250,25 @@ describe('conflicts', () => {
     const alone = conflictsOf([poisonous], { ...PLACE, openCover: 0, feedsWater: false });
     expect(alone.filter(({ severity }) => severity === 'warning')).toEqual([]);
     expect(kinds(conflictsOf([poisonous, LOUSE], PLACE))).toContain('toxin crab+woodlouse');
+  });
+
+  it('of a risk, what helps says nothing that the risk says already', () => {
+    const mendOf = (kind: Inhabitant['risks'][number]['kind'], text: string): string | undefined =>
+      conflictsOf([{ ...CRAB, risks: [{ kind, text, source: 's' }] }], undefined).find(
+        ({ sentence }) => sentence === `Land crabs: ${text}`,
+      )?.mend;
+    expect(mendOf('disease', 'Take tested stock and keep newcomers apart for some weeks.')).toBe(
+      'Use own tools, wash hands before and after.',
+    );
+    expect(mendOf('zoonosis', 'Wash hands after work in the water.')).toBe(
+      'Keep newcomers apart for some weeks, use own tools.',
+    );
+    expect(mendOf('law', 'At large in warm waters. Never release it.')).toBe(
+      'Ask your authority before you buy.',
+    );
+    expect(mendOf('law', 'Collected in numbers.')).toMatch(/^Ask your authority .*; never release/);
+    expect(mendOf('welfare', 'A sick animal belongs to a vet; find one before you buy.')).toBe(
+      'Do as it says.',
+    );
   });
 });

@@ -53,6 +53,7 @@ function pair(hunter: Inhabitant, prey: Inhabitant): Conflict[] {
     mouthful < 1
       ? `; thin as they are, they count as ${shown(birth * mouthful)} to ${shown(end * mouthful)} mm in a mouth`
       : '';
+  const young = prey.traits.mating === 'division' ? 'when they part' : 'at birth';
   const rare = huntsKind(hunter, prey) < 0.1;
   const cover = median(prey, 'hiding') > 0.5 ? ' Dense plants, litter and crevices save part of them.' : '';
   return [
@@ -60,7 +61,7 @@ function pair(hunter: Inhabitant, prey: Inhabitant): Conflict[] {
       kind: 'eaten',
       who: [prey.id, hunter.id],
       severity: whole && !rare ? 'warning' : 'note',
-      sentence: `${capital(hunter.name)} ${rare ? 'now and then eat' : 'eat'} ${prey.name} ${size}: they take prey of ${shown(reach.smallest)} to ${shown(reach.largest)} mm, and ${prey.name} are ${shown(birth)} mm long at birth and ${shown(end)} mm full grown${thin}.${cover}`,
+      sentence: `${capital(hunter.name)} ${rare ? 'now and then eat' : 'eat'} ${prey.name} ${size}: they take prey of ${shown(reach.smallest)} to ${shown(reach.largest)} mm, and ${prey.name} are ${shown(birth)} mm long ${young} and ${shown(end)} mm full grown${thin}.${cover}`,
       source: RULE,
       mend: whole
         ? 'Keep one of the two, or count the prey as food and keep a culture of it apart.'

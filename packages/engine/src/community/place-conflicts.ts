@@ -117,12 +117,42 @@ const RISK_KIND = {
   invasive: 'law',
   welfare: 'welfare',
 } as const;
-const RISK_MEND = {
-  toxin: 'Keep apart those that could swallow or touch it; wear gloves, wash hands.',
-  disease: 'Keep newcomers apart for some weeks, use own tools, wash hands before and after.',
-  law: 'Ask your authority before you buy; never release animals, plants, water or ground outdoors.',
-  welfare: 'Give it what it needs, or choose another species; a vet for sick animals.',
-} as const;
+
+/** What helps, clause by clause: each with what a text says that says as much. */
+const RISK_MEND: Readonly<Record<(typeof RISK_KIND)[keyof typeof RISK_KIND], readonly [string, RegExp][]>> = {
+  toxin: [
+    ['keep apart those that could swallow or touch it', /keep no other species|never keep it with/i],
+    ['wear gloves', /gloves/i],
+    ['wash hands', /wash hands/i],
+  ],
+  disease: [
+    ['keep newcomers apart for some weeks', /newcomers apart/i],
+    ['use own tools', /own tools/i],
+    ['wash hands before and after', /wash hands/i],
+  ],
+  law: [
+    [
+      'ask your authority before you buy',
+      /ask your authority|ask before you buy|check (what may|where you)/i,
+    ],
+    [
+      'never release animals, plants, water or ground outdoors',
+      /never release|do not release|must not be kept/i,
+    ],
+  ],
+  welfare: [
+    ['give it what it needs, or choose another species', /find one before you buy/i],
+    ['a vet for sick animals', /\bvet\b/i],
+  ],
+};
+
+/** What helps against a risk beyond what its text says already. */
+function riskMend(kind: keyof typeof RISK_MEND, text: string): string {
+  const left = RISK_MEND[kind].flatMap(([clause, said]) => (said.test(text) ? [] : [clause]));
+  return left.length > 0
+    ? `${capital(left.join(kind === 'disease' || kind === 'toxin' ? ', ' : '; '))}.`
+    : 'Do as it says.';
+}
 
 function risks(one: Inhabitant): Conflict[] {
   return one.risks.flatMap(({ kind, text, source }): Conflict[] => {
@@ -135,7 +165,7 @@ function risks(one: Inhabitant): Conflict[] {
         severity: 'note',
         sentence: `${capital(one.name)}: ${text}`,
         source,
-        mend: RISK_MEND[shownAs],
+        mend: riskMend(shownAs, text),
       },
     ];
   });
