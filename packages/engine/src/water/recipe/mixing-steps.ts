@@ -3,6 +3,7 @@ import { nameList } from './name-list.ts';
 import type { MixingStep, Recipe, SaltDose } from './recipe.ts';
 import type { RecipeRequest, RecipeSalt } from './request.ts';
 import { shortName } from './short-name.ts';
+import { roomToDissolve } from './what-dissolves.ts';
 
 /** A recipe before its steps and remarks are written. */
 export type Made = Omit<Recipe, 'steps' | 'remarks'>;
@@ -38,12 +39,18 @@ function pourStep({ waters, salts, mixed }: Made, { kept }: RecipeRequest): Mixi
   ];
 }
 
-function slowStep(salts: readonly Dosed[], pot: string): MixingStep[] {
+function slowStep(salts: readonly Dosed[], pot: string, room: number): MixingStep[] {
   if (salts.length === 0) return [];
   const water = salts.reduce((sum, { leastWater }) => sum + leastWater, 0);
+  const least = Math.max(2 * water, LEAST_POT);
+  const into = least < room ? `at least ${litres(least)}` : `all ${litres(room)}`;
+  const until =
+    water <= room
+      ? 'go on for hours, until no grain is left; an air stone overnight does it'
+      : 'pour it off what stays on the bottom after a night: not all of it dissolves';
   return [
     {
-      text: `First ${names(salts)}: stir into at least ${litres(Math.max(2 * water, LEAST_POT))} of ${pot} and go on for hours, until no grain is left; an air stone overnight does it.`,
+      text: `First ${names(salts)}: stir into ${into} of ${pot} and ${until}.`,
       why: 'It dissolves slowly and little of it at a time, fastest in water that holds no other calcium or sulfate yet.',
       salts: ids(salts),
     },
@@ -119,6 +126,7 @@ export function mixingSteps(request: RecipeRequest, made: Made): MixingStep[] {
     ...slowStep(
       others.filter(({ salt }) => salt.dissolving === 'slow'),
       pot,
+      roomToDissolve(request),
     ),
     ...quickStep(calciumLast, pot),
     ...lastSteps(bicarbonates, carbonates, pot),

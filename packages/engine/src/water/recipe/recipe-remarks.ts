@@ -3,8 +3,9 @@ import { isMet } from './miss.ts';
 import type { Made } from './mixing-steps.ts';
 import { nameList } from './name-list.ts';
 import type { RecipeRemark, RecipeWater } from './recipe.ts';
-import type { RecipeRequest } from './request.ts';
+import type { RecipeRequest, SourceWater } from './request.ts';
 import { shortName } from './short-name.ts';
+import { roomToDissolve } from './what-dissolves.ts';
 
 const caution = (text: string, source?: string): RecipeRemark => ({
   severity: 'caution',
@@ -22,6 +23,14 @@ export const LEAST_CALCIUM = 0.4;
 
 /** Saturation index above which lime is seen to fall out in time. @source assumed: waters hold out to about 0.3 */
 const LIME = 0.3;
+
+/** All ions together up to which a water counts as bare of minerals [mol/m3]: some 10 mg/L of salt. @source assumed */
+const BARE = 0.2;
+
+/** Whether a water holds hardly anything, whatever it was made from. */
+function isBare({ kind, composition }: SourceWater): boolean {
+  return kind === 'pure' && Object.values(composition).reduce((sum, amount) => sum + amount, 0) <= BARE;
+}
 
 function sourceRemarks({ waters, kept }: RecipeRequest, made: Made): RecipeRemark[] {
   const used = waters.filter(({ id }) => made.waters.some((part) => part.id === id));
@@ -41,7 +50,7 @@ function sourceRemarks({ waters, kept }: RecipeRequest, made: Made): RecipeRemar
         'Rain off a roof carries what lies on it: leave the first rain, and use none from copper, zinc, lead or bitumen.',
       ),
     );
-  if (used.length > 0 && used.every(({ kind }) => kind === 'pure') && made.salts.length === 0)
+  if (used.length > 0 && used.every(isBare) && made.salts.length === 0)
     remarks.push(
       warning('Pure water alone holds no minerals: animals lose salts to it, and its pH swings freely.'),
     );
@@ -87,11 +96,11 @@ function saltRemarks({ salts }: RecipeRequest, made: Made): RecipeRemark[] {
   return remarks;
 }
 
-function solubilityRemarks({ kept, salts }: RecipeRequest, made: Made): RecipeRemark[] {
-  const room = made.mixed > 0 ? made.mixed : (kept?.volume ?? made.volume);
+function solubilityRemarks(request: RecipeRequest, made: Made): RecipeRemark[] {
+  const room = roomToDissolve(request);
   // Carbonates have a remark of their own: what dissolves of them is a matter of CO2.
   const plain = made.salts.filter(({ id }) =>
-    salts.some((salt) => salt.id === id && salt.dissolving !== 'with carbon dioxide'),
+    request.salts.some((salt) => salt.id === id && salt.dissolving !== 'with carbon dioxide'),
   );
   return plain.flatMap(({ name, leastWater }) =>
     leastWater > 0.5 * room

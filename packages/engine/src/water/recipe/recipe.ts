@@ -77,7 +77,7 @@ export interface TargetResult {
   readonly value: number;
   /** Value with the salts measured in spoons. */
   readonly valueBySpoon: number;
-  /** Within its limits, and within a fiftieth (or what a drop test cannot tell) of its aim. */
+  /** Within its limits, and within a fiftieth (or what a drop test cannot tell) of its aim, by salts that dissolve. */
   readonly met: boolean;
   /** Why not, one sentence each; empty when met. */
   readonly why: readonly string[];

@@ -232,6 +232,31 @@ describe('in the kitchen', () => {
     expect(steps.some(({ text }) => /bubble CO2/.test(text))).toBe(true);
     expect(remarks.some(({ text }) => /stays undissolved/.test(text))).toBe(true);
   });
+  it('gypsum that cannot dissolve in the batch reaches nothing, and no step asks for more water than there is', () => {
+    // 20 mmol/L x 172.17 g/mol = 3.44 g/L of gypsum, where 2.4 g/L dissolve: 57.4 L for a batch of 40 L.
+    const { targets, steps } = solveRecipe(
+      request([{ quantity: 'calcium', aim: 20 }, KH(4)], { salts: [GYPSUM, POTASSIUM] }),
+    );
+    expect(targets[0]).toMatchObject({
+      met: false,
+      why: [
+        'What it takes does not dissolve in 40.0 L: gypsum (57.4 L) needs more water; ask for less, or take a salt that dissolves better.',
+      ],
+    });
+    expect(targets[1]).toMatchObject({ met: true, why: [] });
+    expect(steps.some(({ text }) => /stir into all 40\.0 L .* not all of it dissolves/.test(text))).toBe(
+      true,
+    );
+  });
+  it('only a water that holds hardly anything is told to hold no minerals, not any made from pure water', () => {
+    const told = (water: SourceWater) =>
+      solveRecipe(request([], { waters: [water] })).remarks.some(({ text }) =>
+        /holds no minerals/.test(text),
+      );
+    expect(told(PURE)).toBe(true);
+    // Sea salt, 10 g/L, in distilled water.
+    expect(told({ ...PURE, composition: { sodium: 134, chloride: 156, magnesium: 15 } })).toBe(false);
+  });
   it('more gypsum than half of what the water can hold is flagged', () => {
     // 60 dGH of gypsum are 1.84 g/L, of 2.4 g/L that dissolve.
     const { remarks } = solveRecipe(request([GH(60)], { salts: [GYPSUM] }));

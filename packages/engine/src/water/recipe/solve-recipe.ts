@@ -1,13 +1,13 @@
 import { requestProblems } from './check-request.ts';
 import { EVEN, type Fit, fitDoses, type Preference } from './fit-doses.ts';
 import { spoonMeasure, waterParts } from './measures.ts';
-import { isMet } from './miss.ts';
 import { finished, mixedNew, mixModel, moles, weighed } from './mix-model.ts';
 import { mixingSteps } from './mixing-steps.ts';
 import type { Recipe, RecipeWater, SaltDose, TargetResult } from './recipe.ts';
 import { recipeRemarks } from './recipe-remarks.ts';
 import { quantityIn, recipeWater } from './recipe-water.ts';
 import type { RecipeRequest } from './request.ts';
+import { whyUndissolved } from './what-dissolves.ts';
 import { whyMissed } from './why-missed.ts';
 
 /** A share or a salt [g/L] below which a recipe is better without it, if it fits as well. */
@@ -76,9 +76,10 @@ export function solveRecipe(asked: RecipeRequest, like: Preference = EVEN): Reci
   const targets = asked.targets.map((target): TargetResult => {
     const { quantity } = target;
     const value = quantityIn(fit.water, quantity);
-    const why = whyMissed(asked, target, value);
+    const missed = whyMissed(asked, target, value);
+    const why = missed.length > 0 ? missed : whyUndissolved(request, quantity, salts);
     const { weight: _, ...limits } = target;
-    return { ...limits, value, valueBySpoon: quantityIn(bySpoon, quantity), met: isMet(target, value), why };
+    return { ...limits, value, valueBySpoon: quantityIn(bySpoon, quantity), met: why.length === 0, why };
   });
   const made = {
     volume: request.volume,
