@@ -47,3 +47,27 @@ export function passDays(tank: Tank, days: number, algae: number): void {
 export function freeLiving({ life }: Tank): number {
   return life.count(0, JUVENILE) + life.count(0, ADULT);
 }
+
+/** Most of an element that a day makes or loses, over days with feed every third day, over what there is of it [1]. */
+export function closureOver(tank: Tank, days: number): number {
+  const elements = ['carbon', 'nitrogen', 'phosphorus'] as const;
+  let worst = 0;
+  for (let day = 0; day < days; day += 1) {
+    if (day % 3 === 0) tank.serve('feedCarbon', 0.002);
+    const before = elements.map(tank.total);
+    tank.pass(GOOD_WATER);
+    for (const [e, held] of before.entries())
+      worst = Math.max(worst, Math.abs(tank.total(elements[e]!) - held) / held);
+  }
+  return worst;
+}
+
+/** Animals after 200 days with area, water, food and founders doubled, over those without [1]. */
+export function timesTwice(traits: Partial<TraitValues>): number {
+  const run = (size: number): number => {
+    const tank = tankOf({ size, kind: LAID, founders: 30 * size, traits });
+    passDays(tank, 200, 0.1 * size);
+    return freeLiving(tank);
+  };
+  return run(2) / run(1);
+}
