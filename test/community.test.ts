@@ -165,6 +165,12 @@ describe('the community of the demo', () => {
       expect(many.mass).toBeGreaterThan(few.mass);
       expect(few.everyDays).toBe(3);
       expect(few.sentences[0]).toMatch(/^Give .* m?g of .* every 3 days into the water\.$/);
+      // Who judges does not choose: with other runs to judge by the dose is the same.
+      const judgedByThree = feedingPlan(plan, { 'hyalella-azteca': 20 }, { days: 150, members: 3 });
+      expect(judgedByThree.mass).toBe(few.mass);
+      expect([few.heldIn.runs, judgedByThree.heldIn.runs]).toEqual([24, 3]);
+      expect(judgedByThree.trials).toBe(few.trials);
+      expect(() => feedingPlan(plan, { 'hyalella-azteca': 20 }, { members: 1 })).toThrow(/2 to 2000, not 1/);
       expect(() => feedingPlan(plan, { unicorn: 3 })).toThrow(/no population 'unicorn'/);
       expect(() => feedingPlan(plan, {})).toThrow(/how many adults/);
     },

@@ -52,6 +52,20 @@ describe('life', () => {
   );
 
   it(
+    '--hold says in how many fresh runs the dose holds, as many as are asked for',
+    () => {
+      const { status, stdout } = life('--json', '--hold', 'hyalella-azteca:20');
+      expect(status).toBe(0);
+      const { feeding } = lifeDocumentSchema.parse(JSON.parse(stdout));
+      expect(feeding?.heldIn.runs).toBe(2);
+      expect(feeding?.sentences.join(' ')).toMatch(
+        /In (none|\d) of 2 fresh runs.*so few runs tell it roughly/,
+      );
+    },
+    SLOW,
+  );
+
+  it(
     'says what is wrong with a wish it cannot read',
     () => {
       const nobody = life('--add', 'unicorn:3');

@@ -8,6 +8,12 @@ export interface FeedingChoice {
   readonly at?: number;
 }
 
+export interface FreshRuns {
+  readonly seed: number;
+  /** As asked for; nothing where they were left out. */
+  readonly members: number | undefined;
+}
+
 /** Reads '21:00' as hours after midnight. */
 function hourOf(text: string): number {
   const [, hours, minutes] = /^(\d{1,2}):(\d{2})$/.exec(text.trim())?.map(Number) ?? [];
@@ -40,9 +46,11 @@ export const WITH_HOLD: Belonging = {
   mend: both('say whom to feed for, as --hold hyalella-azteca:20.'),
 };
 
-/** What the feeding plan is told of them. */
-export function feedingChoice({ place, at }: FeedingChoice) {
+/** What the feeding plan is told of them; fresh runs judge it, as many as are asked for, else as many as it takes itself. */
+export function feedingChoice({ place, at }: FeedingChoice, { seed, members }: FreshRuns) {
   return {
+    seed,
+    ...(members === undefined ? {} : { members }),
     ...(place === undefined ? {} : { onLand: place === 'land' }),
     ...(at === undefined ? {} : { hour: at }),
   };

@@ -24,7 +24,7 @@ import { showCounts } from './counts.ts';
 import { type CountsChoice, WITH_COUNTS, withCountsOptions } from './counts-options.ts';
 import { type FeedingChoice, feedingChoice, WITH_HOLD, withFeedingOptions } from './feeding-options.ts';
 import { showLifeTable } from './life-table.ts';
-import { type Belonging, both, refuseAstray } from './options-given.ts';
+import { type Belonging, both, isGiven, refuseAstray } from './options-given.ts';
 
 interface LifeOptions extends FeedingChoice, CountsChoice {
   readonly days: number;
@@ -109,7 +109,7 @@ const WIDEST = 100;
 const PEST_NOTICED = 60;
 const MEMBERS_TO_COMPARE = 16;
 
-function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
+function answersTo(plan: Plan, options: LifeOptions, command: Command): LifeAnswers {
   const { add, hold, pest, days, members, seed } = options;
   const zone = plan.zones[0]?.id ?? '';
   const addition = add
@@ -126,7 +126,8 @@ function answersTo(plan: Plan, options: LifeOptions): LifeAnswers {
   const targets: TargetAdults = Object.fromEntries(
     (hold ?? []).map(({ species, count }) => [species, count]),
   );
-  const feeding = hold ? feedingPlan(plan, targets, feedingChoice(options)) : undefined;
+  const fresh = { seed, members: isGiven(command, 'members') ? members : undefined };
+  const feeding = hold ? feedingPlan(plan, targets, feedingChoice(options, fresh)) : undefined;
   return {
     ...(addition ? { addition } : {}),
     ...(feeding ? { feeding } : {}),
@@ -205,7 +206,8 @@ async function showLife(file: string | undefined, options: LifeOptions, command:
   const expected = expectedRun(prepared);
   const batches = await allMembers({ plan, options: { days, members, seed } }, progress.to);
   progress.end();
-  const document = lifeDocument(prepared, { expected, batches }, conflicts, answersTo(plan, options));
+  const answers = answersTo(plan, options, command);
+  const document = lifeDocument(prepared, { expected, batches }, conflicts, answers);
   process.stdout.write(json ? `${JSON.stringify(document)}\n` : `${lifeText(document, columns)}\n`);
 }
 

@@ -1,7 +1,8 @@
 import type { Command } from 'commander';
 import { BadInput } from '../exit-codes.ts';
 
-const isGiven = (command: Command, option: string): boolean =>
+/** Whether an option was written, not left at its usual value. */
+export const isGiven = (command: Command, option: string): boolean =>
   command.getOptionValueSource(attributeOf(option)) === 'cli';
 
 /** 'change-to' as commander names it. */

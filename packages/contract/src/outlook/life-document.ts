@@ -168,8 +168,23 @@ const feeding = z.strictObject({
   ammonia: z.number().describe('Highest un-ionised ammonia of the trial, mg N/L.'),
   nitrite: z.number().describe('Highest nitrite of the trial, mg N/L.'),
   oxygen: z.number().describe('Lowest oxygen of the trial, mg/L.'),
-  trials: z.number(),
-  heldIn: z.number().describe('Part of the runs drawn in which the animals of the file meet the targets.'),
+  trials: z.number().describe('Runs made in looking for the dose.'),
+  chosenBy: z
+    .enum(['half of the runs drawn', 'fewer of the runs drawn', 'expected run'])
+    .describe(
+      'Whether half of the runs drawn met the targets, as aimed at, or with any dose fewer, or none was drawn.',
+    ),
+  heldIn: z
+    .strictObject({
+      held: z.int().nonnegative(),
+      runs: z.int().positive(),
+      share: z.number().min(0).max(1),
+      low: z.number().min(0).max(1),
+      high: z.number().min(0).max(1),
+    })
+    .describe(
+      'Fresh runs, without part in the choice, in which the animals of the file meet the targets: how many of how many, as a share with its 90 % interval after Wilson.',
+    ),
   sentences: z.array(z.string()).readonly(),
 });
 

@@ -1,3 +1,4 @@
+import type { ChosenBy, HeldIn } from './feeding-choice.ts';
 import type { WaterLeaving } from './feeding-water.ts';
 
 /** One population wanted, and what becomes of it. */
@@ -36,9 +37,11 @@ export interface FeedingPlan {
   readonly ammonia: number;
   readonly nitrite: number;
   readonly oxygen: number;
+  /** Runs made in looking for the dose, and by what it was chosen. */
   readonly trials: number;
-  /** Part of the runs drawn from what is not known in which the plan's own animals meet the targets [0..1]. */
-  readonly heldIn: number;
+  readonly chosenBy: ChosenBy;
+  /** Fresh runs, drawn from what is not known and without part in the choice, in which the plan's own animals meet the targets. */
+  readonly heldIn: HeldIn;
   /** What was found, in whole sentences. */
   readonly sentences: readonly string[];
 }

@@ -1,6 +1,7 @@
 import { memberDraw } from '../outlook/prepare.ts';
 import type { FeedComposition } from '../plan/care.ts';
 import type { Plan, Population } from '../plan/plan.ts';
+import { type ChosenBy, judgedAfresh, RAISE, raisedUntilHalf } from './feeding-choice.ts';
 import type { FeedingPlan, HeldPopulation } from './feeding-found.ts';
 import { feedingSentences } from './feeding-sentences.ts';
 import {
@@ -17,6 +18,7 @@ import { medianTraits } from './need.ts';
 import { larderOf, larderTemperature } from './production.ts';
 import { steadyPopulation } from './steady-population.ts';
 
+export type { ChosenBy, HeldIn } from './feeding-choice.ts';
 export type { FeedingPlan, HeldPopulation } from './feeding-found.ts';
 export type { TargetAdults } from './feeding-trial.ts';
 
@@ -33,6 +35,8 @@ export interface FeedingPlanOptions {
   readonly days?: number;
   /** Of the runs that are drawn; 1 when left out. */
   readonly seed?: number;
+  /** Fresh runs by which the dose that was found is judged, 2 to 2000; 24 when left out. */
+  readonly members?: number;
 }
 
 const USUAL_INTERVAL = 3;
@@ -49,10 +53,8 @@ const LEAST_PART = 0.15;
 const MOST_DOSES = 9;
 /** Part of the most carried that is nearly as many. @source assumed */
 const NEARLY = 0.98;
-/** Runs drawn to see how sure a dose is, and by how much and how often it is raised until half of them hold. @source assumed */
-const DRAWN = 8;
-const RAISE = 1.5;
-const MOST_RAISES = 4;
+/** Runs that judge the dose found. @source assumed: they tell a share to a sixth or so */
+const JUDGING = 24;
 
 function feedOfPlan({ routines }: Plan): FeedComposition | undefined {
   for (const routine of routines) if (routine.kind === 'feed') return routine.feed;
@@ -79,7 +81,9 @@ function firstGuess(plan: Plan, targets: TargetAdults, onLand: boolean): number 
   return (lacking * eaten) / EATEN;
 }
 
-function checked(plan: Plan, targets: TargetAdults): readonly Population[] {
+function checked(plan: Plan, targets: TargetAdults, members: number): readonly Population[] {
+  if (!(Number.isInteger(members) && members >= 2 && members <= 2000))
+    throw new RangeError(`members must be a whole number from 2 to 2000, not ${members}`);
   const known = new Set(plan.populations.map(({ id }) => id));
   for (const id of Object.keys(targets))
     if (!known.has(id))
@@ -93,24 +97,25 @@ function checked(plan: Plan, targets: TargetAdults): readonly Population[] {
  * Which feed, how much and how often, so that the wanted adults are held without fouling the water: a dose reckoned
  * from what a population with so many adults needs beyond what the plan grows, then doubled, halved and closed in on by
  * pairs of trial runs: one begins with the wanted adults on the day they come, one with the plan's own animals, both
- * beside all others as planned.
+ * beside all others as planned. A dose with which the plan's own animals come to what is wanted is raised until half of
+ * the runs drawn do so too; the share that is told is counted in fresh runs, which had no part in the choice.
  * @param targets adults wanted, by population id, >= 0
- * @throws RangeError for a population the plan has not, no target above 0, or no feed to give
- * @source derived: trial runs of medians; starting dose from `steadyPopulation` and `larderOf`
+ * @throws RangeError for a population the plan has not, no target above 0, no feed to give, or members out of range
+ * @source derived: trial runs of medians and of members; starting dose from `steadyPopulation` and `larderOf`
  */
 export function feedingPlan(
   plan: Plan,
   targets: TargetAdults,
   options: FeedingPlanOptions = {},
 ): FeedingPlan {
-  const wanted = checked(plan, targets);
+  const { everyDays = USUAL_INTERVAL, days = USUAL_DAYS, seed = 1, members = JUDGING, hour } = options;
+  const wanted = checked(plan, targets, members);
   const feed = options.feed ?? feedOfPlan(plan);
   if (!feed) throw new RangeError('the plan has no feeding routine; say which feed is to be given');
-  const { everyDays = USUAL_INTERVAL, days = USUAL_DAYS, seed = 1, hour } = options;
   const onLand = options.onLand ?? wanted.every((population) => medianTraits(population).shareInWater < 0.5);
   const dose = { feed, everyDays, onLand, ...(hour === undefined ? {} : { hour }) };
   const start = (firstGuess(plan, targets, onLand) * everyDays) / feed.carbon;
-  const search = { targets, days, seed, dose, judge: waterJudge(plan, days) };
+  const search = { targets, days, seed, members, dose, judge: waterJudge(plan, days) };
   return described(plan, search, madeSure(plan, search, closeIn(plan, search, start), start));
 }
 
@@ -118,6 +123,7 @@ interface Search {
   readonly targets: TargetAdults;
   readonly days: number;
   readonly seed: number;
+  readonly members: number;
   readonly dose: Omit<Dose, 'mass'>;
   readonly judge: WaterJudge;
 }
@@ -139,11 +145,16 @@ interface Tried {
 
 const isClean = ({ fouls, sours }: Tried): boolean => !fouls && !sours;
 
+/** Whether every target is met in the last part of a trial. */
+const meeting =
+  ({ populations }: Plan, targets: TargetAdults) =>
+  ({ adults }: FeedingTrial): boolean =>
+    populations.every(({ id }, p) => adults[p]! >= HELD * (targets[id] ?? 0));
+
 function attempt(plan: Plan, { targets, days, dose, judge }: Search, mass: number, unfed?: Tried): Tried {
   const trial = tryFeeding(fedWith(withTargets(plan, targets), { ...dose, mass }), days);
   const own = tryFeeding(fedWith(plan, { ...dose, mass }), days);
-  const meets = ({ adults }: FeedingTrial): boolean =>
-    plan.populations.every(({ id }, p) => adults[p]! >= HELD * (targets[id] ?? 0));
+  const meets = meeting(plan, targets);
   const isThere = ({ course }: FeedingTrial, p: number): boolean => course[p]!.at(-1)! >= 1;
   const fouls = earliest([judge.fouling(trial), judge.fouling(own)]);
   const sours = unfed && earliest([judge.leaving(trial, unfed.trial), judge.leaving(own, unfed.own)]);
@@ -168,9 +179,9 @@ interface Found {
   readonly unfed: Tried;
   /** The least dose tried that takes the water out of band. */
   readonly tooMuch?: Tried;
+  /** Runs made in looking for it, those of members too. */
   readonly trials: number;
-  /** Of the runs drawn, those in which the targets are met; none drawn when left out. */
-  readonly heldIn?: number;
+  readonly chosenBy: ChosenBy;
 }
 
 /** Whether a dose leaves the water as it is without: sour or foul anyway is not the fault of the feed. */
@@ -219,44 +230,46 @@ function closeIn(plan: Plan, search: Search, start: number): Found {
     mostCarrying(fit, ({ trial }) => carried(plan, search, trial)) ??
     unfed;
   const tooMuch = byMass.find((one) => !isBearable(one, unfed));
-  return { best, unfed, ...(tooMuch ? { tooMuch } : {}), trials: 2 * tried.length };
+  const trials = 2 * tried.length;
+  return { best, unfed, ...(tooMuch ? { tooMuch } : {}), trials, chosenBy: 'expected run' };
 }
 
-/** Of the runs drawn with a dose on the plan's own animals, those in which every target is met at the end. */
-function heldIn(plan: Plan, { targets, days, seed, dose }: Search, mass: number): number {
+/** Tells of a member whether the plan's own animals meet every target in its run with a dose. */
+function holdingWith(
+  plan: Plan,
+  { targets, days, seed, dose }: Search,
+  mass: number,
+): (member: number) => boolean {
   const fed = fedWith(plan, { ...dose, mass });
-  let held = 0;
-  for (let member = 0; member < DRAWN; member += 1) {
-    const { adults } = tryFeeding(fed, days, memberDraw(fed, seed, member));
-    if (plan.populations.every(({ id }, p) => adults[p]! >= HELD * (targets[id] ?? 0))) held += 1;
-  }
-  return held;
+  const meets = meeting(plan, targets);
+  return (member) => meets(tryFeeding(fed, days, memberDraw(fed, seed, member)));
 }
 
 /**
  * Raises a dose found by the expected run until half of the runs drawn meet the targets, as long as the water stays clean:
- * traits are not surely known, and the median animal is no promise.
+ * traits are not surely known, and the median animal is no promise. Where the plan's own animals do not come to them
+ * in the expected run either, its dose stays.
  */
 function madeSure(plan: Plan, search: Search, found: Found, start: number): Found {
-  let { best, trials } = found;
-  let held = heldIn(plan, search, best.mass);
-  trials += DRAWN;
-  for (let step = 0; step < MOST_RAISES && best.reaches && 2 * held < DRAWN; step += 1) {
-    const more = attempt(plan, search, best.mass > 0 ? RAISE * best.mass : start, found.unfed);
-    if (!isBearable(more, found.unfed) || !more.holds || !more.lives) break;
-    held = heldIn(plan, search, more.mass);
-    trials += 2 + DRAWN;
-    best = more;
-  }
-  return { ...found, best, trials, heldIn: held };
+  if (!found.best.reaches) return found;
+  let { trials } = found;
+  const { dose, chosenBy, drawn } = raisedUntilHalf(found.best, {
+    holds: ({ mass }, member) => holdingWith(plan, search, mass)(member),
+    raised({ mass }) {
+      const more = attempt(plan, search, mass > 0 ? RAISE * mass : start, found.unfed);
+      trials += 2;
+      return isBearable(more, found.unfed) && more.holds && more.lives ? more : undefined;
+    },
+  });
+  return { ...found, best: dose, chosenBy, trials: trials + drawn };
 }
 
 function described(
   plan: Plan,
   search: Search,
-  { best, unfed, tooMuch, trials, heldIn: held = 0 }: Found,
+  { best, unfed, tooMuch, trials, chosenBy }: Found,
 ): FeedingPlan {
-  const { targets, days, dose, judge } = search;
+  const { targets, days, dose, judge, members } = search;
   const { trial, own } = best;
   const populations = plan.populations.map(({ id }, p): HeldPopulation => {
     const target = targets[id] ?? 0;
@@ -289,7 +302,8 @@ function described(
     nitrite: Math.max(trial.nitrite, own.nitrite),
     oxygen: Math.min(trial.oxygen, own.oxygen),
     trials,
-    heldIn: held / DRAWN,
+    chosenBy,
+    heldIn: judgedAfresh(holdingWith(plan, search, best.mass), members),
   };
   const names = new Map(
     plan.populations.flatMap(({ id, species, name }) => [

@@ -117,12 +117,49 @@ function waterSentences({ ammonia, nitrite, oxygen, leftUnfed }: Found, words: F
   ];
 }
 
+/** Width of the interval of a share above which it is told to be rough [1]. @source assumed */
+const ROUGH = 0.2;
+/** Part of the runs that a dose is to hold in [1]; see `raisedUntilHalf`. */
+const AIM = 0.5;
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+/** How sure it is, counted in runs that had no part in the choice, and what the choice went by where it is less than was aimed at. */
+function sureSentences({ heldIn, chosenBy }: Found): string[] {
+  const { held, runs, share, low, high } = heldIn;
+  const rough = high - low > ROUGH ? ': so few runs tell it roughly' : '';
+  const within = `true share ${Math.round(low * 100)} to ${percent(high)}${rough}`;
+  return [
+    `In ${held === 0 ? 'none' : held} of ${runs} fresh runs, drawn from what is not known of species and room and without part in the choice, the animals in the file come to four fifths of what is wanted or more: ${percent(share)} (${within}). Count them, and feed by the count.`,
+    ...aimSentences(chosenBy, high),
+  ];
+}
+
+function aimSentences(chosenBy: Found['chosenBy'], high: number): string[] {
+  switch (chosenBy) {
+    case 'expected run':
+      return [
+        'No runs were drawn to choose by: the dose follows the expected run alone, in which the animals in the file do not come to that.',
+      ];
+    case 'fewer of the runs drawn':
+      return [
+        'The aim was half of the runs, and in those that chose no dose tried with the water in band came to it: do not count on the number.',
+      ];
+    case 'half of the runs drawn':
+      return high < AIM
+        ? [
+            'The aim was half of the runs: half of those that chose the dose hold it, but fewer of the fresh ones. Do not count on the number.',
+          ]
+        : [];
+  }
+}
+
 /** What a search for a feeding found, in whole sentences. `derived`. */
 export function feedingSentences(found: Found, words: FeedingWords): string[] {
   return [
     ...doseSentences(found, words),
     ...found.populations.filter(({ target }) => target > 0).map((each) => heldSentence(each, words)),
-    `Of the runs drawn from what is not known of species and room ${Math.round(found.heldIn * 100)} % hold that from the animals in the file: count them, and feed by the count.`,
+    ...sureSentences(found),
     ...waterSentences(found, words),
   ];
 }

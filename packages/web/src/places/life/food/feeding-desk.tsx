@@ -236,7 +236,7 @@ function Answer({ file, answer }: { readonly file: EnclosureFile; readonly answe
       </ul>
       <p className={desk.soft}>
         Found by {answer.trials} trial runs over 400 days: with the adults wanted from the day they come, and
-        with the animals of the file.
+        with the animals of the file. How sure it is was counted in {answer.heldIn.runs} others.
       </p>
       {edits.length > 0 && (
         <p>

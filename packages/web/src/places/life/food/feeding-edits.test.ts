@@ -17,7 +17,8 @@ const found: FeedingPlan = {
   nitrite: 0.1,
   oxygen: 7,
   trials: 4,
-  heldIn: 0.75,
+  chosenBy: 'half of the runs drawn',
+  heldIn: { held: 18, runs: 24, share: 0.75, low: 0.59, high: 0.87 },
   sentences: [],
 };
 const pellet = { do: 'feed', feed: 'flake', amount: 0.0001, every: 2 } as const;
