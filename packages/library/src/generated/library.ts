@@ -9676,16 +9676,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 7.5,
+      "value": 6,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No figure found; taken as for mudskippers, which live on the same flats. Mud of mangroves is often below pH 7."
      },
      "high": {
-      "value": 8.6,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "assumed",
+      "source": "judgement of the author of this file, see the note",
+      "note": "No figure found; taken as for mudskippers. Sea water stands at 8.1, pools with algae above."
      }
     },
     "GH": {
@@ -17137,16 +17139,18 @@ export const LIBRARY_DATA: LibraryData = {
    "survives": {
     "pH": {
      "low": {
-      "value": 7.2,
+      "value": 6,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "derived",
+      "source": "Ip et al. 2004, Journal of Experimental Biology 207: 787-801 (abstract): giant mudskippers were kept at pH 6, 7, 8 and 8.5, and brought the water of a burrow from 8.2 to 7.4 in a day",
+      "note": "The lowest tried, of a relative; what is survived may be lower."
      },
      "high": {
-      "value": 8.6,
+      "value": 9,
       "unit": "pH",
-      "basis": "common practice",
-      "source": "rule of thumb among keepers and shops, no primary source"
+      "basis": "memory",
+      "source": "Chew and co-workers kept giant mudskippers at pH 9 in brackish water, 2003; recalled",
+      "note": "Of a relative."
      }
     },
     "GH": {
