@@ -48,7 +48,7 @@ export function freeLiving({ life }: Tank): number {
   return life.count(0, JUVENILE) + life.count(0, ADULT);
 }
 
-/** Most of an element that a day makes or loses, over days with feed every third day, over what there is of it [1]. */
+/** Most of an element that a day makes or loses, over days with feed every third day, over what there is of it [1]. `derived`. */
 export function closureOver(tank: Tank, days: number): number {
   const elements = ['carbon', 'nitrogen', 'phosphorus'] as const;
   let worst = 0;
@@ -62,7 +62,7 @@ export function closureOver(tank: Tank, days: number): number {
   return worst;
 }
 
-/** Animals after 200 days with area, water, food and founders doubled, over those without [1]. */
+/** Animals after 200 days with area, water, food and founders doubled, over those without [1]. `derived`. */
 export function timesTwice(traits: Partial<TraitValues>): number {
   const run = (size: number): number => {
     const tank = tankOf({ size, kind: LAID, founders: 30 * size, traits });
