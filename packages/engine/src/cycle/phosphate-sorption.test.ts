@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { listed } from '../process/contract.ts';
 import { changesByState, checkProcess, ratesByName } from '../process/process-test-kit.ts';
+import { LIBRARY_MEDIANS } from './library-medians-test-kit.ts';
 import { phosphateSorption } from './phosphate-sorption.ts';
 import { fillTank, TAP_WATER } from './tank-test-kit.ts';
-import { LIBRARY_MEDIANS } from './library-medians-test-kit.ts';
 
 const DAY = 86400;
 const PARAMETERS = { bedVelocity: 3.4, mixedDepth: 1.5 };

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../numerics/random.ts';
 import { energeticsOf, lengthOf, midDayLength, somaShare, structureOf } from './energetics.ts';
-import { feedingSquare, lengthBefore, scaledTime } from './growth-curve.ts';
 import { closureOver, freeLiving, passDays, tankOf, timesTwice } from './grazer-test-kit.ts';
+import { feedingSquare, lengthBefore, scaledTime } from './growth-curve.ts';
 import { DEATHLESS, GRAZER } from './life-test-kit.ts';
 
 /** Shell lengths of the pond snail Physella gyrina at 20 °C by week [mm]: DeWitt 1954, via its Add-my-Pet file. */

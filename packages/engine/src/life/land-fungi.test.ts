@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { VARIABLE_IDS, VARIABLE_INDEX as V } from '../variables/variables.ts';
+import { VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
 import { edibleCarbon, FOOD_COUNT, FUNGI, nothingEaten } from './foods.ts';
 import { createLandBreakdown, type LandBreakdownParameters } from './land-breakdown.ts';
 import { eatOnLand } from './land-meal.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { handsOffHorizon } from './horizon.ts';
 import type { Event } from './event.ts';
+import { handsOffHorizon } from './horizon.ts';
 
 const event = (subject: Event['subject'], days: number[], ends = true): Event => ({
   id: subject,
