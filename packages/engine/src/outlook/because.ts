@@ -146,7 +146,8 @@ export function addFood(totals: Map<string, number>, run: BookedRun, day: number
   });
 }
 
-function forWindow(run: BookedRun, day: number, visit: (row: Float64Array) => void): void {
+/** Visits the rows of the book of the 30 days up to `day` of one run. `derived`. */
+export function forWindow(run: BookedRun, day: number, visit: (row: Float64Array) => void): void {
   const last = Math.floor(day / BLOCK_DAYS);
   for (let block = Math.max(0, last - WINDOW_BLOCKS + 1); block <= last; block += 1) {
     const row = run.rows.subarray(block * run.shape.rowLength, (block + 1) * run.shape.rowLength);

@@ -1,4 +1,5 @@
 import { quantileOfSorted } from '../numerics/quantiles.ts';
+import type { RootedInWater } from '../run/plant-cover.ts';
 import { type SeriesId, seriesSpec } from '../run/series.ts';
 import {
   addContributions,
@@ -8,12 +9,14 @@ import {
   addSlowing,
   addWaterMoved,
   type BookedRun,
+  forWindow,
   largestShares,
 } from './because.ts';
 import type { BookReader } from './book-reader.ts';
 import type { TurningPoint } from './document.ts';
 import type { Ensemble } from './ensemble.ts';
 import type { Event } from './event.ts';
+import { type PlantLimit, plantLimitReader, splitByLimits } from './plant-limits.ts';
 import type { PreparedOutlook } from './prepare.ts';
 import { turningSentence } from './sentences.ts';
 import { nothingSlowed, slowedSentence, worstSlowing } from './slowing.ts';
@@ -54,16 +57,52 @@ function addReasons(totals: Map<string, number>, event: Event, book: BookedRun, 
 
 const isDecline = ({ kind }: Event): boolean => kind === 'falls below' || kind === 'dies out';
 
+/** Members in which what plants lack is looked up: a millisecond each, and shares need no more. */
+const MOST_ASKED = 40;
+
+/** Splits the growth that plants of the water lacked by what they lacked, in members in which they fail. */
+function splitGrowth(
+  totals: Map<string, number>,
+  event: Event,
+  ensemble: Ensemble,
+  { prepared, reader }: Behind,
+): void {
+  const own = OWN_TERM[event.subject];
+  const group = GROUP_OF[event.subject];
+  if (own === undefined || group === undefined || !((totals.get(own) ?? 0) < 0)) return;
+  const limits = plantLimitReader(prepared, group);
+  const warmth = prepared.setting.seriesIds.indexOf('waterTemperature');
+  const gains = new Map<PlantLimit, number>();
+  const failing = [...event.days.keys()].filter((member) => event.days[member]! >= 0);
+  const step = Math.ceil(failing.length / MOST_ASKED);
+  for (const member of failing.filter((_, at) => at % step === 0)) {
+    const day = event.days[member]!;
+    const temperature = ensemble.series(member, warmth)[day]!;
+    forWindow({ ...reader, rows: ensemble.book(member) }, day, (row) => {
+      for (const [limit, gain] of limits.gains(row, reader.shape, temperature))
+        gains.set(limit, (gains.get(limit) ?? 0) + gain);
+    });
+  }
+  splitByLimits(totals, own, gains);
+}
+
+/** What reasons are looked up in. */
+interface Behind {
+  readonly prepared: PreparedOutlook;
+  readonly reader: BookReader;
+}
+
 function sharesBehind(
   event: Event,
   ensemble: Ensemble,
-  reader: BookReader,
+  { prepared, reader }: Behind,
 ): { term: string; share: number }[] {
   const totals = new Map<string, number>();
   for (let member = 0; member < ensemble.count; member += 1) {
     const day = event.days[member]!;
     if (day >= 0) addReasons(totals, event, { ...reader, rows: ensemble.book(member) }, day);
   }
+  if (isDecline(event)) splitGrowth(totals, event, ensemble, { prepared, reader });
   return largestShares(totals, isDecline(event) ? -1 : 1).map(({ term, share }) => ({
     term: term === OWN_TERM[event.subject] ? (isDecline(event) ? 'growing too little' : 'growth') : term,
     share,
@@ -93,6 +132,13 @@ const OWN_TERM: Readonly<Partial<Record<SeriesId, string>>> = {
   emersedCover: 'emersed plants',
 };
 
+/** The plants of a cover. */
+const GROUP_OF: Readonly<Partial<Record<SeriesId, RootedInWater>>> = {
+  plantCover: 'submerged',
+  floatingCover: 'floating',
+  emersedCover: 'emersed',
+};
+
 /**
  * Returns the turning points worth a line (5 % of members or more), by median day: probability, 10-50-90 % window
  * among the members in which it happens, band and owner, and the budget terms that push that way.
@@ -112,7 +158,7 @@ export function turningPoints(
     const median = quantileOfSorted(days, 0.5);
     // What holds from the first day is the doing of the plan, not of anything that happened since.
     const fromStart = median === 0;
-    const because = fromStart ? [] : sharesBehind(event, ensemble, reader);
+    const because = fromStart ? [] : sharesBehind(event, ensemble, { prepared, reader });
     const slowed = fromStart ? {} : slowingBehind(event, ensemble, reader);
     points.push({
       id: event.id,
