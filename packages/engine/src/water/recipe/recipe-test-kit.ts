@@ -13,9 +13,9 @@ const salt = (id: string, formula: string, rest: Partial<RecipeSalt> = {}): Reci
   ...rest,
 });
 export const GYPSUM = salt('gypsum', 'CaSO4.2H2O', { solubility: 2.4, dissolving: 'slow' });
-export const CHLORIDE = salt('calcium chloride', 'CaCl2.2H2O');
+const CHLORIDE = salt('calcium chloride', 'CaCl2.2H2O');
 export const EPSOM = salt('epsom', 'MgSO4.7H2O');
-export const MAGNESIUM = salt('magnesium chloride', 'MgCl2.6H2O');
+const MAGNESIUM = salt('magnesium chloride', 'MgCl2.6H2O');
 export const POTASSIUM = salt('potassium bicarbonate', 'KHCO3');
 export const SODA = salt('baking soda', 'NaHCO3');
 export const CHALK = salt('chalk', 'CaCO3', { solubility: 0.014, dissolving: 'with carbon dioxide' });
@@ -28,7 +28,7 @@ export const TAP: SourceWater = {
   kind: 'tap',
   composition: { calcium: 2.5, magnesium: 0.5, sodium: 1, chloride: 1, sulfate: 0.5 },
 };
-export const AIR = { carbonDioxide: 420, pressure: 101_325 };
+const AIR = { carbonDioxide: 420, pressure: 101_325 };
 
 /** What is asked of forty litres of distilled water and a usual shelf. `derived`. */
 export const request = (
