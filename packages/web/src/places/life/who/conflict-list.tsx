@@ -67,7 +67,7 @@ export function countWords(conflicts: readonly Conflict[]): string {
   if (warnings + notes === 0) return 'Nothing found.';
   const first =
     warnings === 0
-      ? 'Nothing here will go wrong for certain'
+      ? 'Nothing here is likely to go wrong'
       : `${warnings} ${warnings === 1 ? 'thing' : 'things'} will probably go wrong`;
   return notes === 0 ? `${first}.` : `${first}; ${notes} lesser ${notes === 1 ? 'remark' : 'remarks'}.`;
 }
