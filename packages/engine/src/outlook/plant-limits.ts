@@ -7,7 +7,7 @@ import type { RunningProcess } from '../process/contract.ts';
 import type { BookShape } from '../run/block-book.ts';
 import type { RootedInWater } from '../run/plant-cover.ts';
 import { createWorld, setConstantDrivers, setWaterDrivers, type World } from '../run/world.ts';
-import { STATE_IDS, type VariableId, VARIABLE_INDEX as V, VARIABLE_IDS } from '../variables/variables.ts';
+import { STATE_IDS, VARIABLE_INDEX as V, VARIABLE_IDS, type VariableId } from '../variables/variables.ts';
 import { expectedDraw, type PreparedOutlook } from './prepare.ts';
 
 /** Bright light and a long day, as a yardstick [umol/m2/s, h]: some 9 mol/m2 a day. @source assumed */
@@ -77,6 +77,38 @@ export interface PlantLimitReader {
   gains(row: Float64Array, shape: BookShape, temperature: number): PlantGains;
 }
 
+type Change = (state: Float64Array) => void;
+
+/** What is made ample, one at a time, in a state of a water of some volume [m3]. */
+function ampleIn(volume: number, light: VariableId) {
+  const enough =
+    (id: 'nitrate' | 'phosphate'): Change =>
+    (state) => {
+      state[V[id]] = AMPLE[id] * volume;
+    };
+  const [nitrogen, phosphate] = [enough('nitrate'), enough('phosphate')];
+  return {
+    nothing() {},
+    light(state) {
+      state[V[light]] = AMPLE_LIGHT.ppfd;
+    },
+    carbonDioxide(state) {
+      const all = AMPLE.carbonDioxide * volume;
+      state[V.carbonDioxide] = AMPLE.carbonDioxide;
+      state[V.dissolvedInorganicCarbon] = Math.max(state[V.dissolvedInorganicCarbon]!, all);
+    },
+    nitrogen,
+    phosphate,
+    nutrients(state) {
+      nitrogen(state);
+      phosphate(state);
+    },
+    warmth(state) {
+      state[V.waterTemperature] = MILD;
+    },
+  } satisfies Record<string, Change>;
+}
+
 /**
  * Returns the reader of what keeps plants of a group from growing: the model's own growth in a state of the run, lamps
  * and night as planned, beside that with one thing at a time made ample. What gains most was shortest.
@@ -89,80 +121,56 @@ export function plantLimitReader({ plan, setting }: PreparedOutlook, group: Root
   const world = createWorld(setting, expectedDraw(plan));
   const growth = growthReader(processOf(group, world));
   const { pool, kept, light } = GROUPS[group];
-  const few = new Float64Array(VARIABLE_IDS.length);
+  const spare = new Float64Array(VARIABLE_IDS.length);
   const segments = setting.segments.filter(({ ppfd }) => ppfd > 0);
+  const litHours = segments.reduce((sum, { from, to }) => sum + to - from, 0);
 
+  /** States of the water under each light of a day; none without plants, water or light. */
+  const litStates = (row: Float64Array, shape: BookShape, temperature: number): Float64Array[] => {
+    const { values } = world;
+    for (let i = 0; i < STATE_IDS.length; i += 1) values[i] = row[shape.stateOffset + i]!;
+    world.volume = row[shape.volumeOffset]!;
+    if (!(values[V[pool]]! > 0 && world.volume > 0)) return [];
+    setConstantDrivers(world);
+    setWaterDrivers(world, temperature);
+    return segments.map(({ ppfd }) => {
+      values[V.lightAtSurface] = ppfd;
+      world.system.derive(values);
+      return values.slice();
+    });
+  };
   /** Mean growth of a day as lit, with some of its values changed. */
-  const day = (states: readonly Float64Array[], change: (values: Float64Array) => void): number =>
-    states.reduce((sum, state, k) => {
-      few.set(state);
-      change(few);
+  const dayWith = (lit: readonly Float64Array[], change: Change): number =>
+    lit.reduce((sum, state, k) => {
+      spare.set(state);
+      change(spare);
       const { from, to } = segments[k]!;
-      return sum + (growth(few) * (to - from)) / 24;
+      return sum + (growth(spare) * (to - from)) / 24;
     }, 0);
+  const thin: Change = (state) => {
+    state[V[pool]] = FEW * state[V[pool]]!;
+    state[V[kept]] = FEW * state[V[kept]]!;
+  };
 
   return {
     gains(row, shape, temperature) {
-      const { values } = world;
-      for (let i = 0; i < STATE_IDS.length; i += 1) values[i] = row[shape.stateOffset + i]!;
-      world.volume = row[shape.volumeOffset]!;
-      if (!(values[V[pool]]! > 0 && world.volume > 0) || segments.length === 0) return new Map();
-      setConstantDrivers(world);
-      setWaterDrivers(world, temperature);
-      const volume = world.volume;
-      const lit = segments.map(({ ppfd }) => {
-        values[V.lightAtSurface] = ppfd;
-        world.system.derive(values);
-        return values.slice();
-      });
-      const thin = (state: Float64Array): void => {
-        state[V[pool]] = FEW * state[V[pool]]!;
-        state[V[kept]] = FEW * state[V[kept]]!;
-      };
-      const grown = (change: (state: Float64Array) => void): number =>
-        day(lit, (state) => {
+      const lit = litStates(row, shape, temperature);
+      if (lit.length === 0) return new Map();
+      const ample = ampleIn(world.volume, light);
+      const grown = (change: Change): number =>
+        dayWith(lit, (state) => {
           thin(state);
           change(state);
         });
-      const enough = (id: 'nitrate' | 'phosphate') => (state: Float64Array) => {
-        state[V[id]] = AMPLE[id] * volume;
-      };
-      const now = grown(() => undefined);
-      const bright = grown((state) => {
-        state[V[light]] = AMPLE_LIGHT.ppfd;
-      });
-      const litHours = segments.reduce((sum, { from, to }) => sum + to - from, 0);
-      const nitrogen = gain(grown(enough('nitrate')), now);
-      const phosphate = gain(grown(enough('phosphate')), now);
-      const both = gain(
-        grown((state) => {
-          enough('nitrate')(state);
-          enough('phosphate')(state);
-        }),
-        now,
-      );
-      const carbon = grown((state) => {
-        state[V.carbonDioxide] = AMPLE.carbonDioxide;
-        state[V.dissolvedInorganicCarbon] = Math.max(
-          state[V.dissolvedInorganicCarbon]!,
-          AMPLE.carbonDioxide * volume,
-        );
-      });
-      const mild = grown((state) => {
-        state[V.waterTemperature] = MILD;
-      });
+      const now = grown(ample.nothing);
+      const gainBy = (change: Change): number => gain(grown(change), now);
+      const nutrients = gainBy(ample.nutrients);
       const all: [PlantLimit, number][] = [
-        ['too little light', gain((bright * AMPLE_LIGHT.hours) / litHours, now)],
-        ['too little carbon dioxide', gain(carbon, now)],
-        [nutrientLimit(nitrogen, phosphate, both), both],
-        ['cold or heat', gain(mild, now)],
-        [
-          'crowding',
-          gain(
-            now / FEW,
-            day(lit, () => undefined),
-          ),
-        ],
+        ['too little light', gain((grown(ample.light) * AMPLE_LIGHT.hours) / litHours, now)],
+        ['too little carbon dioxide', gainBy(ample.carbonDioxide)],
+        [nutrientLimit(gainBy(ample.nitrogen), gainBy(ample.phosphate), nutrients), nutrients],
+        ['cold or heat', gainBy(ample.warmth)],
+        ['crowding', gain(now / FEW, dayWith(lit, ample.nothing))],
       ];
       return new Map(all.filter(([, each]) => each > log(LEAST_GAIN)));
     },
