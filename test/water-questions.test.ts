@@ -17,6 +17,7 @@ import {
   withAndWithout,
 } from '@shoreglass/engine';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { FIRST_TO_JUDGE } from '../packages/engine/src/outlook/fresh-members.ts';
 
 const DAYS = 60;
 const { plan: demo } = loadBundledEnclosure('beck-bank');
@@ -120,11 +121,28 @@ describe('sizing a buffer', () => {
     found = ask(soft, [band('KH', { low: 2.4 })]);
   }, 60_000);
 
-  test('finds a mass that other members confirm, with the interval of its share', () => {
+  test('finds a mass that other members confirm, and tells its share in others again, with its interval', () => {
     expect(found.verdict).toBe('found');
     const option = found.options[found.best ?? -1];
     expect(option?.inBand.runs).toBe(8);
-    expect(option?.inBand.share).toBeGreaterThanOrEqual(0.75);
+    expect(option?.fresh).toBe(true);
+    // Those that confirmed it came to the share asked; that share is kept with the masses tried.
+    const confirmed = option?.tried.filter(({ mass, inBand }) => mass === option.mass && inBand.runs === 8);
+    expect(Math.max(...(confirmed ?? []).map(({ inBand }) => inBand.share))).toBeGreaterThanOrEqual(0.75);
+    // The share told, counted here in the same runs far beyond all that searched and confirmed.
+    const fresh = runTrial(soft, {
+      change: { pieces: [bufferPiece(coral(), option!.mass, option!.grain)] },
+      days: DAYS,
+      seed: 1,
+      members: Array.from({ length: 8 }, (_, at) => FIRST_TO_JUDGE + at),
+      series: ['KH'],
+    });
+    const held = fresh.filter(
+      ({ series: [KH] }) =>
+        !KH!.some((_, day) => day >= 22 && KH!.subarray(day - 2, day + 1).every((kh) => kh < 2.4)),
+    );
+    expect(option?.inBand.share).toBe(held.length / 8);
+    expect(found.sentences[0]).toMatch(/% of 8 fresh runs \(true share/);
     expect(option?.inBand.low).toBeLessThan(option?.inBand.share ?? 0);
     expect(option?.monotone).toBe(true);
     expect(option?.left).toBeGreaterThan(0);

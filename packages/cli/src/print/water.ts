@@ -172,6 +172,11 @@ function bufferLines({ buffer }: WaterDocument, width: number): string[] {
       ? [
           `${INDENT}${INDENT}  ${'material and grain'.padEnd(36)} ${'mass'.padStart(8)}  in band (90 % interval)`,
           ...rows,
+          wrapped(
+            `${best === undefined ? 'Shares are' : 'The share at → is counted in fresh runs, those of the others'} of the runs that chose, which flatter.`,
+            width,
+            INDENT + INDENT,
+          ),
         ]
       : []),
   ];

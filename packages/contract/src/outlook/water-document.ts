@@ -69,6 +69,11 @@ const bufferOption = z.strictObject({
   verdict: z.enum(['found', 'cannot']),
   mass: z.number().describe('Found, or what came closest [kg].'),
   inBand: shareOfRuns,
+  fresh: z
+    .boolean()
+    .describe(
+      'Whether that is counted in runs without part in the choice; else in those that chose, which flatter.',
+    ),
   left: z.number().describe('Undissolved at the end, share of the mass, median over the runs.'),
   tried: z.array(z.strictObject({ mass: z.number(), inBand: shareOfRuns })).readonly(),
   monotone: z

@@ -19,7 +19,7 @@ export interface BufferQuestion {
   readonly seed: number;
   /** Bands of pH and KH to hold instead of those of who lives there. */
   readonly bands?: readonly Band[];
-  /** Runs per mass while searching and when confirming; 20 and 100 when left out. */
+  /** Runs per mass while searching, and when confirming and then judging; 20 and 100 when left out. */
   readonly members?: { readonly search: number; readonly confirm: number };
 }
 
@@ -64,6 +64,8 @@ export interface BufferOption {
   /** Found mass, rounded up to what can be weighed; else the mass that came closest [kg]. */
   readonly mass: number;
   readonly inBand: ShareOfRuns;
+  /** Whether that is counted in runs without part in the choice; else in those that chose, which flatter. */
+  readonly fresh: boolean;
   /** Undissolved at the end, share of the mass, median over members. */
   readonly left: number;
   /** Masses tried [kg] and the shares of runs in band. */

@@ -25,8 +25,15 @@ function trimmed(value: number, digits: number): string {
 
 const grainText = (grain: number): string => `${trimmed(grain * 1000, 2)} mm`;
 
-function sharesText({ share, low, high, runs }: ShareOfRuns): string {
-  return `${percent(share)} of ${runs} runs (true share ${percent(low)} to ${percent(high)})`;
+function sharesText({ share, low, high, runs }: ShareOfRuns, which = 'runs'): string {
+  return `${percent(share)} of ${runs} ${which} (true share ${percent(low)} to ${percent(high)})`;
+}
+
+/** Whose share it is: fresh runs tell it, those that chose flatter. */
+function tellingText({ inBand, fresh, verdict }: Pick<BufferOption, 'inBand' | 'fresh' | 'verdict'>): string {
+  if (fresh) return sharesText(inBand, 'fresh runs');
+  const which = verdict === 'found' ? 'that chose it, which flatters' : 'it was tried in';
+  return `${percent(inBand.share)} of the ${inBand.runs} runs ${which}`;
 }
 
 const quantity = (series: 'pH' | 'KH'): string => seriesSpec(series).name;
@@ -70,14 +77,18 @@ export function optionSentence(
   { days, probability }: Pick<BufferQuestion, 'days' | 'probability'>,
   obstacle?: Obstacle,
 ): string {
-  const { name, grain, verdict, mass, inBand, left } = option;
+  const { name, grain, verdict, mass, inBand, fresh, left } = option;
   // The library's names tell the usual sizes after a comma; here the grain is told.
   const what = `${name.split(',')[0]} of ${grainText(grain)} grain`;
   if (verdict === 'found') {
-    return `${massText(mass)} of ${what} keeps pH and carbonate hardness in band for ${days} days in ${sharesText(inBand)}; ${percent(left)} of it is left then.${portionsText(option)}`;
+    const short =
+      fresh && inBand.share < probability
+        ? ` The runs that chose it came to the ${percent(probability)} asked; these fall short of it.`
+        : '';
+    return `${massText(mass)} of ${what} keeps pH and carbonate hardness in band for ${days} days in ${tellingText(option)}; ${percent(left)} of it is left then.${short}${portionsText(option)}`;
   }
   const why = obstacle ? `: ${obstacleText(option, obstacle)}` : '';
-  return `No mass of ${what} does it in ${percent(probability)} of runs${why}. Closest: ${massText(mass)}, in band in ${sharesText(inBand)}.`;
+  return `No mass of ${what} does it in ${percent(probability)} of runs${why}. Closest: ${massText(mass)}, in band in ${tellingText(option)}.`;
 }
 
 interface Evidence {

@@ -21,11 +21,12 @@ import type {
 } from './buffer-question.ts';
 import { isMonotone, type Part, type Search, type SearchSetting, searchOffers } from './buffer-search.ts';
 import { answerSentences, optionSentence } from './buffer-sentences.ts';
+import { freshMembers } from './fresh-members.ts';
 import type { Inquiry, TrialMember, TrialOrder } from './trial.ts';
 
 const SEARCH_MEMBERS = 20;
 const CONFIRM_MEMBERS = 100;
-/** Members that confirm are others than those that searched, so that the share found is no flattery. */
+/** Members that confirm are others than those that searched; a mass that passes has done well in them, so others again judge it. */
 const FIRST_TO_CONFIRM = 1000;
 /** When confirming falls short: how much more is tried, ever larger steps. */
 const MORE = [1.2, 1.4, 2, 2, 4] as const;
@@ -36,6 +37,8 @@ interface Context {
   readonly judge: Judge;
   readonly setting: SearchSetting;
   readonly confirm: readonly TrialMember[];
+  /** Members that had no part in the choice, by which its share is told. */
+  readonly fresh: readonly TrialMember[];
 }
 
 function checkQuestion({ offers, probability, days }: BufferQuestion): void {
@@ -83,6 +86,7 @@ function optionOf(search: Search, { question, setting }: Context): BufferOption 
     verdict: found ? 'found' : 'cannot',
     mass: shown.mass,
     inBand: shareThat(shown.runs, holdsAll),
+    fresh: false,
     left: leftOf(shown.runs, setting.without),
     tried: membered.map(({ mass, runs }) => ({ mass, inBand: shareThat(runs, holdsAll) })),
     monotone: isMonotone(tried),
@@ -115,7 +119,7 @@ function* confirming(order: TrialOrder, { question, judge }: Context): Part<Judg
   return runs;
 }
 
-/** Runs the option with fresh members; where it falls short, with more and more of it. */
+/** Runs the option with members other than those that searched; where it falls short, with more and more of it. */
 function* confirmed(option: BufferOption, context: Context): Part<Confirmed> {
   const { question } = context;
   const offer = question.offers.find(({ material }) => material === option.material)!;
@@ -139,6 +143,15 @@ function* confirmed(option: BufferOption, context: Context): Part<Confirmed> {
   return { mass, runs, holds: false };
 }
 
+/** Runs of a mass that was chosen by members that had no part in it. */
+function* judgedAfresh({ material, grain }: BufferOption, mass: number, context: Context): Part<Judged[]> {
+  const { question, fresh, judge } = context;
+  const offer = question.offers.find((each) => each.material === material)!;
+  const change = { pieces: [bufferPiece(offer, mass, grain)] };
+  const [runs = []] = yield [{ ...bareOrder(question, fresh), change }];
+  return runs.map((run) => judge.judge(run));
+}
+
 /** Confirms the options that were found, the least mass first, until one holds. */
 function* best(options: readonly BufferOption[], context: Context): Part<readonly BufferOption[]> {
   const { question, setting } = context;
@@ -148,15 +161,17 @@ function* best(options: readonly BufferOption[], context: Context): Part<readonl
     .sort((a, b) => a.mass - b.mass);
   for (const { at } of order) {
     const option = all[at]!;
-    const { mass, runs, holds } = yield* confirmed(option, context);
-    const inBand = shareThat(runs, holdsAll);
+    const { mass, runs: approving, holds } = yield* confirmed(option, context);
+    const runs = holds ? yield* judgedAfresh(option, mass, context) : approving;
+    const confirmedIn = shareThat(approving, holdsAll);
     const now: Omit<BufferOption, 'sentence'> = {
       ...option,
       mass,
-      inBand,
+      inBand: shareThat(runs, holdsAll),
+      fresh: holds,
       verdict: holds ? 'found' : 'cannot',
       left: leftOf(runs, setting.without),
-      tried: [...option.tried, { mass, inBand }].sort((a, b) => a.mass - b.mass),
+      tried: [...option.tried, { mass, inBand: confirmedIn }].sort((a, b) => a.mass - b.mass),
       ...(!holds && { because: 'rises too high' as const }),
     };
     const mended = holds ? { ...now, ...(yield* portioned(now, context)) } : now;
@@ -194,15 +209,13 @@ function* wholeSearch(plan: Plan, question: BufferQuestion, judge: Judge): Part<
   const geometry = geometryOf(plan);
   const water = geometry.volumeAt(plan.water.level);
   const setting: SearchSetting = { days, seed, probability, judge, members: searching, water, without };
-  const context: Context = { plan, question, judge, setting, confirm };
+  const context: Context = { plan, question, judge, setting, confirm, fresh: freshMembers(confirm.length) };
   const searches = yield* searchOffers(question.offers, setting);
   const options = yield* best(
     searches.map((search) => optionOf(search, context)),
     context,
   );
-  const chosen = options.findIndex(
-    (option) => option.verdict === 'found' && option.inBand.runs === confirm.length,
-  );
+  const chosen = options.findIndex(({ verdict, fresh }) => verdict === 'found' && fresh);
   const whole: BufferAnswer = {
     ...answer,
     verdict: chosen < 0 ? 'cannot' : 'found',
@@ -216,13 +229,13 @@ function* wholeSearch(plan: Plan, question: BufferQuestion, judge: Judge): Part<
 function likelyRuns({ offers, members }: BufferQuestion): number {
   const searches = offers.reduce((sum, { grains }) => sum + grains.length, 0);
   const search = members?.search ?? SEARCH_MEMBERS;
-  return 3 * search * (1 + searches) + (members?.confirm ?? CONFIRM_MEMBERS);
+  return 3 * search * (1 + searches) + 2 * (members?.confirm ?? CONFIRM_MEMBERS);
 }
 
 /**
  * Sizes a carbonate buffer: the least mass of each material and grain on offer that keeps pH and carbonate hardness in
  * the bands of those who live there (or in stated bands) for the days asked, in the share of members asked; or why
- * none can. Searched by bracketing and bisection on few members with common random numbers, confirmed on others.
+ * none can. Searched by bracketing and bisection on few members with common random numbers, confirmed on others; the share told is that of others again.
  * @returns an inquiry; answer it with `answerHere` or `answerWith`. Masses in kg.
  * @throws RangeError for a question out of range, or when there is no band of pH or KH to hold.
  * @source derived; wilson-1927 for the interval of the share

@@ -34,6 +34,14 @@ export function BufferAnswerView({ file, shelf, answer }: BufferAnswerViewProps)
       ))}
       {best && <PutIn file={file} shelf={shelf} option={best} />}
       {answer.options.length > 0 && <Options options={answer.options} said={answer.sentences} />}
+      {answer.options.length > 1 && (
+        <p className={desk.soft}>
+          {best
+            ? 'The share of the mass proposed is counted in fresh runs, the others'
+            : 'Shares are counted'}{' '}
+          in those that chose, which flatter.
+        </p>
+      )}
       <p className={desk.soft}>
         Held: {answer.limits.map(limitWords).join('; ') || 'nothing'}. From {answer.runs} runs.
       </p>

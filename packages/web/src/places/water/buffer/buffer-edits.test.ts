@@ -13,6 +13,7 @@ const option: BufferOption = {
   verdict: 'found',
   mass: 0.06,
   inBand: share,
+  fresh: true,
   left: 0.4,
   tried: [],
   monotone: true,
