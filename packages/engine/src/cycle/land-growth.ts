@@ -4,7 +4,7 @@ import type { LandStand } from './land-stand.ts';
 import { heatLimited, type TemperatureResponse, thetaResponse } from './temperature-response.ts';
 
 /** Hours of light a day at which growth and limits of light are stated. @source assumed: lamps are lit 10 to 12 h (common practice) */
-const STATED_HOURS = 11;
+export const STATED_HOURS = 11;
 
 /** What a stand can do in a day, by light and warmth. */
 export interface LandGrowth {

@@ -1,3 +1,4 @@
+import { STATED_HOURS } from '../cycle/land-growth.ts';
 import { meanTransmission } from '../cycle/underwater-light.ts';
 import type { FieldGrid } from '../geometry/field-grid.ts';
 import { dailyLightIntegral, lightAtDepth } from '../light/photometry.ts';
@@ -124,15 +125,27 @@ function heightOf({ group }: Planting, ground: number, level: number): number {
   return group === 'submerged' ? Math.min(level, 0.5 * (ground + level)) : ground;
 }
 
+/** Strength that gives a day's light [mol/(m2 d)] in the hours for which plants' needs are stated [umol/(m2 s)]. */
+function asStated(daily: number): number {
+  return (daily * 1e6) / (STATED_HOURS * 3600);
+}
+
+/** How a short or long day is judged, where it is one. */
+function dayAssumption(hours: number): string {
+  if (!(hours > 0) || Math.abs(hours - STATED_HOURS) < 1) return '';
+  return ` Plants' needs are stated for ${STATED_HOURS} h a day: ${hours.toFixed(1)} h of a light are judged as ${(hours / STATED_HOURS).toFixed(2)} of its strength.`;
+}
+
 function plantLight(planting: Planting, lit: readonly Lit[]): PlantLight {
   const light = mean(lit.map((one) => one.light));
+  const judged = asStated(mean(lit.map((one) => one.daily)));
   const { least, good } = planting.light ?? {};
   const verdict =
     least === undefined || good === undefined
       ? 'not known'
-      : light < least
+      : judged < least
         ? 'too dark'
-        : light < good
+        : judged < good
           ? 'lasts'
           : 'thrives';
   return {
@@ -219,6 +232,6 @@ export function lightFigures(ground: ShapeGround, grid: FieldGrid): LightFigures
     ...byDepth(plan, lighting.attenuation, Math.max(0, level - geometry.floor)),
     plants,
     algae: algaeOf(zones, plan, wet),
-    assumption: `Diffuse lamps without lenses; the panes return a fifth; mean transmission over the pool ${(100 * meanTransmission(lighting.attenuation * geometry.meanDepthAt(level))).toFixed(0)} %; daylight from the room is not counted.`,
+    assumption: `Diffuse lamps without lenses; the panes return a fifth; mean transmission over the pool ${(100 * meanTransmission(lighting.attenuation * geometry.meanDepthAt(level))).toFixed(0)} %; daylight from the room is not counted.${dayAssumption(hoursLit(plan))}`,
   };
 }

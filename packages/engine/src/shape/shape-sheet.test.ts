@@ -211,6 +211,31 @@ describe('light', () => {
     expect([...open.byDepth].sort((a, b) => b - a)).toEqual(open.byDepth);
     expect(open.zones[1]!.daily / open.zones[1]!.mean).toBeCloseTo((11 * 3600) / 1e6, 12);
   });
+  it('judges a light by its day: half the hours count as half the strength, and it says so', () => {
+    const { devices } = planWith();
+    const lit = (hours: number, light?: { least: number; good: number }) => {
+      const lamps = devices.lamps.map((lamp) => ({ ...lamp, hours }));
+      const weed = {
+        id: 'p',
+        name: 'weed',
+        group: 'submerged',
+        zone: 'pool',
+        cover: 0.2,
+        fullCoverBiomass: 1,
+      } as const;
+      const plant = { ...weed, ...(light ? { light } : {}) };
+      return shapeSheet(planWith({ devices: { ...devices, lamps }, plants: [plant] })).light;
+    };
+    const strength = lit(11).plants[0]!.light;
+    const needs = { least: 0.6 * strength, good: 0.9 * strength };
+    expect([11, 8, 5.5].map((hours) => lit(hours, needs).plants[0]?.verdict)).toEqual([
+      'thrives',
+      'lasts',
+      'too dark',
+    ]);
+    expect(lit(11).assumption).not.toContain('judged');
+    expect(lit(5.5).assumption).toContain('5.5 h of a light are judged as 0.50 of its strength');
+  });
   it('names lamps that hang in the mist', () => {
     const { devices } = planWith();
     const panel = { x: 0.45, y: 0.2, z: 0.45, length: 0.6, breadth: 0.05 };
