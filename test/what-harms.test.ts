@@ -1,5 +1,5 @@
 import { animalTraitsOf } from '@shoreglass/contract';
-import type { Plan, TraitValues } from '@shoreglass/engine';
+import type { Plan, SeriesId, TraitValues } from '@shoreglass/engine';
 import { library } from '@shoreglass/library';
 import { describe, expect, test } from 'vitest';
 import { airHazard } from '../packages/engine/src/life/air-stress.ts';
@@ -146,6 +146,18 @@ describe('a pool that nobody tops up', () => {
     expect(dried.deaths['left dry']).toBeGreaterThan(0);
     for (const [element, error] of Object.entries(dried.record.closure))
       expect(Math.abs(error), element).toBeLessThan(1e-9);
+  });
+  test('tells of a litre of water what the last of it held', () => {
+    const last = (id: SeriesId): number => dried.course(id)!.at(-1)!;
+    expect(last('waterVolume')).toBeLessThan(1e-3);
+    expect(last('oxygen')).toBeLessThan(20);
+    expect(last('pH')).toBeGreaterThan(5);
+    expect(last('pH')).toBeLessThan(10);
+    for (const id of ['oxygen', 'pH', 'KH', 'nitrate', 'suspendedAlgae'] as const) {
+      const course = dried.course(id)!;
+      expect([id, course.at(-1)]).toEqual([id, course.at(-2)]);
+      expect(course.every((each) => Number.isFinite(each))).toBe(true);
+    }
   });
 });
 

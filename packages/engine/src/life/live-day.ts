@@ -49,12 +49,14 @@ export function liveDay(
   const { traits } = population;
   const temperature = bodyTemperature(population, around);
   const meetsWater = traits.shareInWater > 0 || traits.lengthAtChange > 0;
-  if (meetsWater) setWaterHazards(population, around.water, grown, young);
+  // Nobody is harmed by water that is gone: who lies dry dies of that.
+  const isInReach = meetsWater && !around.water.isGone;
+  if (isInReach) setWaterHazards(population, around.water, grown, young);
   const outside: DayOutside = {
     around,
     rate: bodyRate(traits, temperature),
-    grown: meetsWater ? grown : ON_LAND,
-    young: meetsWater ? young : ON_LAND,
+    grown: isInReach ? grown : ON_LAND,
+    young: isInReach ? young : ON_LAND,
     dry: meetsWater ? hazardOfDrying(population, around.water) : 0,
     air: hazardOfAir(population, around),
   };

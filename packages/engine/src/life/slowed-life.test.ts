@@ -139,6 +139,19 @@ describe('a pool that dries out', () => {
     expect(tank.life.count(0, ADULT) / 1000).toBeCloseTo(left, 2);
     if (isGone) expect(tank.life.day(0).deaths[DEATH_CAUSES.indexOf('left dry')]).toBeGreaterThan(100);
   });
+  it.each([
+    ['harms nobody and slows nobody once it is gone, however foul it was', true, 1],
+    ['kills as long as it stands', false, 0],
+  ] as const)('%s', (_, isGone, left) => {
+    const tank = tankOf({ founders: 1000, traits: { ...DEATHLESS, timeDry: 1e3, oxygenNeeded: 3 } });
+    for (let day = 0; day < 10; day += 1) {
+      tank.serve('attachedAlgae', AMPLE);
+      tank.pass({ ...GOOD_WATER, oxygen: 0, isGone });
+    }
+    expect(tank.life.count(0, ADULT) / 1000).toBeCloseTo(left, 1);
+    const slowed = tank.life.day(0).slowed.reduce((sum, each) => sum + each, 0);
+    if (isGone) expect(slowed).toBe(0);
+  });
 });
 
 describe('slowingTraits', () => {

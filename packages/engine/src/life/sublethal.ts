@@ -133,7 +133,9 @@ const left = new Float64Array(SLOWING_CAUSES.length);
  * @source derived from `partLost`; that causes multiply is assumed
  */
 export function setSlowing(population: SlowedPopulation, water: WaterConditions): void {
-  const { slowing, traits, burdens, inWater } = population;
+  const { slowing, traits, burdens } = population;
+  // Water that is gone slows nobody.
+  const inWater = water.isGone ? 0 : population.inWater;
   const { oxygenMean = water.oxygen, nitrate = 0 } = water;
   times[0] = oxygenMean > 0 ? traits.oxygenSlowing / oxygenMean : ENDLESS * traits.oxygenSlowing;
   times[1] = ammoniaTimes(water, traits.ammoniaSlowing, slowing.isInvertebrate);

@@ -5,7 +5,7 @@ import type { Book } from './book.ts';
 import type { EatenReader } from './eaten.ts';
 import type { FeedingTimes, TimedCare } from './feeding-times.ts';
 import type { Recorder } from './recorder.ts';
-import { setWaterDrivers, type World } from './world.ts';
+import { isDriedUp, setWaterDrivers, type World } from './world.ts';
 
 /** What reads and books a day of the cycle. */
 export interface CycleTools {
@@ -25,9 +25,13 @@ function meanBetween(hourly: Float64Array, from: number, to: number): number {
 
 const lengthOf = ({ from, to }: LampSegment): number => to - from;
 
-/** Runs the cycle through a stretch whose drivers are set; its sample stands for some hours. */
+/** Runs the cycle through a stretch whose drivers are set; its sample stands for some hours. It rests without water. */
 function advance(world: World, stretch: LampSegment, hours: number, { book, recorder }: CycleTools): void {
   world.values[V.lightAtSurface] = stretch.ppfd * (world.landPlants?.lightLeftForWater ?? 1);
+  if (isDriedUp(world)) {
+    recorder.sample(world, hours);
+    return;
+  }
   world.system.derive(world.values);
   recorder.sample(world, hours);
   world.integrator.advance(world.values, lengthOf(stretch) * 3600, book.extents());

@@ -11,7 +11,7 @@ import { fullCover, PLANT_POOLS, type RootedInWater } from './plant-cover.ts';
 import { type FixedSeriesId, SERIES } from './series.ts';
 import type { RunSetting } from './setting.ts';
 import { groundWetness, openCoverOf } from './way-out.ts';
-import type { World } from './world.ts';
+import { isDriedUp, type World } from './world.ts';
 
 /** Carbon in dry matter [g/g]. @source Westlake 1963 for algae and plants, 0.45 for litter (memory) */
 const CARBON_SHARE = { algae: 0.46, detritus: 0.45, litter: 0.47 } as const;
@@ -66,6 +66,27 @@ export interface Recorder {
 
 const MICRO_PER_MILLI = 1000;
 
+/** Series that tell what is in a litre of water. */
+const OF_WATER = [
+  'pH',
+  'pHSwing',
+  'KH',
+  'GH',
+  'conductivity',
+  'totalAmmonia',
+  'unionisedAmmonia',
+  'nitrite',
+  'nitrate',
+  'phosphate',
+  'copper',
+  'oxygen',
+  'oxygenLow',
+  'oxygenHigh',
+  'dissolvedOrganicCarbon',
+  'colour',
+  'suspendedAlgae',
+] as const satisfies readonly FixedSeriesId[];
+
 /** Dissolved copper [µg/L]. */
 function copperOf(values: Float64Array): number {
   return (values[V.copper]! * MOLAR_MASS.copper * MICRO_PER_MILLI) / values[V.waterVolume]!;
@@ -114,6 +135,33 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
     if (written) written[day] = value;
   };
 
+  /** Of what is told of a litre of water; where it has dried up, as on the last day there was some. */
+  const writeWater = (values: Float64Array, day: number): void => {
+    const report = waterReport(values, water);
+    writeFixed('pH', day, sums.pH / sums.weight);
+    writeFixed('pHSwing', day, sums.pHHigh - sums.pHLow);
+    writeFixed('KH', day, report.KH);
+    writeFixed('GH', day, report.GH);
+    conductivity = report.conductivity;
+    writeFixed('conductivity', day, report.conductivity);
+    writeFixed('totalAmmonia', day, report.totalAmmonia);
+    writeFixed('unionisedAmmonia', day, sums.unionisedAmmonia / sums.weight);
+    writeFixed('nitrite', day, report.nitrite);
+    writeFixed('nitrate', day, report.nitrate);
+    writeFixed('phosphate', day, report.phosphate);
+    writeFixed('copper', day, copperOf(values));
+    writeFixed('oxygen', day, sums.oxygen / sums.weight);
+    writeFixed('oxygenLow', day, sums.oxygenLow);
+    writeFixed('oxygenHigh', day, sums.oxygenHigh);
+    writeFixed('dissolvedOrganicCarbon', day, report.dissolvedOrganicCarbon);
+    writeFixed('colour', day, waterColour(report.dissolvedOrganicCarbon));
+    const afloat = (values[V.suspendedAlgae]! * MOLAR_MASS.carbon) / CARBON_SHARE.algae;
+    writeFixed('suspendedAlgae', day, afloat / values[V.waterVolume]!);
+  };
+  const holdWater = (day: number): void => {
+    for (const id of OF_WATER) writeFixed(id, day, fixed[id]?.[day - 1] ?? 0);
+  };
+
   return {
     series,
     hour({ climate }) {
@@ -122,9 +170,11 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
       sums.relativeHumidity += climate.relativeHumidity / 24;
       sums.fogHours += climate.fogged;
     },
-    sample({ values }, hours) {
-      const oxygen = (values[V.oxygen]! / values[V.waterVolume]!) * MOLAR_MASS.oxygen;
+    sample(world, hours) {
       sums.weight += hours;
+      if (isDriedUp(world)) return;
+      const { values } = world;
+      const oxygen = (values[V.oxygen]! / values[V.waterVolume]!) * MOLAR_MASS.oxygen;
       const pH = values[V.pH]!;
       sums.pH += pH * hours;
       sums.pHLow = Math.min(sums.pHLow, pH);
@@ -155,7 +205,7 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
         chloride: (values[V.chloride]! * MOLAR_MASS.chloride) / volume,
         copper: copperOf(values),
         conductivity: conductivity / MICRO_PER_MILLI,
-        isGone: !(values[V.waterArea]! > 0),
+        isGone: isDriedUp(world) || !(values[V.waterArea]! > 0),
         air: {
           temperature: sums.airTemperature,
           humidity: sums.relativeHumidity * 100,
@@ -167,25 +217,9 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
     },
     endDay(world, day) {
       const { values, life, volume } = world;
-      const report = waterReport(values, water);
       const litre = 1000;
-      writeFixed('pH', day, sums.pH / sums.weight);
-      writeFixed('pHSwing', day, sums.pHHigh - sums.pHLow);
-      writeFixed('KH', day, report.KH);
-      writeFixed('GH', day, report.GH);
-      conductivity = report.conductivity;
-      writeFixed('conductivity', day, report.conductivity);
-      writeFixed('totalAmmonia', day, report.totalAmmonia);
-      writeFixed('unionisedAmmonia', day, sums.unionisedAmmonia / sums.weight);
-      writeFixed('nitrite', day, report.nitrite);
-      writeFixed('nitrate', day, report.nitrate);
-      writeFixed('phosphate', day, report.phosphate);
-      writeFixed('copper', day, copperOf(values));
-      writeFixed('oxygen', day, sums.oxygen / sums.weight);
-      writeFixed('oxygenLow', day, sums.oxygenLow);
-      writeFixed('oxygenHigh', day, sums.oxygenHigh);
-      writeFixed('dissolvedOrganicCarbon', day, report.dissolvedOrganicCarbon);
-      writeFixed('colour', day, waterColour(report.dissolvedOrganicCarbon));
+      if (isDriedUp(world)) holdWater(day);
+      else writeWater(values, day);
       writeFixed('waterTemperature', day, sums.waterTemperature);
       writeFixed('airTemperature', day, sums.airTemperature);
       writeFixed('relativeHumidity', day, sums.relativeHumidity * 100);
@@ -199,8 +233,6 @@ export function createRecorder({ seriesIds, days, plan, geometry, shore }: RunSe
       writeFixed('plantCover', day, cover('submerged', values));
       writeFixed('floatingCover', day, cover('floating', values));
       writeFixed('emersedCover', day, cover('emersed', values));
-      const afloat = (values[V.suspendedAlgae]! * MOLAR_MASS.carbon) / CARBON_SHARE.algae;
-      writeFixed('suspendedAlgae', day, afloat / volume);
       writeFixed('detritus', day, (values[V.detritusCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.detritus);
       writeFixed('litter', day, (values[V.litterCarbon]! * MOLAR_MASS.carbon) / CARBON_SHARE.litter);
       const { landPlants } = world;

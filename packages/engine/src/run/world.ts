@@ -32,6 +32,12 @@ const ACCURACY = { order: 2, relativeTolerance: 0.3 } as const;
 /** What may be wrong of any pool in a step beside that [mol per m3 of water]: 0.003 mg N/L. @source derived: as above */
 const NEGLIGIBLE = 2e-4;
 
+/**
+ * Part of the water planned below which all of it has dried up [1]: what is left is a film of which nothing is computed.
+ * @source assumed
+ */
+const DRIED_UP = 1e-3;
+
 export const STATE_COUNT = STATE_IDS.length;
 
 /** What tells one run from another: parameter values, and chance in births and deaths ('expected': means). */
@@ -65,6 +71,13 @@ export interface World {
   readonly remains: RemainsMix | undefined;
   /** Liquid water, pores included [m3]. */
   volume: number;
+  /** Volume below which it has dried up [m3]. */
+  readonly dryBelow: number;
+}
+
+/** Whether the water has dried up, in the pores as well: its pools rest until there is water again. `derived`. */
+export function isDriedUp({ volume, dryBelow }: World): boolean {
+  return volume < dryBelow;
 }
 
 function landPlantsOf(
@@ -125,6 +138,7 @@ export function createWorld(setting: RunSetting, draw: Draw): World {
     wetLeaves: wetLeavesOf(plan, draw),
     remains: createRemainsMix(plan, system.reactions),
     volume,
+    dryBelow: DRIED_UP * volume,
   };
 }
 
