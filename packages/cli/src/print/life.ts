@@ -170,9 +170,9 @@ function effectLines(effects: readonly AdditionEffect[], width: number): string[
 function pestLines({ answers }: NonNullable<LifeDocument['pest']>, width: number): string[] {
   const [nothing] = answers;
   return answers.flatMap((answer) => {
-    const { kind, name, pest, gone, others, hunter } = answer;
+    const { kind, name, pest, gone, runs, others, hunter } = answer;
     const end = `${number(pest.q50)} on the last day ${colours.dim(`(${number(pest.q10)} to ${number(pest.q90)} in 4 runs of 5)`)}`;
-    const none = gone > 0 ? `, none left in ${Math.round(100 * gone)} % of the runs` : '';
+    const none = gone > 0 ? `, none left in ${Math.round(gone * runs)} of ${runs} runs` : '';
     const changed = others.filter(({ id, end: { q50 } }) => {
       const before = nothing?.others.find((other) => other.id === id)?.end.q50 ?? 0;
       return kind !== 'nothing' && id !== hunter?.id && Math.abs(q50 - before) > 0.1 * Math.max(before, 1);

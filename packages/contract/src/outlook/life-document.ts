@@ -206,6 +206,7 @@ const pest = z.strictObject({
         course: z.array(z.number()).readonly().describe('Median number of animals, one value a day.'),
         courseLow: z.array(z.number()).readonly().describe('One run in ten has fewer.'),
         courseHigh: z.array(z.number()).readonly().describe('One run in ten has more.'),
+        runs: z.int().positive(),
         gone: z.number().min(0).max(1).describe('Part of the runs in which none are left.'),
         others: z
           .array(

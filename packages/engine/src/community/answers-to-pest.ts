@@ -50,7 +50,8 @@ export interface PestAnswer {
   readonly course: readonly number[];
   readonly courseLow: readonly number[];
   readonly courseHigh: readonly number[];
-  /** Runs in which none are left [0..1]. */
+  /** Runs made of it, and the part of them in which none are left [0..1]. */
+  readonly runs: number;
   readonly gone: number;
   /** All others, a hunter put in among them. */
   readonly others: readonly PopulationEnd[];
@@ -200,6 +201,7 @@ function answerOf(
     course: course.map(({ q50 }) => q50),
     courseLow: course.map(({ q10 }) => q10),
     courseHigh: course.map(({ q90 }) => q90),
+    runs: runs.length,
     gone,
     others: populations.flatMap(({ id, name }, at) => {
       if (id === pest) return [];

@@ -11,6 +11,7 @@ const answer = (some: Partial<PestAnswer>): PestAnswer => ({
   course: [],
   courseLow: [],
   courseHigh: [],
+  runs: 16,
   gone: 0,
   others: [],
   ...some,
@@ -18,11 +19,13 @@ const answer = (some: Partial<PestAnswer>): PestAnswer => ({
 
 describe('what an answer to a pest is told as', () => {
   it('the number left, its spread and the runs without any', () => {
-    expect(endWords({ pest: spread(12, 0, 30), gone: 0.25 })).toBe(
-      '12 on the last day, in four of five runs between 0 and 30; none left in 25\u00a0% of the runs.',
+    expect(endWords({ pest: spread(12, 0, 30), runs: 16, gone: 0.25 })).toBe(
+      '12 on the last day, in four of five runs between 0 and 30; none left in 4 of 16 runs.',
     );
-    expect(endWords({ pest: spread(0), gone: 1 })).toBe('0 on the last day; none left in any of the runs.');
-    expect(endWords({ pest: spread(104_321), gone: 0 })).toBe('~100\u00a0000 on the last day.');
+    expect(endWords({ pest: spread(0), runs: 16, gone: 1 })).toBe(
+      '0 on the last day; none left in any of the 16 runs.',
+    );
+    expect(endWords({ pest: spread(104_321), runs: 16, gone: 0 })).toBe('~100\u00a0000 on the last day.');
   });
 
   it('the part of what there would be otherwise', () => {

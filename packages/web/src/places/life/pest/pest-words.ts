@@ -5,12 +5,12 @@ import { percent } from '../../../outlook/turning-words.ts';
 /** Share of what there would be otherwise by which others must change to be told [1], and the least number of animals. */
 const [WORTH_TELLING, FEWEST] = [0.2, 1];
 
-/** "12 on the last day, in four of five runs between 4 and 30; none left in 25 % of the runs." */
-export function endWords({ pest, gone }: Pick<PestAnswer, 'pest' | 'gone'>): string {
+/** "12 on the last day, in four of five runs between 4 and 30; none left in 4 of 16 runs." */
+export function endWords({ pest, gone, runs }: Pick<PestAnswer, 'pest' | 'gone' | 'runs'>): string {
   const [low, middle, high] = [countText(pest.q10), countText(pest.q50), countText(pest.q90)];
   const spread = low === high ? '' : `, in four of five runs between ${low} and ${high}`;
-  const none =
-    gone === 0 ? '' : `; none left in ${gone === 1 ? 'any of the runs' : `${percent(gone)} of the runs`}`;
+  const some = gone === 1 ? `any of the ${runs} runs` : `${Math.round(gone * runs)} of ${runs} runs`;
+  const none = gone === 0 ? '' : `; none left in ${some}`;
   return `${middle} on the last day${spread}${none}.`;
 }
 
