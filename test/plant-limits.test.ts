@@ -1,3 +1,4 @@
+import { expectedRun, prepareOutlook, runMembers, summarise } from '@shoreglass/engine';
 import { describe, expect, test } from 'vitest';
 import { bookReader } from '../packages/engine/src/outlook/book-reader.ts';
 import {
@@ -78,6 +79,18 @@ describe('what keeps plants of the water from growing', () => {
     expect(gainsIn(mat(95), RICH).get('crowding')).toBeGreaterThan(
       gainsIn(mat(10), RICH).get('crowding') ?? 0,
     );
+  });
+});
+
+describe('the turning point of moss that dwindles', () => {
+  test('says what it lacked, not that it grew too little', () => {
+    const prepared = prepareOutlook(planOfFile(box(DIM)), { days: 200, members: 4, seed: 1 });
+    const { turningPoints } = summarise(prepared, expectedRun(prepared), [runMembers(prepared, 0, 4)]);
+    const failing = turningPoints.find(({ id }) => id === 'plantCover-low');
+    expect(failing?.because[0]?.term).toBe('too little light');
+    expect(failing?.sentence).toMatch(/Pushed by too little light \d+ %/);
+    expect(failing?.sentence).not.toContain('growing too little');
+    expect(failing!.because.reduce((sum, { share }) => sum + share, 0)).toBeLessThanOrEqual(1 + 1e-9);
   });
 });
 
