@@ -19069,6 +19069,17 @@ export const LIBRARY_DATA: LibraryData = {
     }
    },
    "traits": {
+    "oxygenMargin": {
+     "value": 0.1,
+     "unit": "mg/L",
+     "distribution": "lognormal",
+     "spread": 1.3,
+     "min": 0.06,
+     "max": 0.16,
+     "basis": "assumed",
+     "source": "judgement of the author of this file",
+     "note": "Below what guppies live on at the surface nothing was tried; none is taken to last a day without any oxygen."
+    },
     "nitriteMedianLethal": {
      "value": 9.2,
      "unit": "mg N/L",
@@ -19240,13 +19251,13 @@ export const LIBRARY_DATA: LibraryData = {
     },
     "oxygenLow": {
      "low": {
-      "value": 2.5,
+      "value": 0.5,
       "unit": "mg/L",
-      "min": 2,
-      "max": 4,
-      "basis": "memory",
-      "source": "general knowledge of the literature, no particular work checked",
-      "note": "General advice for small fish."
+      "min": 0.3,
+      "max": 1,
+      "basis": "published",
+      "source": "Weber and Kramer 1983, Canadian Journal of Fisheries and Aquatic Sciences 40: 1583-1588; abstract",
+      "note": "Stand-in: few young of the common guppy that can breathe at the surface die in 11 days at 0.5 to 8 mg/L; kept from it none lives on below 1."
      }
     },
     "waterTemperature": {
