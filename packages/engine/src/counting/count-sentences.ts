@@ -21,7 +21,7 @@ function growthText({ growth, limit }: CountFindings): string {
   if (!rateRange) {
     const way =
       rate === 0 ? 'stayed as they were' : `changed by ${changeText(rate)} a day: they ${doublingText(rate)}`;
-    return `From the first count to the second numbers ${way}. Two counts do not tell how sure that is.`;
+    return `Between the two counts above 0 numbers ${way}. Two counts do not tell how sure that is.`;
   }
   if (rate === 0 && variance?.value === 0)
     return 'All counts are alike: no growth, and no scatter to judge it by.';
