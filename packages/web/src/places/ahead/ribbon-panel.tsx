@@ -5,7 +5,7 @@ import { useView } from '../../app/view.ts';
 import { SceneView } from '../../drawing/scene-view.tsx';
 import { useWidth } from '../../drawing/use-width.ts';
 import { useChosenDay } from '../../outlook/chosen-day.ts';
-import { likeliest } from '../../outlook/likeliest.ts';
+import { weightiest } from '../../outlook/weightiest.ts';
 import { DayHandle } from './day-handle.tsx';
 import styles from './ribbon-panel.module.css';
 
@@ -27,7 +27,7 @@ export function RibbonPanel({ document, today, strips }: RibbonPanelProps) {
   const narrow = width < NARROW;
   const shown = useMemo(() => (narrow ? strips.slice(0, 1) : strips), [narrow, strips]);
   const request = useMemo(() => {
-    const turningPoints = likeliest(document.turningPoints, narrow ? 4 : 8);
+    const turningPoints = weightiest(document.turningPoints, narrow ? 4 : 8);
     return { document: { ...document, turningPoints }, strips: shown, width, rowHeight: narrow ? 60 : 42 };
   }, [document, shown, width, narrow]);
   const now = useMemo(() => (today === undefined ? {} : { today }), [today]);

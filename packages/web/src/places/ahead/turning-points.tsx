@@ -2,8 +2,8 @@ import type { AheadDocument, TurningPoint } from '@shoreglass/engine';
 import { dateLabel } from '@shoreglass/figures';
 import { useState } from 'react';
 import { useChosenDay } from '../../outlook/chosen-day.ts';
-import { likeliest } from '../../outlook/likeliest.ts';
 import { needsKeeper, ownerWords, percent, reasonWords, turningClaim } from '../../outlook/turning-words.ts';
+import { weightiest } from '../../outlook/weightiest.ts';
 import { IntervalLine } from './interval-line.tsx';
 import styles from './turning-points.module.css';
 
@@ -12,7 +12,7 @@ const SHOWN_AT_FIRST = 3;
 /** What turns, and when: one sentence each, the reason, and the days in which it may fall. */
 export function TurningPoints({ document }: { readonly document: AheadDocument }) {
   const [all, setAll] = useState(false);
-  const points = all ? document.turningPoints : likeliest(document.turningPoints, SHOWN_AT_FIRST);
+  const points = all ? document.turningPoints : weightiest(document.turningPoints, SHOWN_AT_FIRST);
   const hidden = document.turningPoints.length - points.length;
   return (
     <section aria-labelledby="turns">
@@ -27,7 +27,7 @@ export function TurningPoints({ document }: { readonly document: AheadDocument }
       </ol>
       {(hidden > 0 || all) && document.turningPoints.length > SHOWN_AT_FIRST && (
         <button type="button" className={styles.more} aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? 'Show the likeliest only' : `Show ${hidden} less likely`}
+          {all ? 'Show the weightiest only' : `Show ${hidden} more`}
         </button>
       )}
     </section>
