@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { inventedOutlook } from './testdata/invented-outlook.ts';
+import { inventedOutlook, inventedPoint } from './testdata/invented-outlook.ts';
 import { capital, reasonWords, turningClaim } from './turning-words.ts';
 
 const outlook = inventedOutlook({});
@@ -13,6 +13,13 @@ test('each kind is a clause of its own', () => {
   expect(claim('population:snails', 'rises above')).toBe('Ramshorn snails rise above 300');
   expect(claim('population:snails', 'first young')).toBe('First young ramshorn snails');
   expect(claim('population:snails', 'dies out')).toBe('Ramshorn snails die out');
+});
+
+test('a limit of its own is told before that of the series', () => {
+  const point = inventedPoint('KH', 'falls below', {
+    band: { low: 4, unit: '°dKH', owner: 'shrimps', source: 'invented' },
+  });
+  expect(plain(turningClaim(outlook, point))).toBe('Carbonate hardness falls below 4 °dKH');
 });
 
 test('pH keeps its small letter', () => {

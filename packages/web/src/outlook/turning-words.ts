@@ -12,8 +12,11 @@ export function needsKeeper(kind: TurningPointKind): boolean {
   return kind === 'falls below' || kind === 'rises above' || kind === 'dies out';
 }
 
+/** What turns; without a band of its own it is judged by the series'. */
+type Turned = Pick<TurningPoint, 'subject' | 'kind'> & Partial<Pick<TurningPoint, 'band'>>;
+
 /** What happens, as a short clause: "Carbonate hardness falls below 3 °dKH". */
-export function turningClaim(document: AheadDocument, point: Pick<TurningPoint, 'subject' | 'kind'>): string {
+export function turningClaim(document: AheadDocument, point: Turned): string {
   const { subject, kind } = point;
   const name = nameOf(document, subject);
   if (kind === 'first young') return `First young ${name}`;
@@ -65,12 +68,9 @@ function fewestDigits(value: number, most: number): number {
   return most;
 }
 
-function limitOf(
-  document: AheadDocument,
-  { subject, kind }: Pick<TurningPoint, 'subject' | 'kind'>,
-): number | undefined {
-  const band = document.series[subject]?.band;
-  return kind === 'falls below' ? band?.low : band?.high;
+function limitOf(document: AheadDocument, { subject, kind, band }: Turned): number | undefined {
+  const judged = band ?? document.series[subject]?.band;
+  return kind === 'falls below' ? judged?.low : judged?.high;
 }
 
 export function capital(text: string): string {
