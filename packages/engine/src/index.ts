@@ -129,6 +129,7 @@ export * from './structure/loads.ts';
 export * from './structure/pane-under-water.ts';
 export * from './structure/sealant.ts';
 export * from './structure/wet-media.ts';
+export * from './units/clock-time.ts';
 export * from './units/convert.ts';
 export * from './units/quantity.ts';
 export * from './units/read-unit.ts';

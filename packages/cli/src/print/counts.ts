@@ -1,10 +1,10 @@
 import type { CountsAnswer } from '@shoreglass/contract';
 import type { CountTopic } from '@shoreglass/engine';
+import { isoDay } from '@shoreglass/figures';
 import colours from 'picocolors';
 import { table } from './table.ts';
 import { underlined, wrapped } from './wrapped.ts';
 
-const DAY = 86_400_000;
 const ROWS = 40;
 
 const TOPICS: readonly CountTopic[] = ['growth', 'limit', 'falling', 'stages', 'warmth'];
@@ -18,8 +18,7 @@ const HEADINGS: Readonly<Record<CountTopic, string>> = {
 
 /** The date of a day of the counts, or the day itself. */
 function dayText(startDate: string | undefined, day: number): string {
-  if (startDate === undefined) return `day ${day}`;
-  return new Date(Date.parse(`${startDate}T00:00:00Z`) + Math.round(day) * DAY).toISOString().slice(0, 10);
+  return startDate === undefined ? `day ${day}` : isoDay(startDate, Math.round(day));
 }
 
 /** A number of animals, with a digit behind the point where they are few. */

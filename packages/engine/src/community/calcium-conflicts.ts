@@ -1,7 +1,8 @@
+import { capital } from '../outlook/capital.ts';
 import type { Plan, Population } from '../plan/plan.ts';
 import { MOLAR_MASS } from '../water/molar-masses.ts';
 import type { FoodFlow } from './food-flows.ts';
-import { type Conflict, capital, shown } from './inhabitant.ts';
+import { type Conflict, shown } from './inhabitant.ts';
 
 /** Days over which growth is told as a month's [d]. */
 const MONTH = 30;

@@ -1,13 +1,6 @@
 import { mouthfulPerLength } from '../life/mouthful.ts';
-import {
-  type Conflict,
-  capital,
-  type Inhabitant,
-  median,
-  type PlaceFacts,
-  PREY_WORDS,
-  shown,
-} from './inhabitant.ts';
+import { capital } from '../outlook/capital.ts';
+import { type Conflict, type Inhabitant, median, type PlaceFacts, PREY_WORDS, shown } from './inhabitant.ts';
 
 const RULE = 'derived: sizes and prey of both species files';
 

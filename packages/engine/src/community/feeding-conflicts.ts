@@ -1,6 +1,7 @@
 import { isAwake } from '../life/awake.ts';
 import { vegetablesOf } from '../life/foraging.ts';
-import { type Conflict, capital, type Inhabitant, median, type PlaceFacts } from './inhabitant.ts';
+import { capital } from '../outlook/capital.ts';
+import { type Conflict, type Inhabitant, median, type PlaceFacts } from './inhabitant.ts';
 
 type Feeding = NonNullable<PlaceFacts['feedings']>[number];
 

@@ -1,8 +1,9 @@
+import { capital } from '../outlook/capital.ts';
 import { shown } from '../outlook/sentences.ts';
 import { seriesSpec } from '../run/series.ts';
+import { clockTime } from '../units/clock-time.ts';
 import type { FeedingPlan, HeldPopulation } from './feeding-found.ts';
 import type { WaterLeaving } from './feeding-water.ts';
-import { capital } from './inhabitant.ts';
 
 export interface FeedingWords {
   /** By population id, and by species. */
@@ -16,12 +17,6 @@ export interface FeedingWords {
 }
 
 type Found = Omit<FeedingPlan, 'sentences'>;
-
-/** 9.5 as '09:30'. */
-function clockTime(hour: number): string {
-  const minutes = Math.round(hour * 60);
-  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
-}
 
 /** Less than this cannot be weighed out at home [kg]. */
 const UNWEIGHABLE = 1e-6;

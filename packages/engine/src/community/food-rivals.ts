@@ -1,5 +1,5 @@
+import { capital } from '../outlook/capital.ts';
 import type { FoodFlow } from './food-flows.ts';
-import { capital } from './inhabitant.ts';
 
 /** A food that one population took from another over a run. */
 export interface FoodRival {

@@ -2,7 +2,8 @@ import { drowningHazard } from '../life/drowning.ts';
 import { actingCopper } from '../life/poisons.ts';
 import { hazardBeyond } from '../life/water-stress.ts';
 import { expm1 } from '../numerics/elementary.ts';
-import { type Conflict, capital, type Inhabitant, median, type PlaceFacts, shown } from './inhabitant.ts';
+import { capital } from '../outlook/capital.ts';
+import { type Conflict, type Inhabitant, median, type PlaceFacts, shown } from './inhabitant.ts';
 
 const MONTH = 30;
 const SQUARE_CENTIMETRES = 1e4;

@@ -145,11 +145,6 @@ export const PREY_WORDS: Readonly<Record<PreyKind, string>> = {
   reptiles: 'small reptiles',
 };
 
-/** The text with a capital first letter, for the start of a sentence. `derived`. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** A number with no more digits than it is worth. */
 export function shown(value: number): string {
   const size = Math.abs(value);

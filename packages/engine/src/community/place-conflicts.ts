@@ -1,6 +1,6 @@
+import { capital } from '../outlook/capital.ts';
 import {
   type Conflict,
-  capital,
   type Inhabitant,
   median,
   type PlaceFacts,

@@ -1,12 +1,6 @@
+import { capital } from '../outlook/capital.ts';
 import { seriesSpec } from '../run/series.ts';
-import {
-  type Conflict,
-  capital,
-  type Expected,
-  type Inhabitant,
-  type PlaceFacts,
-  shown,
-} from './inhabitant.ts';
+import { type Conflict, type Expected, type Inhabitant, type PlaceFacts, shown } from './inhabitant.ts';
 
 /** How far outside its range a species is before it is told, in the unit of the series: lamp and pump warm, readings
  * round. @source assumed */

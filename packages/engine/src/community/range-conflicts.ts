@@ -1,5 +1,6 @@
+import { capital } from '../outlook/capital.ts';
 import { seriesSpec } from '../run/series.ts';
-import { type Conflict, capital, type Inhabitant, type Sourced, shown } from './inhabitant.ts';
+import { type Conflict, type Inhabitant, type Sourced, shown } from './inhabitant.ts';
 
 /** Room of overlap below which two ranges only just meet, by series, in its unit. @source assumed */
 const NARROW: Readonly<Record<string, number>> = {

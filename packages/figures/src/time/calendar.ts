@@ -32,6 +32,13 @@ export function calendarDay(startDate: string, day: number): CalendarDay {
   return civilDay(dayNumber(year, month, dayOfMonth) + Math.floor(day));
 }
 
+/** "2026-05-14" of a day of the run. */
+export function isoDay(startDate: string, day: number): string {
+  const { year, month, dayOfMonth } = calendarDay(startDate, day);
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${year}-${two(month)}-${two(dayOfMonth)}`;
+}
+
 /** "14 May" of a day of the run. */
 export function dateLabel(startDate: string, day: number): string {
   const date = calendarDay(startDate, day);

@@ -1,4 +1,5 @@
 import {
+  clockTime,
   convert,
   dayLightAt,
   gapFigures,
@@ -154,10 +155,4 @@ function vegetablesOf({ routines, actions }: Plan): string[] {
     care.kind === 'feed' && !care.onLand && care.feed.meaty === 0 ? [care.feed.name] : [],
   );
   return [...new Set(names)];
-}
-
-/** 9.5 as '09:30'. */
-function clockTime(hour: number): string {
-  const minutes = Math.round(hour * 60);
-  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 }

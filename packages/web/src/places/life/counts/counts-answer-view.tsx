@@ -1,6 +1,6 @@
 import type { CountsAnswer } from '@shoreglass/contract';
 import type { AheadDocument, QuantileSeries } from '@shoreglass/engine';
-import { calendarDay, countsChartScene, palette } from '@shoreglass/figures';
+import { countsChartScene, isoDay, palette } from '@shoreglass/figures';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
 import { useView } from '../../../app/view.ts';
@@ -91,10 +91,4 @@ function computedCourse({ computed, counts }: CountsAnswer, series: QuantileSeri
     if (day < 0 || day > span || low === undefined || value === undefined || high === undefined) return [];
     return [{ day, low, value, high }];
   });
-}
-
-function isoDay(startDate: string, day: number): string {
-  const { year, month, dayOfMonth } = calendarDay(startDate, day);
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${year}-${two(month)}-${two(dayOfMonth)}`;
 }

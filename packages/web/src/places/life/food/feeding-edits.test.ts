@@ -1,6 +1,6 @@
-import type { FeedingPlan } from '@shoreglass/engine';
+import { clockTime, type FeedingPlan } from '@shoreglass/engine';
 import { expect, test } from 'vitest';
-import { clockText, feedingEdits, feedingMoves, hourOfClock } from './feeding-edits.ts';
+import { feedingEdits, feedingMoves, hourOfClock } from './feeding-edits.ts';
 
 // Invented answers.
 const found: FeedingPlan = {
@@ -54,7 +54,7 @@ test('an hour is written as the file has it, and taken out where the answer has 
     path: ['routines', 0, 'at'],
     value: undefined,
   });
-  expect(hourOfClock(clockText(6.25))).toBe(6.25);
+  expect(hourOfClock(clockTime(6.25))).toBe(6.25);
   expect(hourOfClock('')).toBeUndefined();
 });
 

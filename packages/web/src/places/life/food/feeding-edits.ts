@@ -1,5 +1,5 @@
 import type { EditValue } from '@shoreglass/contract';
-import type { FeedingPlan } from '@shoreglass/engine';
+import { clockTime, type FeedingPlan } from '@shoreglass/engine';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import type { Edit } from '../../../worker/messages.ts';
 
@@ -10,12 +10,6 @@ const SMALL = 1e-5;
 export function doseText(mass: number): string {
   if (mass > 0 && mass < SMALL) return `${Number((mass * 1e6).toPrecision(2))} mg`;
   return `${Number((mass * 1000).toPrecision(2))} g`;
-}
-
-/** 9.5 as the file writes it: "09:30". */
-export function clockText(hour: number): string {
-  const minutes = Math.round(hour * 60);
-  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 }
 
 /** "21:30" as hours after midnight; undefined for no time of day. */
@@ -53,7 +47,7 @@ export function feedingEdits(routines: SoundLife['routines'], plan: FeedingPlan)
     every: `${plan.everyDays} d`,
   };
   const [first, ...others] = feedings;
-  const at = plan.hour === undefined ? undefined : clockText(plan.hour);
+  const at = plan.hour === undefined ? undefined : clockTime(plan.hour);
   if (first !== undefined) {
     const given = routines[first];
     const isTimed = given?.do === 'feed' && given.at !== undefined;

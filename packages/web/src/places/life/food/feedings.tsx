@@ -1,10 +1,11 @@
 import type { EnclosureFile } from '@shoreglass/contract';
+import { clockTime } from '@shoreglass/engine';
 import { useState } from 'react';
 import { useLibrary } from '../../../files/queries.ts';
 import desk from '../../sheets/desk.module.css';
 import { useFileChange } from '../../sheets/file/use-file-change.ts';
 import { useLife } from '../who/use-life.ts';
-import { clockText, doseText, feedingMoves } from './feeding-edits.ts';
+import { doseText, feedingMoves } from './feeding-edits.ts';
 import styles from './food-part.module.css';
 
 type Routine = { readonly feed: string; readonly amount: number; readonly every: number } & {
@@ -42,7 +43,7 @@ function Feeding({ file, at, routine }: FeedingProps) {
   const { data: library } = useLibrary();
   const { make, busy, trouble } = useFileChange(file);
   const place = routine.place ?? 'water';
-  const time = routine.at === undefined ? '' : clockText(routine.at);
+  const time = routine.at === undefined ? '' : clockTime(routine.at);
   const [wanted, setWanted] = useState({ place: place as string, time });
   const isChanged = wanted.place !== place || wanted.time !== time;
   const name = library?.feeds.find(({ id }) => id === routine.feed)?.name ?? routine.feed;

@@ -1,8 +1,8 @@
 import type { EditValue } from '@shoreglass/contract';
-import type { PestAnswer } from '@shoreglass/engine';
+import { clockTime, type PestAnswer } from '@shoreglass/engine';
 import type { SoundLife } from '../../../worker/life-orders.ts';
 import type { Edit } from '../../../worker/messages.ts';
-import { clockText, doseText } from '../food/feeding-edits.ts';
+import { doseText } from '../food/feeding-edits.ts';
 import { additionEdits } from '../more/addition-edits.ts';
 
 const HALF = 0.5;
@@ -84,7 +84,7 @@ function feedingFrom({ feed, every, place, at, until }: Feeding, day: number, am
     amount,
     every: `${every} d`,
     ...(place === undefined ? {} : { place }),
-    ...(at === undefined ? {} : { at: clockText(at) }),
+    ...(at === undefined ? {} : { at: clockTime(at) }),
     after: `${day} d`,
     ...(until === undefined ? {} : { until: `${until} d` }),
   };
